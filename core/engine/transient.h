@@ -1,0 +1,91 @@
+// The transient engine: steps the charges of any wiring of the known parts through time, finds every switching
+// to rounding error, and says why it stopped.
+//
+//   Board board = devices::makeBoard(circuit, PartSet::A).value();
+//   Run run = simulate(board, RunRequest{.flashes = 6});
+//   run.switchings[0].time_s                  // end of the first high phase
+//   run.report.reason                         // StopReason::flashesReached
+//   Curves c = curvesOf(board, run.wave);     // curves.h
+#pragma once
+
+#include "core/devices/board.h"
+#include "core/engine/waveform.h"
+
+#include <atomic>
+#include <limits>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blinkwright::engine {
+
+enum class StopReason {
+    flashesReached, ///< as many switchings as asked for
+    timeReached,    ///< the time limit of the request
+    quiet,          ///< nothing moves any more: no switching will ever come
+    cancelled,      ///< the caller said stop; what was computed till then is valid
+    stepBudget,     ///< more steps than allowed
+    eventBudget,    ///< more switchings than allowed
+    noSolution,     ///< the equations at one instant could not be solved
+    cannotStart,    ///< no powered timer, or no supply
+};
+/// Plain words for a reason, e.g. `flashes reached`.
+std::string_view describe(StopReason reason);
+
+/// One change of one timer's output.
+struct Switching {
+    double time_s = 0;
+    int timer = 0; ///< index into Board::timers
+    bool high = false;
+};
+
+struct RunReport {
+    StopReason reason = StopReason::cannotStart;
+    double reached_s = 0;  ///< simulated time that is covered
+    double accuracy = 0;   ///< as asked for
+    long steps = 0;        ///< accepted
+    long rejected = 0;     ///< steps taken again
+    long events = 0;       ///< latch flips and switch presses
+    std::string detail;    ///< a sentence where the reason alone says too little
+};
+
+struct RunRequest {
+    int flashes = 6;        ///< stops after 2 x flashes switchings of the first timer
+    double accuracy = 1e-6; ///< worst relative error of switching times and lamp charges, 1e-10 to 1e-2
+    double longest_s = std::numeric_limits<double>::infinity(); ///< simulated time limit
+    long stepBudget = 2'000'000;
+    long eventBudget = 200'000;
+    bool keepWaveform = true;
+    bool ignorePresses = false; ///< switches stay as drawn
+    const std::atomic<bool>* cancel = nullptr; ///< polled every few steps
+};
+
+struct Run {
+    Waveform wave;
+    std::vector<Switching> switchings; ///< of all timers, ascending
+    std::vector<bool> outputs;         ///< each timer's output at the end
+    RunReport report;
+};
+
+/// Runs from power-on.
+Run simulate(const devices::Board& board, const RunRequest& request);
+
+/// The periodic steady state of the first timer's output.
+struct Settled {
+    bool found = false;
+    double period_s = 0;
+    double high_s = 0;
+    Waveform wave;                     ///< one period; t = 0 is the rise of the first timer
+    std::vector<Switching> switchings; ///< of all timers within it
+    RunReport report;                  ///< steps of the whole search
+    std::string why;                   ///< why there is none
+};
+
+/// Solves the one-period map for its fixed point.
+/// @param start a run from power-on that has flashed at least once; its end is the first guess.
+Settled settle(const devices::Board& board, const RunRequest& request);
+
+/// `count` settled periods in a row, t = 0 at the first rise: for drawing.
+Waveform repeated(const Waveform& onePeriod, int count);
+
+} // namespace blinkwright::engine

@@ -1,0 +1,19 @@
+// What the headless verbs print: readings and findings as JSON, curves as CSV.
+#pragma once
+
+#include "core/engine/curves.h"
+#include "core/study/findings.h"
+#include "core/study/readings.h"
+
+#include <string>
+
+namespace blinkwright::io {
+
+/// Format "blinkwright-readings", version 1; values that do not exist are null, never 0.
+std::string readingsJson(const study::Readings& readings);
+/// Format "blinkwright-findings", version 1.
+std::string findingsJson(const std::vector<study::Finding>& findings);
+/// RFC 4180, decimal point: `time [s],output [V],capacitor [V],D1 current [A]`; CRLF line ends.
+std::string curvesCsv(const engine::Curves& curves);
+
+} // namespace blinkwright::io

@@ -1,0 +1,55 @@
+// Readings: the figures of a run, as the table shows them and as `readings` prints them.
+//
+//   Study s = study(circuit, PartSet::A, {});        // study.h
+//   s.readings.timers[0].settled->period_s()
+#pragma once
+
+#include "core/engine/transient.h"
+#include "core/study/phase.h"
+#include "core/study/textbook.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blinkwright::study {
+
+enum class Verdict { blinks, settlesHigh, settlesLow, doesNotSettle, cannotRun };
+/// As printed: `blinks`, `settles high`, ...
+std::string_view name(Verdict verdict);
+
+struct TimerReading {
+    std::string ref;
+    std::vector<double> switchings_s;
+    std::optional<double> firstHigh_s;
+    std::optional<Phase> settled;
+    std::optional<Textbook> textbook;
+};
+struct LampReading {
+    circuit::PartId id;
+    std::string ref;
+    std::optional<double> peak_A, mean_A, rms_A, charge_C, litTime_s, reversePeak_V;
+};
+struct SupplyReading {
+    std::string ref;
+    std::optional<double> mean_A, peak_A, energy_J;
+    std::optional<double> batteryLife_s; ///< capacity over mean current, where the supply states a capacity
+};
+struct PartReading {
+    std::string ref;
+    std::optional<double> meanPower_W, peakCurrent_A, peakVoltage_V;
+};
+
+struct Readings {
+    Verdict verdict = Verdict::cannotRun;
+    std::vector<std::string> reasons; ///< sentences that say what to mend
+    std::vector<TimerReading> timers;
+    std::vector<LampReading> lamps;
+    std::optional<SupplyReading> supply; ///< the first supply
+    std::vector<PartReading> parts;      ///< every part but lamps' own figures, in file order
+    bool overRun = false;                ///< figures are over the whole cycles of the run, not over a settled period
+    engine::RunReport run;
+};
+
+} // namespace blinkwright::study
