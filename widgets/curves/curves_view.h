@@ -1,0 +1,40 @@
+// Curves: three strips on one time axis (output, timing capacitor with its levels, lamp currents), a moment line
+// through all of them, and the pale echo of the curves before a drag.
+#pragma once
+
+#include "core/engine/curves.h"
+#include "widgets/theme/theme.h"
+
+#include <QWidget>
+#include <memory>
+
+namespace blinkwright::widgets {
+
+class CurvesView : public QWidget {
+    Q_OBJECT
+  public:
+    explicit CurvesView(QWidget* parent = nullptr);
+    ~CurvesView() override;
+
+    using Shared = std::shared_ptr<const engine::Curves>;
+    void setTheme(const Theme& theme);
+    /// New curves of Set A; the visible span is kept if the user has chosen one, else fitted.
+    void setCurves(Shared curves);
+    /// Curves shown pale behind; null takes them away.
+    void setEcho(Shared curves);
+    void setMessage(const QString& text); ///< shown over empty strips: why there are no curves
+
+    double moment_s() const;
+    void setMoment(double time_s); ///< moves the line without a signal
+    void fit();
+
+  signals:
+    void momentMoved(double time_s); ///< by mouse or keys
+    void painted();                  ///< after each repaint with curves in it
+
+  private:
+    class Private;
+    std::unique_ptr<Private> d;
+};
+
+} // namespace blinkwright::widgets

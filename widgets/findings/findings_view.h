@@ -1,0 +1,29 @@
+// Findings: plain sentences, worst first, each with its severity in words, numbers and remedy.
+#pragma once
+
+#include "core/study/findings.h"
+#include "widgets/theme/theme.h"
+
+#include <QWidget>
+#include <memory>
+
+namespace blinkwright::widgets {
+
+class FindingsView : public QWidget {
+    Q_OBJECT
+  public:
+    explicit FindingsView(QWidget* parent = nullptr);
+    ~FindingsView() override;
+
+    void setFindings(const std::vector<study::Finding>& findings);
+    void setTheme(const Theme& theme);
+
+  signals:
+    void placeActivated(const QString& place); ///< `U1:4` or `R1`: show it on the Hook-up
+
+  private:
+    class Private;
+    std::unique_ptr<Private> d;
+};
+
+} // namespace blinkwright::widgets
