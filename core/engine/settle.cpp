@@ -71,8 +71,8 @@ bool sameLatches(const Simulation::State& a, const Simulation::State& b) {
     return true;
 }
 
-/// Anderson's acceleration of x -> P(x): the next guess is the point whose residual, by what the last moves have
-/// shown, is smallest. (D. G. Anderson, J. ACM 12 (1965) 547-560.)
+/// Anderson's acceleration of x -> P(x): the next guess is the point whose residual, by what the last moves
+/// have shown, is smallest. (D. G. Anderson, J. ACM 12 (1965) 547-560.)
 class Accelerator {
   public:
     explicit Accelerator(std::size_t memory) : m_memory(memory) {}
@@ -92,10 +92,12 @@ class Accelerator {
         if (m_images.empty()) return image;
         const auto columns = static_cast<Eigen::Index>(m_images.size());
         Eigen::MatrixXd moves(x.size(), columns);
-        for (Eigen::Index k = 0; k < columns; ++k) moves.col(k) = m_residuals[static_cast<std::size_t>(k)];
+        for (Eigen::Index k = 0; k < columns; ++k)
+            moves.col(k) = m_residuals[static_cast<std::size_t>(k)];
         const Vector weights = moves.completeOrthogonalDecomposition().solve(residual);
         Vector guess = image;
-        for (Eigen::Index k = 0; k < columns; ++k) guess -= weights(k) * m_images[static_cast<std::size_t>(k)];
+        for (Eigen::Index k = 0; k < columns; ++k)
+            guess -= weights(k) * m_images[static_cast<std::size_t>(k)];
         return guess;
     }
 
@@ -125,15 +127,16 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     const auto stopped = [&] {
         return failed(map.report().reason == StopReason::quiet
                           ? "The output of " + ref + " stops switching."
-                          : "The search for the settled state of " + ref + " ended early: " +
-                                std::string(describe(map.report().reason)) + ".");
+                          : "The search for the settled state of " + ref +
+                                " ended early: " + std::string(describe(map.report().reason)) + ".");
     };
 
     Simulation::State state;
     if (!map.start(state) || !map.next(state)) return stopped();
 
     double volts = 1;
-    for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
+    for (const auto& supply : board.supplies)
+        volts = std::max(volts, std::abs(supply.voltage));
     const double allowed = 0.3 * request.accuracy * volts;
     constexpr int most = 400;
     Accelerator accelerator(std::min<std::size_t>(5, std::max<std::size_t>(1, state.y.size())));
@@ -159,10 +162,12 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
         double multiplier = 0;
         if (previous.size() > 0) {
             const double moved = (x - previous).lpNorm<Eigen::Infinity>();
-            if (moved > 0.01 * allowed) multiplier = (image - previousImage).lpNorm<Eigen::Infinity>() / moved;
+            if (moved > 0.01 * allowed)
+                multiplier = (image - previousImage).lpNorm<Eigen::Infinity>() / moved;
         }
         const double error = multiplier < 1 ? residual / (1 - multiplier) : residual * 1e3;
-        found = sameLatches(before, state) && (previous.size() > 0 || residual < 0.01 * allowed) && error <= allowed;
+        found = sameLatches(before, state) && (previous.size() > 0 || residual < 0.01 * allowed) &&
+                error <= allowed;
         previous = x;
         previousImage = image;
         if (found) {
@@ -170,9 +175,11 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
             break;
         }
         if (!alone || !sameLatches(before, state)) {
-            // Other timers have a say: their switchings make the map jump, so it is only followed, not accelerated.
+            // Other timers have a say: their switchings make the map jump, so it is only followed, not
+            // accelerated.
             if (++together > 60)
-                return failed(ref + " has no single period of its own: other timers switch it or switch beside it.");
+                return failed(
+                    ref + " has no single period of its own: other timers switch it or switch beside it.");
             continue;
         }
         const Vector guess = accelerator.next(x, image);
@@ -184,8 +191,10 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     Simulation last(std::make_shared<Network>(board),
                     {.accuracy = 0.1 * request.accuracy, .ignorePresses = true, .cancel = request.cancel});
     last.resume(state);
-    result.report = last.run({.stopAtRise = true, .steps = request.stepBudget, .events = request.eventBudget});
-    if (result.report.reason != StopReason::flashesReached) return failed("The settled period was not finished.");
+    result.report =
+        last.run({.stopAtRise = true, .steps = request.stepBudget, .events = request.eventBudget});
+    if (result.report.reason != StopReason::flashesReached)
+        return failed("The settled period was not finished.");
     result.found = true;
     result.period_s = last.state().time_s;
     result.switchings = last.switchings();
