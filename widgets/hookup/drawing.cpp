@@ -14,12 +14,14 @@ using circuit::PartKind;
 
 namespace {
 
-constexpr int railGap = 30;             ///< from the outermost part to a rail
-constexpr int labelRoom = 44;           ///< width kept quiet beside a part, whatever its value's text
-constexpr double railTextGap = 8;       ///< from the end of a rail to its sign
-constexpr std::size_t railFrom = 3;     ///< pins that make a net a rail
+constexpr int railGap = 30;         ///< from the outermost part to a rail
+constexpr int labelRoom = 44;       ///< width kept quiet beside a part, whatever its value's text
+constexpr double railTextGap = 8;   ///< from the end of a rail to its sign
+constexpr std::size_t railFrom = 3; ///< pins that make a net a rail
 
-QRectF area(const Box& box) { return {QPointF(box.left, box.top), QPointF(box.right, box.bottom)}; }
+QRectF area(const Box& box) {
+    return {QPointF(box.left, box.top), QPointF(box.right, box.bottom)};
+}
 
 /// Where a label would like to stand; taken by kind alone, so that a changed value never moves a wire.
 Box roomForLabel(const PartView& part) {
@@ -85,16 +87,21 @@ RouterInput Drawing::routerInput(const Circuit& circuit) const {
             Pose turnOnly = part.pose;
             turnOnly.at = {};
             in.pins.push_back({placed(pinsOf(part.kind)[static_cast<std::size_t>(pin)], part.pose),
-                               placed(leadOf(part.kind, pin), turnOnly), net == netOf.end() ? -1 : net->second});
+                               placed(leadOf(part.kind, pin), turnOnly),
+                               net == netOf.end() ? -1 : net->second});
         }
     }
-    const auto onGrid = [](int v) { return static_cast<int>(std::floor(v / static_cast<double>(pitch))) * pitch; };
+    const auto onGrid = [](int v) {
+        return static_cast<int>(std::floor(v / static_cast<double>(pitch))) * pitch;
+    };
     const RailNets rails = railNets(circuit);
     for (std::size_t n = 0; n < circuit.nets().size(); ++n) {
         const circuit::Net& net = circuit.nets()[n];
         if (net.pins.size() < railFrom) continue;
-        if (net.id == rails.plus) in.rails.push_back({static_cast<int>(n), onGrid(all.top) - railGap});
-        else if (net.id == rails.zero) in.rails.push_back({static_cast<int>(n), onGrid(all.bottom) + pitch + railGap});
+        if (net.id == rails.plus)
+            in.rails.push_back({static_cast<int>(n), onGrid(all.top) - railGap});
+        else if (net.id == rails.zero)
+            in.rails.push_back({static_cast<int>(n), onGrid(all.bottom) + pitch + railGap});
     }
     return in;
 }
@@ -109,9 +116,12 @@ void Drawing::placeRailTexts(const Circuit& circuit) {
         const Segment* rail = nullptr;
         for (const Segment& s : m_routes.segments)
             if (s.net == static_cast<int>(n) && s.a.y == s.b.y &&
-                (!rail || (top ? s.a.y < rail->a.y : s.a.y > rail->a.y) || (s.a.y == rail->a.y && s.b.x > rail->b.x)))
+                (!rail || (top ? s.a.y < rail->a.y : s.a.y > rail->a.y) ||
+                 (s.a.y == rail->a.y && s.b.x > rail->b.x)))
                 rail = &s;
-        if (rail) m_railEnds.push_back({QPointF(rail->b.x + railTextGap, rail->b.y), top ? QStringLiteral("+") : QStringLiteral("0 V")});
+        if (rail)
+            m_railEnds.push_back({QPointF(rail->b.x + railTextGap, rail->b.y),
+                                  top ? QStringLiteral("+") : QStringLiteral("0 V")});
     }
 }
 
@@ -143,7 +153,8 @@ void Drawing::paint(QPainter& painter, const Theme& theme) const {
     painter.setPen(theme.ink);
     painter.setFont(labelFont(labelSize, true));
     for (const RailEnd& end : m_railEnds)
-        painter.drawText(QRectF(end.at.x(), end.at.y() - 10, 60, 20), Qt::AlignLeft | Qt::AlignVCenter, end.text);
+        painter.drawText(QRectF(end.at.x(), end.at.y() - 10, 60, 20), Qt::AlignLeft | Qt::AlignVCenter,
+                         end.text);
 }
 
 std::optional<PartId> Drawing::partAt(QPointF at) const {
@@ -170,7 +181,9 @@ std::optional<Drawing::Pin> Drawing::pinAt(QPointF at, double reach) const {
 
 std::optional<QString> Drawing::wireAt(QPointF at, double reach) const {
     for (const Segment& s : m_routes.segments)
-        if (QRectF(QPointF(s.a.x, s.a.y), QPointF(s.b.x, s.b.y)).adjusted(-reach, -reach, reach, reach).contains(at))
+        if (QRectF(QPointF(s.a.x, s.a.y), QPointF(s.b.x, s.b.y))
+                .adjusted(-reach, -reach, reach, reach)
+                .contains(at))
             return QString::fromStdString(m_nets[static_cast<std::size_t>(s.net)].name);
     return std::nullopt;
 }

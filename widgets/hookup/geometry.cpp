@@ -43,28 +43,40 @@ Box placed(const Box& local, const Pose& pose) {
 
 std::span<const Point> pinsOf(PartKind kind) {
     switch (kind) {
-    case PartKind::timer: return package;
-    case PartKind::variable: return withWiper;
-    case PartKind::capacitor: return shortLeads;
+    case PartKind::timer:
+        return package;
+    case PartKind::variable:
+        return withWiper;
+    case PartKind::capacitor:
+        return shortLeads;
     case PartKind::supply:
     case PartKind::resistor:
     case PartKind::lamp:
     case PartKind::diode:
-    case PartKind::toggle: break;
+    case PartKind::toggle:
+        break;
     }
     return longLeads;
 }
 
 Box bodyOf(PartKind kind) {
     switch (kind) {
-    case PartKind::timer: return {-70, -timerHalfHeight, 70, timerHalfHeight};
-    case PartKind::supply: return {-20, -15, 20, 15};
-    case PartKind::resistor: return {-20, -8, 20, 8};
-    case PartKind::variable: return {-20, -20, 20, 8};
-    case PartKind::capacitor: return {-10, -14, 10, 14};
-    case PartKind::lamp: return {-20, lensCentre.y - lensRadius - 3, 20, 11};
-    case PartKind::diode: return {-20, -11, 20, 11};
-    case PartKind::toggle: return {-20, -16, 20, 6};
+    case PartKind::timer:
+        return {-70, -timerHalfHeight, 70, timerHalfHeight};
+    case PartKind::supply:
+        return {-20, -15, 20, 15};
+    case PartKind::resistor:
+        return {-20, -8, 20, 8};
+    case PartKind::variable:
+        return {-20, -20, 20, 8};
+    case PartKind::capacitor:
+        return {-10, -14, 10, 14};
+    case PartKind::lamp:
+        return {-20, lensCentre.y - lensRadius - 3, 20, 11};
+    case PartKind::diode:
+        return {-20, -11, 20, 11};
+    case PartKind::toggle:
+        return {-20, -16, 20, 6};
     }
     return {};
 }

@@ -55,10 +55,13 @@ class HookupView::Private {
         const QRectF content = camera.toView(camera.content()).translated(camera.corner());
         const QSize size = view->viewport()->size();
         const auto set = [](QScrollBar* bar, double low, double high, int page, double value) {
-            const int least = static_cast<int>(std::floor(low)), most = static_cast<int>(std::ceil(high)) - page;
+            const int least = static_cast<int>(std::floor(low)),
+                      most = static_cast<int>(std::ceil(high)) - page;
             // A pixel of rounding is no reason for a scroll bar.
-            if (most - least <= 1) bar->setRange(0, 0);
-            else bar->setRange(least, most);
+            if (most - least <= 1)
+                bar->setRange(0, 0);
+            else
+                bar->setRange(least, most);
             bar->setPageStep(page);
             bar->setSingleStep(20);
             bar->setValue(static_cast<int>(std::lround(value)));
@@ -91,9 +94,10 @@ class HookupView::Private {
     void updatePart(std::optional<PartId> id) {
         const PartView* part = id ? drawing.find(*id) : nullptr;
         if (!part) return;
-        const hookup::Box box = placed(extentOf(part->kind), part->pose).grown(6);
+        const hookup::Box box = placed(hookup::extentOf(part->kind), part->pose).grown(6);
         const QRectF area(QPointF(box.left, box.top), QPointF(box.right, box.bottom));
-        view->viewport()->update(camera.toView(area | lensArea(*part)).toAlignedRect().adjusted(-2, -2, 2, 2));
+        view->viewport()->update(
+            camera.toView(area | lensArea(*part)).toAlignedRect().adjusted(-2, -2, 2, 2));
     }
 
     void choose(std::optional<PartId> id) {
@@ -135,7 +139,8 @@ class HookupView::Private {
         if (const auto pin = drawing.pinAt(at, pinReach)) {
             const PartView* part = drawing.find(pin->part);
             const QString net = drawing.netName(pin->part, pin->pin);
-            const QString name = HookupView::tr("%1, %2").arg(part->ref, hookup::pinText(part->kind, pin->pin));
+            const QString name =
+                HookupView::tr("%1, %2").arg(part->ref, hookup::pinText(part->kind, pin->pin));
             return net.isEmpty() ? HookupView::tr("%1\nin no net").arg(name)
                                  : HookupView::tr("%1\nnet %2").arg(name, net);
         }
@@ -147,10 +152,14 @@ class HookupView::Private {
     bool panning() const { return panFrom.has_value(); }
     void updateCursor() {
         QWidget* port = view->viewport();
-        if (panning()) port->setCursor(Qt::ClosedHandCursor);
-        else if (spaceHeld) port->setCursor(Qt::OpenHandCursor);
-        else if (hovered) port->setCursor(Qt::PointingHandCursor);
-        else port->unsetCursor();
+        if (panning())
+            port->setCursor(Qt::ClosedHandCursor);
+        else if (spaceHeld)
+            port->setCursor(Qt::OpenHandCursor);
+        else if (hovered)
+            port->setCursor(Qt::PointingHandCursor);
+        else
+            port->unsetCursor();
     }
 };
 
@@ -191,7 +200,8 @@ void HookupView::setGlow(const std::map<PartId, double>& shares) {
     for (const PartView& part : d->drawing.parts()) {
         if (part.kind != circuit::PartKind::lamp) continue;
         const auto now = shares.find(part.id);
-        const double share = now == shares.end() || !std::isfinite(now->second) ? 0 : std::clamp(now->second, 0.0, 1.0);
+        const double share =
+            now == shares.end() || !std::isfinite(now->second) ? 0 : std::clamp(now->second, 0.0, 1.0);
         double& held = d->glow[part.id];
         if (std::abs(held - share) < 1e-4) continue;
         held = share;
@@ -203,13 +213,15 @@ void HookupView::select(std::optional<PartId> part) {
     d->choose(part);
     const PartView* view = d->chosen ? d->drawing.find(*d->chosen) : nullptr;
     if (!view) return;
-    const hookup::Box box = placed(extentOf(view->kind), view->pose).grown(hookup::pitch);
+    const hookup::Box box = placed(hookup::extentOf(view->kind), view->pose).grown(hookup::pitch);
     const QPointF before = d->camera.corner();
     d->camera.bring(QRectF(QPointF(box.left, box.top), QPointF(box.right, box.bottom)));
     if (d->camera.corner() != before) d->changed();
 }
 
-std::optional<PartId> HookupView::selected() const { return d->chosen; }
+std::optional<PartId> HookupView::selected() const {
+    return d->chosen;
+}
 
 void HookupView::fit() {
     d->keepFitted = true;
@@ -217,9 +229,13 @@ void HookupView::fit() {
     d->changed();
 }
 
-double HookupView::zoom() const { return d->camera.zoom(); }
+double HookupView::zoom() const {
+    return d->camera.zoom();
+}
 
-QSize HookupView::sizeHint() const { return {560, 440}; }
+QSize HookupView::sizeHint() const {
+    return {560, 440};
+}
 
 void HookupView::paintEvent(QPaintEvent* event) {
     if (d->groundStale || d->ground.devicePixelRatio() != devicePixelRatioF()) d->renderGround();
@@ -227,7 +243,8 @@ void HookupView::paintEvent(QPaintEvent* event) {
     painter.setClipRegion(event->region());
     const double ratio = d->ground.devicePixelRatio();
     const QRect dirty = event->rect();
-    painter.drawPixmap(QRectF(dirty), d->ground, QRectF(QPointF(dirty.topLeft()) * ratio, QSizeF(dirty.size()) * ratio));
+    painter.drawPixmap(QRectF(dirty), d->ground,
+                       QRectF(QPointF(dirty.topLeft()) * ratio, QSizeF(dirty.size()) * ratio));
 
     painter.setRenderHint(QPainter::Antialiasing);
     painter.save();
@@ -261,8 +278,9 @@ void HookupView::scrollContentsBy(int, int) {
     const QPointF wanted(horizontalScrollBar()->value(), verticalScrollBar()->value());
     const QPointF corner = d->camera.corner();
     // A bar without a range says nothing about where the drawing stands.
-    d->camera.panBy({horizontalScrollBar()->maximum() > horizontalScrollBar()->minimum() ? wanted.x() - corner.x() : 0,
-                     verticalScrollBar()->maximum() > verticalScrollBar()->minimum() ? wanted.y() - corner.y() : 0});
+    d->camera.panBy(
+        {horizontalScrollBar()->maximum() > horizontalScrollBar()->minimum() ? wanted.x() - corner.x() : 0,
+         verticalScrollBar()->maximum() > verticalScrollBar()->minimum() ? wanted.y() - corner.y() : 0});
     d->groundStale = true;
     viewport()->update();
 }
@@ -317,15 +335,33 @@ void HookupView::keyPressEvent(QKeyEvent* event) {
     };
     switch (event->key()) {
     case Qt::Key_Plus:
-    case Qt::Key_Equal: d->zoomMiddle(zoomStep); return;
-    case Qt::Key_Minus: d->zoomMiddle(1 / zoomStep); return;
-    case Qt::Key_0: fit(); return;
-    case Qt::Key_Left: step(Way::left); return;
-    case Qt::Key_Right: step(Way::right); return;
-    case Qt::Key_Up: step(Way::up); return;
-    case Qt::Key_Down: step(Way::down); return;
-    case Qt::Key_Home: d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, Way::next)); return;
-    case Qt::Key_End: d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, Way::previous)); return;
+    case Qt::Key_Equal:
+        d->zoomMiddle(zoomStep);
+        return;
+    case Qt::Key_Minus:
+        d->zoomMiddle(1 / zoomStep);
+        return;
+    case Qt::Key_0:
+        fit();
+        return;
+    case Qt::Key_Left:
+        step(Way::left);
+        return;
+    case Qt::Key_Right:
+        step(Way::right);
+        return;
+    case Qt::Key_Up:
+        step(Way::up);
+        return;
+    case Qt::Key_Down:
+        step(Way::down);
+        return;
+    case Qt::Key_Home:
+        d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, Way::next));
+        return;
+    case Qt::Key_End:
+        d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, Way::previous));
+        return;
     case Qt::Key_Return:
     case Qt::Key_Enter:
         if (d->chosen) emit partActivated(*d->chosen);
@@ -338,7 +374,8 @@ void HookupView::keyPressEvent(QKeyEvent* event) {
         d->spaceHeld = true;
         d->updateCursor();
         return;
-    default: break;
+    default:
+        break;
     }
     QAbstractScrollArea::keyPressEvent(event);
 }
@@ -353,8 +390,9 @@ void HookupView::keyReleaseEvent(QKeyEvent* event) {
 }
 
 bool HookupView::focusNextPrevChild(bool next) {
-    const auto part = d->chosen ? neighbour(d->drawing.parts(), d->chosen, next ? hookup::Way::next : hookup::Way::previous)
-                                : std::nullopt;
+    const auto part =
+        d->chosen ? neighbour(d->drawing.parts(), d->chosen, next ? hookup::Way::next : hookup::Way::previous)
+                  : std::nullopt;
     if (!part) return QAbstractScrollArea::focusNextPrevChild(next);
     d->chooseByUser(part);
     return true;
@@ -403,8 +441,10 @@ bool HookupView::viewportEvent(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const QString text = d->toolTipAt(d->camera.toDrawing(help->pos()));
-        if (text.isEmpty()) QToolTip::hideText();
-        else QToolTip::showText(help->globalPos(), text, viewport());
+        if (text.isEmpty())
+            QToolTip::hideText();
+        else
+            QToolTip::showText(help->globalPos(), text, viewport());
         return true;
     }
     if (event->type() == QEvent::Leave) {

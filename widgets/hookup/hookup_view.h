@@ -1,11 +1,12 @@
-// The Hook-up: the circuit drawn as parts and wires, with a lens beside each lamp that lights with its current.
+// The Hook-up: the circuit drawn as parts and wires, with a lens beside each lamp that lights with its
+// current.
 //
 //   HookupView view;
 //   view.setCircuit(circuit);          // again at every change; only wiring and places cost a new layout
 //   view.setGlow({{lamp, 0.7}});       // repaints lenses only
 //   connect(&view, &HookupView::partActivated, ...);
-// Wheel zooms about the pointer, the middle button or Space and a drag pans; Tab goes from part to part and on to the
-// next widget, arrows to the neighbour in their direction; + - 0 zoom and fit.
+// Wheel zooms about the pointer, the middle button or Space and a drag pans; Tab goes from part to part and
+// on to the next widget, arrows to the neighbour in their direction; + - 0 zoom and fit.
 #pragma once
 
 #include "core/circuit/circuit.h"
@@ -34,7 +35,8 @@ class HookupView : public QAbstractScrollArea {
     double zoom() const; ///< pixels a drawing unit
 
   signals:
-    /// Clicked, or chosen with the keyboard. What follows must not take the focus away: arrows choose part after part.
+    /// Clicked, or chosen with the keyboard. What follows must not take the focus away: arrows choose part
+    /// after part.
     void partActivated(blinkwright::circuit::PartId part);
 
   protected:

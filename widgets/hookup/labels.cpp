@@ -16,7 +16,8 @@ constexpr double gap = 5; ///< between a body and its label [units]
 
 double widthOf(const QString& text, bool strong) {
     // Measured large: metrics are rounded to the pixels of the font's own size.
-    static const QFontMetricsF plainMetrics(labelFont(labelSize * 8, false)), strongMetrics(labelFont(labelSize * 8, true));
+    static const QFontMetricsF plainMetrics(labelFont(labelSize * 8, false)),
+        strongMetrics(labelFont(labelSize * 8, true));
     return (strong ? strongMetrics : plainMetrics).horizontalAdvance(text) / 8;
 }
 
@@ -27,7 +28,9 @@ QSizeF sizeOf(const QString& ref, const QString& value, Side side) {
     return {std::max(first, second), value.isEmpty() ? labelLine : 2 * labelLine};
 }
 
-QRectF area(const Box& box) { return {QPointF(box.left, box.top), QPointF(box.right, box.bottom)}; }
+QRectF area(const Box& box) {
+    return {QPointF(box.left, box.top), QPointF(box.right, box.bottom)};
+}
 
 /// Where a label may stand: its side, and how far along it.
 struct Spot {
@@ -39,10 +42,18 @@ QRectF rectAt(const Box& body, const QSizeF& size, Spot spot) {
     const double midX = (body.left + body.right) / 2.0, midY = (body.top + body.bottom) / 2.0;
     QPointF corner;
     switch (spot.side) {
-    case Side::right: corner = {body.right + gap, midY - size.height() / 2 + spot.shift}; break;
-    case Side::left: corner = {body.left - gap - size.width(), midY - size.height() / 2 + spot.shift}; break;
-    case Side::above: corner = {midX - size.width() / 2 + spot.shift, body.top - gap / 2 - size.height()}; break;
-    case Side::below: corner = {midX - size.width() / 2 + spot.shift, body.bottom + gap / 2}; break;
+    case Side::right:
+        corner = {body.right + gap, midY - size.height() / 2 + spot.shift};
+        break;
+    case Side::left:
+        corner = {body.left - gap - size.width(), midY - size.height() / 2 + spot.shift};
+        break;
+    case Side::above:
+        corner = {midX - size.width() / 2 + spot.shift, body.top - gap / 2 - size.height()};
+        break;
+    case Side::below:
+        corner = {midX - size.width() / 2 + spot.shift, body.bottom + gap / 2};
+        break;
     }
     return {corner, size};
 }
@@ -50,8 +61,10 @@ QRectF rectAt(const Box& body, const QSizeF& size, Spot spot) {
 std::vector<Spot> spotsFor(const PartView& part) {
     std::vector<Spot> spots;
     const bool up = part.pose.upright();
-    const std::array<Side, 2> first = up ? std::array{Side::right, Side::left} : std::array{Side::above, Side::below};
-    const std::array<Side, 2> second = up ? std::array{Side::above, Side::below} : std::array{Side::right, Side::left};
+    const std::array<Side, 2> first =
+        up ? std::array{Side::right, Side::left} : std::array{Side::above, Side::below};
+    const std::array<Side, 2> second =
+        up ? std::array{Side::above, Side::below} : std::array{Side::right, Side::left};
     for (const double shift : {0.0, -12.0, 12.0, -24.0, 24.0})
         for (const Side side : first)
             spots.push_back({side, shift});
@@ -104,7 +117,8 @@ class Placer {
             }
         const QRectF wide = rect.adjusted(-2, -1, 2, 1);
         for (const Segment& s : m_routes.segments)
-            if (s.a.x <= wide.right() && s.b.x >= wide.left() && s.a.y <= wide.bottom() && s.b.y >= wide.top())
+            if (s.a.x <= wide.right() && s.b.x >= wide.left() && s.a.y <= wide.bottom() &&
+                s.b.y >= wide.top())
                 cost += 400;
         return cost;
     }
@@ -135,7 +149,9 @@ Label withTexts(const Label& label, const PartView& part) {
     changed.value = part.value;
     const QSizeF size = sizeOf(part.ref, part.value, label.side);
     switch (label.side) {
-    case Side::right: changed.rect.setSize(size); break;
+    case Side::right:
+        changed.rect.setSize(size);
+        break;
     case Side::left:
         changed.rect = {QPointF(label.rect.right() - size.width(), label.rect.top()), size};
         break;

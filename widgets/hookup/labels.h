@@ -1,5 +1,5 @@
-// Labels of the parts: designator and value, upright, beside the symbol where neither a symbol nor another label is,
-// and no wire if that can be had.
+// Labels of the parts: designator and value, upright, beside the symbol where neither a symbol nor another
+// label is, and no wire if that can be had.
 //
 //   std::vector<Label> labels = placeLabels(parts, routes);
 //   labels[0].rect, labels[0].ref, labels[0].value
@@ -23,10 +23,11 @@ struct Label {
     bool operator==(const Label&) const = default;
 };
 
-inline constexpr int labelSize = 12;     ///< height of label text [units]
+inline constexpr int labelSize = 12;    ///< height of label text [units]
 inline constexpr double labelLine = 15; ///< from one line to the next [units]
 
-/// The font of labels, sized in drawing units and without hinting, so that text keeps its width at every zoom.
+/// The font of labels, sized in drawing units and without hinting, so that text keeps its width at every
+/// zoom.
 QFont labelFont(int size, bool strong);
 
 std::vector<Label> placeLabels(const std::vector<PartView>& parts, const Routes& routes);

@@ -33,8 +33,10 @@ class Layout {
         std::vector<const Part*> timers, rest;
         for (const Part& part : m_circuit.parts()) {
             if (part.kind == PartKind::timer) timers.push_back(&part);
-            if (const circuit::Placement* p = m_circuit.placement(part.id)) put(part, poseOf(*p));
-            else if (part.kind != PartKind::timer) rest.push_back(&part);
+            if (const circuit::Placement* p = m_circuit.placement(part.id))
+                put(part, poseOf(*p));
+            else if (part.kind != PartKind::timer)
+                rest.push_back(&part);
         }
         if (rest.empty() && m_poses.size() == m_circuit.parts().size()) return m_poses;
         findHomes(timers, rest);
@@ -49,7 +51,8 @@ class Layout {
         }
         for (const bool supplies : {false, true})
             for (const Part* part : rest)
-                if (!m_poses.contains(part->id) && (part->kind == PartKind::supply) == supplies) putFarLeft(*part);
+                if (!m_poses.contains(part->id) && (part->kind == PartKind::supply) == supplies)
+                    putFarLeft(*part);
         return m_poses;
     }
 
@@ -58,7 +61,9 @@ class Layout {
         const auto it = m_netOf.find({part, pin});
         return it == m_netOf.end() ? std::nullopt : std::optional(it->second);
     }
-    bool on(PartId part, int pin, const std::optional<NetId>& net) const { return net && netOf(part, pin) == net; }
+    bool on(PartId part, int pin, const std::optional<NetId>& net) const {
+        return net && netOf(part, pin) == net;
+    }
     bool touches(const Part& part, const std::optional<NetId>& net) const {
         for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind).size()); ++pin)
             if (on(part.id, pin, net)) return true;
@@ -115,7 +120,8 @@ class Layout {
                 m_home[part->id] = timer->id;
                 m_onLeft[part->id] = near == farAway || out < timing;
                 m_steps[part->id] = out < timing ? fromOutput : fromTiming;
-                m_onControl[part->id] = netOf(timer->id, control) && touches(*part, netOf(timer->id, control));
+                m_onControl[part->id] =
+                    netOf(timer->id, control) && touches(*part, netOf(timer->id, control));
             }
         }
     }
@@ -201,6 +207,8 @@ RailNets railNets(const Circuit& circuit) {
     return {};
 }
 
-std::map<PartId, Pose> layOut(const Circuit& circuit) { return Layout(circuit).run(); }
+std::map<PartId, Pose> layOut(const Circuit& circuit) {
+    return Layout(circuit).run();
+}
 
 } // namespace blinkwright::widgets::hookup

@@ -1,6 +1,6 @@
-// Places for the parts that a file gives none, free of Qt: each timer in the middle of its block, its timing parts on
-// its right, what hangs on its output on its left, the supply and what lies across it on the far left. Nothing
-// overlaps.
+// Places for the parts that a file gives none, free of Qt: each timer in the middle of its block, its timing
+// parts on its right, what hangs on its output on its left, the supply and what lies across it on the far
+// left. Nothing overlaps.
 //
 //   std::map<PartId, Pose> poses = layOut(circuit);   // stated places as they are, the rest chosen
 #pragma once

@@ -19,7 +19,8 @@ constexpr int pinTextSize = 10;
 
 QColor mix(const QColor& a, const QColor& b, double share) {
     const auto part = [share](float x, float y) { return x + (y - x) * static_cast<float>(share); };
-    return QColor::fromRgbF(part(a.redF(), b.redF()), part(a.greenF(), b.greenF()), part(a.blueF(), b.blueF()));
+    return QColor::fromRgbF(part(a.redF(), b.redF()), part(a.greenF(), b.greenF()),
+                            part(a.blueF(), b.blueF()));
 }
 
 QPen inkPen(const Theme& theme) {
@@ -73,8 +74,8 @@ void timerTexts(QPainter& painter, const PartView& part, const Theme& theme) {
             textAt(painter, QPointF(out.x + 4, out.y), Qt::AlignLeft, QString::number(pin + 1), small);
         } else {
             const bool right = edge.x > middle.x;
-            textAt(painter, QPointF(edge.x + (right ? -5 : 5), edge.y), right ? Qt::AlignRight : Qt::AlignLeft,
-                   timerPinName(pin), small);
+            textAt(painter, QPointF(edge.x + (right ? -5 : 5), edge.y),
+                   right ? Qt::AlignRight : Qt::AlignLeft, timerPinName(pin), small);
             textAt(painter, QPointF(out.x, out.y - 7.5), Qt::AlignHCenter, QString::number(pin + 1), small);
         }
     }
@@ -100,8 +101,10 @@ void paintPart(QPainter& painter, const PartView& part, const Theme& theme) {
     pen.setJoinStyle(Qt::MiterJoin);
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
-    if (part.kind == PartKind::timer) timerOutline(painter);
-    else drawSymbol(painter, part);
+    if (part.kind == PartKind::timer)
+        timerOutline(painter);
+    else
+        drawSymbol(painter, part);
     painter.restore();
     if (part.kind == PartKind::timer) timerTexts(painter, part, theme);
 }
@@ -138,7 +141,8 @@ void paintLabel(QPainter& painter, const Label& label, const Theme& theme) {
         if (!label.value.isEmpty()) textAt(painter, {x, middle + labelLine}, side, label.value, plain);
     } else {
         textAt(painter, {label.rect.left(), middle}, Qt::AlignLeft, label.ref, strong);
-        if (!label.value.isEmpty()) textAt(painter, {label.rect.right(), middle}, Qt::AlignRight, label.value, plain);
+        if (!label.value.isEmpty())
+            textAt(painter, {label.rect.right(), middle}, Qt::AlignRight, label.value, plain);
     }
 }
 
@@ -146,8 +150,8 @@ void paintLens(QPainter& painter, const PartView& part, const Theme& theme, doub
     if (part.kind != PartKind::lamp) return;
     const QColor colour = theme.lamp(part.colour);
     const QPointF at = lensAt(part);
-    // The eye takes half the current for much more than half the light: a power law near 0.45 (common practice, the
-    // inverse of the display's own 2.2).
+    // The eye takes half the current for much more than half the light: a power law near 0.45 (common
+    // practice, the inverse of the display's own 2.2).
     const double light = std::pow(std::clamp(glow, 0.0, 1.0), 0.45);
     painter.setPen(Qt::NoPen);
     if (light > 0.02) {
@@ -175,7 +179,8 @@ void paintLens(QPainter& painter, const PartView& part, const Theme& theme, doub
 
 QRectF lensArea(const PartView& part) {
     const double r = haloRadius + 1;
-    return part.kind == PartKind::lamp ? QRectF(lensAt(part) - QPointF(r, r), QSizeF(2 * r, 2 * r)) : QRectF();
+    return part.kind == PartKind::lamp ? QRectF(lensAt(part) - QPointF(r, r), QSizeF(2 * r, 2 * r))
+                                       : QRectF();
 }
 
 void paintMark(QPainter& painter, const PartView& part, const Theme& theme, Mark mark) {

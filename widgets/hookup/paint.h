@@ -1,5 +1,5 @@
-// Painting of the Hook-up: functions of plain values and a theme, in drawing units. One ink, no filled symbols;
-// lenses alone change with current and are painted apart, over the rest.
+// Painting of the Hook-up: functions of plain values and a theme, in drawing units. One ink, no filled
+// symbols; lenses alone change with current and are painted apart, over the rest.
 //
 //   painter.scale(zoom, zoom);
 //   paintWires(painter, routes, theme);

@@ -34,7 +34,8 @@ class Router {
         m_lead.assign(m_distance.size(), -1);
         if (m_grid.tooLarge()) return;
         for (const RouterPin& pin : in.pins)
-            m_lead[static_cast<std::size_t>(m_grid.vertex(pin.at))] = static_cast<std::int8_t>(headingOf(pin.lead));
+            m_lead[static_cast<std::size_t>(m_grid.vertex(pin.at))] =
+                static_cast<std::int8_t>(headingOf(pin.lead));
     }
 
     Routes run() {
@@ -43,8 +44,8 @@ class Router {
         const std::vector<int> order = netOrder();
         for (const int net : order)
             m_nets[static_cast<std::size_t>(net)] = connect(net);
-        // The first nets were laid without knowing of the later ones: take each up again and lay it anew, and keep
-        // the best of what comes out.
+        // The first nets were laid without knowing of the later ones: take each up again and lay it anew, and
+        // keep the best of what comes out.
         const int passes = m_in.pins.size() <= 60 ? 4 : 1;
         long long best = score();
         RouterGrid bestGrid = m_grid;
@@ -95,7 +96,8 @@ class Router {
     }
 
     bool isRail(int net) const {
-        return std::any_of(m_in.rails.begin(), m_in.rails.end(), [net](const Rail& r) { return r.net == net; });
+        return std::any_of(m_in.rails.begin(), m_in.rails.end(),
+                           [net](const Rail& r) { return r.net == net; });
     }
 
     std::vector<int> netOrder() const {
@@ -244,7 +246,8 @@ class Router {
             if (m_grid.crossed(net, next)) return;
             const int pins = m_grid.pinCount(next);
             if (m_grid.degree(net, next) + pins >= 3) cost += RouterGrid::fourWayCost;
-            if (pins > 0 && m_lead[static_cast<std::size_t>(next)] != (heading + 2) % 4) cost += RouterGrid::bendCost;
+            if (pins > 0 && m_lead[static_cast<std::size_t>(next)] != (heading + 2) % 4)
+                cost += RouterGrid::bendCost;
         }
         push(next * 4 + heading, cost, from);
     }
@@ -262,7 +265,8 @@ class Router {
             for (std::size_t i = 0; i < m_buckets[f].size(); ++i) {
                 const int state = m_buckets[f][i], v = state / 4, heading = state % 4;
                 const int cost = m_cost[static_cast<std::size_t>(state)];
-                if (static_cast<std::size_t>(cost + RouterGrid::stepCost * distance(v)) != f) continue; // outdated
+                if (static_cast<std::size_t>(cost + RouterGrid::stepCost * distance(v)) != f)
+                    continue; // outdated
                 if (inTree(v)) return state;
                 const bool straightOnly = m_grid.crossed(net, v);
                 for (int turn = 0; turn < 4; ++turn) {
@@ -341,6 +345,8 @@ class Router {
 
 } // namespace
 
-Routes route(const RouterInput& in) { return Router(in).run(); }
+Routes route(const RouterInput& in) {
+    return Router(in).run();
+}
 
 } // namespace blinkwright::widgets::hookup

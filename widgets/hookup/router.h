@@ -1,13 +1,14 @@
-// The router: finds right-angled wires on the grid that join the pins of each net, around the bodies of the parts.
-// Plain numbers in, plain numbers out, and the same answer every time.
+// The router: finds right-angled wires on the grid that join the pins of each net, around the bodies of the
+// parts. Plain numbers in, plain numbers out, and the same answer every time.
 //
 //   RouterInput in;
 //   in.bodies = {...};  in.pins = {{{-30, 0}, {-10, 0}, 0}, {{90, 0}, {10, 0}, 0}};
 //   Routes routes = route(in);
 //   routes.segments   // straight runs, each of one net
 //   routes.dots       // where three or more branches of one net meet
-// It holds that no wire enters a body or touches a pin of another net, that no two nets share a stretch, and that they
-// cross at right angles only. A pin that cannot be reached is named in `missing`; nothing is drawn through a part.
+// It holds that no wire enters a body or touches a pin of another net, that no two nets share a stretch, and
+// that they cross at right angles only. A pin that cannot be reached is named in `missing`; nothing is drawn
+// through a part.
 #pragma once
 
 #include "widgets/hookup/geometry.h"
@@ -17,8 +18,8 @@
 namespace blinkwright::widgets::hookup {
 
 struct RouterPin {
-    Point at;   ///< on the grid
-    Point lead; ///< one grid step away from the body
+    Point at;     ///< on the grid
+    Point lead;   ///< one grid step away from the body
     int net = -1; ///< -1: open; no wire may touch it
 };
 

@@ -9,8 +9,10 @@ constexpr long long mostVertices = 1500000; ///< a drawing of 12,000 units squar
 template <class Mark>
 void overGrid(const Box& box, Point origin, int width, int height, Mark mark) {
     const auto up = [](int v) { return (v + pitch - 1) / pitch; };
-    const int x0 = std::max(0, up(box.left - origin.x)), x1 = std::min(width - 1, (box.right - origin.x) / pitch);
-    const int y0 = std::max(0, up(box.top - origin.y)), y1 = std::min(height - 1, (box.bottom - origin.y) / pitch);
+    const int x0 = std::max(0, up(box.left - origin.x)),
+              x1 = std::min(width - 1, (box.right - origin.x) / pitch);
+    const int y0 = std::max(0, up(box.top - origin.y)),
+              y1 = std::min(height - 1, (box.bottom - origin.y) / pitch);
     for (int y = y0; y <= y1; ++y)
         for (int x = x0; x <= x1; ++x)
             mark(static_cast<std::size_t>(y * width + x));
@@ -54,7 +56,8 @@ RouterGrid::RouterGrid(const RouterInput& in) {
 
     for (const Box& box : in.bodies) {
         overGrid(box.grown(clearance), m_origin, m_width, m_height, [&](std::size_t v) { m_blocked[v] = 1; });
-        overGrid(box.grown(clearance + pitch), m_origin, m_width, m_height, [&](std::size_t v) { m_near[v] = 1; });
+        overGrid(box.grown(clearance + pitch), m_origin, m_width, m_height,
+                 [&](std::size_t v) { m_near[v] = 1; });
     }
     for (const Box& box : in.quiet)
         overGrid(box, m_origin, m_width, m_height, [&](std::size_t v) { m_quiet[v] = 1; });
@@ -83,19 +86,31 @@ Point RouterGrid::point(int v) const {
 
 int RouterGrid::edge(int v, int heading) const {
     switch (heading) {
-    case east: return m_right[at(v)];
-    case south: return m_down[at(v)];
-    case west: return m_right[at(v - 1)];
-    default: return m_down[at(v - m_width)];
+    case east:
+        return m_right[at(v)];
+    case south:
+        return m_down[at(v)];
+    case west:
+        return m_right[at(v - 1)];
+    default:
+        return m_down[at(v - m_width)];
     }
 }
 
 void RouterGrid::setEdge(int v, int heading, int net) {
     switch (heading) {
-    case east: m_right[at(v)] = net; break;
-    case south: m_down[at(v)] = net; break;
-    case west: m_right[at(v - 1)] = net; break;
-    default: m_down[at(v - m_width)] = net; break;
+    case east:
+        m_right[at(v)] = net;
+        break;
+    case south:
+        m_down[at(v)] = net;
+        break;
+    case west:
+        m_right[at(v - 1)] = net;
+        break;
+    default:
+        m_down[at(v - m_width)] = net;
+        break;
     }
 }
 

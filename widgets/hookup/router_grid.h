@@ -2,7 +2,8 @@
 //
 //   RouterGrid grid(input);
 //   int v = grid.vertex({40, 20});
-//   grid.extraCost(net, v, RouterGrid::east)   // what a wire of this net pays to arrive at v heading east, or `never`
+//   grid.extraCost(net, v, RouterGrid::east)   // what a wire of this net pays to arrive at v heading east,
+//   or `never`
 #pragma once
 
 #include "widgets/hookup/router.h"

@@ -10,14 +10,18 @@ using circuit::PartKind;
 
 namespace {
 
-void line(QPainter& p, double x1, double y1, double x2, double y2) { p.drawLine(QPointF(x1, y1), QPointF(x2, y2)); }
+void line(QPainter& p, double x1, double y1, double x2, double y2) {
+    p.drawLine(QPointF(x1, y1), QPointF(x2, y2));
+}
 
 /// A line with an open arrow head at its end.
 void arrow(QPainter& p, QPointF from, QPointF to, double head) {
     const QPointF way = (to - from) / std::hypot(to.x() - from.x(), to.y() - from.y());
     const QPointF across(-way.y(), way.x());
     p.drawLine(from, to);
-    p.drawPolyline(std::array{to - head * way + 0.55 * head * across, to, to - head * way - 0.55 * head * across}.data(), 3);
+    p.drawPolyline(
+        std::array{to - head * way + 0.55 * head * across, to, to - head * way - 0.55 * head * across}.data(),
+        3);
 }
 
 void plusMark(QPainter& p, double x, double y) {
@@ -92,14 +96,29 @@ void drawToggle(QPainter& p, bool closed) {
 
 void drawSymbol(QPainter& painter, const PartView& part) {
     switch (part.kind) {
-    case PartKind::supply: drawSupply(painter); break;
-    case PartKind::resistor: drawResistor(painter); break;
-    case PartKind::variable: drawVariable(painter); break;
-    case PartKind::capacitor: drawCapacitor(painter, part.polarised); break;
-    case PartKind::lamp: drawLamp(painter); break;
-    case PartKind::diode: drawDiode(painter); break;
-    case PartKind::toggle: drawToggle(painter, part.closed); break;
-    case PartKind::timer: break;
+    case PartKind::supply:
+        drawSupply(painter);
+        break;
+    case PartKind::resistor:
+        drawResistor(painter);
+        break;
+    case PartKind::variable:
+        drawVariable(painter);
+        break;
+    case PartKind::capacitor:
+        drawCapacitor(painter, part.polarised);
+        break;
+    case PartKind::lamp:
+        drawLamp(painter);
+        break;
+    case PartKind::diode:
+        drawDiode(painter);
+        break;
+    case PartKind::toggle:
+        drawToggle(painter, part.closed);
+        break;
+    case PartKind::timer:
+        break;
     }
 }
 

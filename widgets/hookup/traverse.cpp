@@ -6,7 +6,8 @@
 namespace blinkwright::widgets::hookup {
 
 namespace {
-/// How far a part lies ahead, with what lies off to the side counted three times; negative if it is not ahead.
+/// How far a part lies ahead, with what lies off to the side counted three times; negative if it is not
+/// ahead.
 long long farAhead(Point from, Point to, Way way) {
     const long long dx = to.x - from.x, dy = to.y - from.y;
     const long long ahead = way == Way::left ? -dx : way == Way::right ? dx : way == Way::up ? -dy : dy;
@@ -15,8 +16,8 @@ long long farAhead(Point from, Point to, Way way) {
 }
 } // namespace
 
-std::optional<circuit::PartId> neighbour(const std::vector<PartView>& parts, std::optional<circuit::PartId> from,
-                                         Way way) {
+std::optional<circuit::PartId> neighbour(const std::vector<PartView>& parts,
+                                         std::optional<circuit::PartId> from, Way way) {
     if (parts.empty()) return std::nullopt;
     const auto at = std::find_if(parts.begin(), parts.end(), [&](const PartView& p) { return p.id == from; });
     if (at == parts.end()) return way == Way::previous ? parts.back().id : parts.front().id;
