@@ -1,11 +1,31 @@
 #include "widgets/hookup/camera.h"
 
+#include "widgets/hookup/geometry.h"
+#include "widgets/hookup/symbols.h"
+
 #include <algorithm>
+#include <cmath>
 
 namespace blinkwright::widgets::hookup {
 
-void Camera::resize(QSizeF view) {
+QPointF Camera::corner() const {
+    const QPointF exact = m_centre * m_zoom - QPointF(m_view.width() / 2, m_view.height() / 2);
+    // A line of an odd number of device pixels is sharp when its middle is the middle of one.
+    const bool odd = std::lround(std::max(1.0, inkWidth * m_zoom * m_ratio)) % 2 == 1;
+    const auto snap = [&](double v) { return (std::round(v * m_ratio) - (odd ? 0.5 : 0.0)) / m_ratio; };
+    return {snap(exact.x()), snap(exact.y())};
+}
+
+void Camera::setZoom(double zoom) {
+    m_wanted = std::clamp(zoom, leastZoom, mostZoom);
+    const double steps = m_wanted * pitch * m_ratio; // device pixels a step of the grid
+    m_zoom = std::max(1.0, std::floor(steps + 1e-9)) / (pitch * m_ratio);
+}
+
+void Camera::resize(QSizeF view, double ratio) {
     m_view = view.expandedTo(QSizeF(1, 1));
+    m_ratio = ratio;
+    setZoom(m_wanted);
     clamp();
 }
 
@@ -15,14 +35,14 @@ void Camera::lookAt(const QRectF& drawing) {
 }
 
 void Camera::fit() {
-    m_zoom = std::min(m_view.width() / m_content.width(), m_view.height() / m_content.height());
-    m_zoom = std::clamp(m_zoom, leastZoom, mostFitZoom);
+    setZoom(
+        std::min({m_view.width() / m_content.width(), m_view.height() / m_content.height(), mostFitZoom}));
     m_centre = m_content.center();
 }
 
 void Camera::zoomAbout(QPointF inView, double factor) {
     const QPointF spot = toDrawing(inView);
-    m_zoom = std::clamp(m_zoom * factor, leastZoom, mostZoom);
+    setZoom(m_wanted * factor);
     m_centre += spot - toDrawing(inView);
     clamp();
 }

@@ -1,7 +1,8 @@
-// Which stretch of a drawing a view shows, and how large.
+// Which stretch of a drawing a view shows, and how large. Zoom and place are kept to steps that put the
+// drawing's grid on whole device pixels, so that wires are sharp at every zoom and pixel ratio.
 //
 //   Camera camera;
-//   camera.resize(size);  camera.lookAt(drawing.bounds());  camera.fit();
+//   camera.resize(size, 1.0);  camera.lookAt(drawing.bounds());  camera.fit();
 //   painter.setTransform(camera.transform());
 //   camera.zoomAbout(pointer, 1.2);     // the spot under the pointer stays
 #pragma once
@@ -19,9 +20,11 @@ class Camera {
 
     double zoom() const { return m_zoom; }
     QRectF content() const { return m_content; } ///< drawing and margin [units]
-    QPointF corner() const { return m_centre * m_zoom - QPointF(m_view.width() / 2, m_view.height() / 2); }
+    /// Pixels from the drawing's origin to the view's left upper corner.
+    QPointF corner() const;
 
-    void resize(QSizeF view);
+    /// @param ratio device pixels a pixel.
+    void resize(QSizeF view, double ratio);
     void lookAt(const QRectF& drawing);
     void fit();
     void zoomAbout(QPointF inView, double factor);
@@ -36,7 +39,10 @@ class Camera {
 
   private:
     void clamp();
+    void setZoom(double zoom);
+    double m_wanted = 1; ///< before it is rounded to a step, so that small turns of a wheel add up
     double m_zoom = 1;
+    double m_ratio = 1;
     QPointF m_centre;
     QSizeF m_view{1, 1};
     QRectF m_content{-50, -50, 100, 100};

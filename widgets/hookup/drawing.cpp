@@ -1,6 +1,7 @@
 #include "widgets/hookup/drawing.h"
 
 #include "widgets/hookup/layout.h"
+#include "widgets/hookup/wiring.h"
 
 #include <cmath>
 
@@ -14,21 +15,10 @@ using circuit::PartKind;
 
 namespace {
 
-constexpr int railGap = 30;         ///< from the outermost part to a rail
-constexpr int labelRoom = 44;       ///< width kept quiet beside a part, whatever its value's text
-constexpr double railTextGap = 8;   ///< from the end of a rail to its sign
-constexpr std::size_t railFrom = 3; ///< pins that make a net a rail
+constexpr double railTextGap = 8; ///< from the end of a rail to its sign
 
 QRectF area(const Box& box) {
     return {QPointF(box.left, box.top), QPointF(box.right, box.bottom)};
-}
-
-/// Where a label would like to stand; taken by kind alone, so that a changed value never moves a wire.
-Box roomForLabel(const PartView& part) {
-    const Box body = placed(bodyOf(part.kind), part.pose);
-    const int middle = (body.top + body.bottom) / 2;
-    if (part.pose.upright()) return {body.right + 4, middle - 14, body.right + labelRoom, middle + 14};
-    return {body.left, body.top - 18, body.right, body.top - 2};
 }
 
 } // namespace
@@ -62,48 +52,10 @@ void Drawing::rebuild(const Circuit& circuit) {
     m_parts.clear();
     for (const Part& part : circuit.parts())
         m_parts.push_back(viewOf(circuit, part, poses.at(part.id)));
-    m_routes = route(routerInput(circuit));
+    m_routes = route(routerInput(m_parts, circuit));
     m_labels = placeLabels(m_parts, m_routes);
     placeRailTexts(circuit);
     measure();
-}
-
-RouterInput Drawing::routerInput(const Circuit& circuit) const {
-    RouterInput in;
-    std::map<circuit::PinRef, int> netOf;
-    for (std::size_t n = 0; n < circuit.nets().size(); ++n)
-        for (const circuit::PinRef pin : circuit.nets()[n].pins)
-            netOf[pin] = static_cast<int>(n);
-    in.nets = static_cast<int>(circuit.nets().size());
-
-    Box all;
-    for (const PartView& part : m_parts) {
-        const Box extent = placed(extentOf(part.kind), part.pose);
-        all = in.bodies.empty() ? extent : all.with(extent);
-        in.bodies.push_back(placed(bodyOf(part.kind), part.pose));
-        if (part.kind != PartKind::timer) in.quiet.push_back(roomForLabel(part));
-        for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind).size()); ++pin) {
-            const auto net = netOf.find({part.id, pin});
-            Pose turnOnly = part.pose;
-            turnOnly.at = {};
-            in.pins.push_back({placed(pinsOf(part.kind)[static_cast<std::size_t>(pin)], part.pose),
-                               placed(leadOf(part.kind, pin), turnOnly),
-                               net == netOf.end() ? -1 : net->second});
-        }
-    }
-    const auto onGrid = [](int v) {
-        return static_cast<int>(std::floor(v / static_cast<double>(pitch))) * pitch;
-    };
-    const RailNets rails = railNets(circuit);
-    for (std::size_t n = 0; n < circuit.nets().size(); ++n) {
-        const circuit::Net& net = circuit.nets()[n];
-        if (net.pins.size() < railFrom) continue;
-        if (net.id == rails.plus)
-            in.rails.push_back({static_cast<int>(n), onGrid(all.top) - railGap});
-        else if (net.id == rails.zero)
-            in.rails.push_back({static_cast<int>(n), onGrid(all.bottom) + pitch + railGap});
-    }
-    return in;
 }
 
 void Drawing::placeRailTexts(const Circuit& circuit) {
@@ -111,7 +63,7 @@ void Drawing::placeRailTexts(const Circuit& circuit) {
     const RailNets rails = railNets(circuit);
     for (std::size_t n = 0; n < circuit.nets().size(); ++n) {
         const NetId id = circuit.nets()[n].id;
-        if (circuit.nets()[n].pins.size() < railFrom || (id != rails.plus && id != rails.zero)) continue;
+        if (circuit.nets()[n].pins.size() < leastRailPins || (id != rails.plus && id != rails.zero)) continue;
         const bool top = id == rails.plus;
         const Segment* rail = nullptr;
         for (const Segment& s : m_routes.segments)

@@ -52,7 +52,6 @@ class Drawing {
         QString text;
     };
     void rebuild(const circuit::Circuit& circuit);
-    RouterInput routerInput(const circuit::Circuit& circuit) const;
     void placeRailTexts(const circuit::Circuit& circuit);
     void measure();
 

@@ -238,7 +238,10 @@ QSize HookupView::sizeHint() const {
 }
 
 void HookupView::paintEvent(QPaintEvent* event) {
-    if (d->groundStale || d->ground.devicePixelRatio() != devicePixelRatioF()) d->renderGround();
+    if (d->groundStale || d->ground.devicePixelRatio() != devicePixelRatioF()) {
+        d->camera.resize(viewport()->size(), devicePixelRatioF()); // moved to a screen of another ratio
+        d->renderGround();
+    }
     QPainter painter(viewport());
     painter.setClipRegion(event->region());
     const double ratio = d->ground.devicePixelRatio();
@@ -267,7 +270,7 @@ void HookupView::paintEvent(QPaintEvent* event) {
 }
 
 void HookupView::resizeEvent(QResizeEvent*) {
-    d->camera.resize(viewport()->size());
+    d->camera.resize(viewport()->size(), devicePixelRatioF());
     if (d->keepFitted) d->camera.fit();
     d->changed();
 }

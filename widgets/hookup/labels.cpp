@@ -13,6 +13,8 @@ using Side = Label::Side;
 namespace {
 
 constexpr double gap = 5; ///< between a body and its label [units]
+constexpr double lyingHeight =
+    14; ///< labels over lying parts stand on one line, however tall the symbols are
 
 double widthOf(const QString& text, bool strong) {
     // Measured large: metrics are rounded to the pixels of the font's own size.
@@ -38,7 +40,7 @@ struct Spot {
     double shift;
 };
 
-QRectF rectAt(const Box& body, const QSizeF& size, Spot spot) {
+QRectF rectAt(const Box& body, int axisY, const QSizeF& size, Spot spot) {
     const double midX = (body.left + body.right) / 2.0, midY = (body.top + body.bottom) / 2.0;
     QPointF corner;
     switch (spot.side) {
@@ -49,10 +51,12 @@ QRectF rectAt(const Box& body, const QSizeF& size, Spot spot) {
         corner = {body.left - gap - size.width(), midY - size.height() / 2 + spot.shift};
         break;
     case Side::above:
-        corner = {midX - size.width() / 2 + spot.shift, body.top - gap / 2 - size.height()};
+        corner = {midX - size.width() / 2 + spot.shift,
+                  std::min<double>(body.top, axisY - lyingHeight) - gap / 2 - size.height()};
         break;
     case Side::below:
-        corner = {midX - size.width() / 2 + spot.shift, body.bottom + gap / 2};
+        corner = {midX - size.width() / 2 + spot.shift,
+                  std::max<double>(body.bottom, axisY + lyingHeight) + gap / 2};
         break;
     }
     return {corner, size};
@@ -95,7 +99,7 @@ class Placer {
         double least = 1e300;
         int rank = 0;
         for (const Spot spot : spotsFor(part)) {
-            const QRectF rect = rectAt(body, sizeOf(part.ref, part.value, spot.side), spot);
+            const QRectF rect = rectAt(body, part.pose.at.y, sizeOf(part.ref, part.value, spot.side), spot);
             const double cost = costOf(rect) + 3 * rank++;
             if (cost >= least) continue;
             least = cost;

@@ -14,7 +14,7 @@ using circuit::PartKind;
 
 namespace {
 
-constexpr int columnStep = 90;   ///< from one standing part to the next: room for its label
+constexpr int columnStep = 100;  ///< from one standing part to the next: room for its label
 constexpr int firstColumn = 160; ///< of a block, from the timer's middle
 constexpr int blockGap = 120;    ///< between the outermost columns of two blocks
 constexpr int upperRow = -110, middleRow = 0, lowerRow = 120;

@@ -23,8 +23,15 @@ QColor mix(const QColor& a, const QColor& b, double share) {
                             part(a.blueF(), b.blueF()));
 }
 
-QPen inkPen(const Theme& theme) {
-    return QPen(theme.ink, inkWidth, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+/// Width of wires and symbols, rounded to whole pixels of a screen so that what lies on the grid is sharp.
+double inkWidthFor(const QPainter& painter) {
+    const QTransform& t = painter.transform();
+    const double pixels = std::hypot(t.m11(), t.m12()) * painter.device()->devicePixelRatioF();
+    return std::max(1.0, std::round(inkWidth * pixels)) / pixels;
+}
+
+QPen inkPen(const QPainter& painter, const Theme& theme) {
+    return QPen(theme.ink, inkWidthFor(painter), Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin);
 }
 
 /// Text at a point of the drawing, always upright.
@@ -81,9 +88,11 @@ void timerTexts(QPainter& painter, const PartView& part, const Theme& theme) {
     }
     painter.setPen(theme.ink);
     const QPointF centre(middle.x, middle.y);
-    textAt(painter, centre - QPointF(0, 15), Qt::AlignHCenter, part.ref, labelFont(labelSize, true));
-    textAt(painter, centre, Qt::AlignHCenter, kindText(part.kind), small);
-    textAt(painter, centre + QPointF(0, 13), Qt::AlignHCenter, part.value, small);
+    // Between the rows of pin names, whichever way the package lies.
+    textAt(painter, centre - QPointF(0, part.pose.upright() ? 20 : 40), Qt::AlignHCenter, part.ref,
+           labelFont(labelSize, true));
+    textAt(painter, centre - QPointF(0, 6.5), Qt::AlignHCenter, kindText(part.kind), small);
+    textAt(painter, centre + QPointF(0, 6.5), Qt::AlignHCenter, part.value, small);
 }
 
 QPointF lensAt(const PartView& part) {
@@ -96,9 +105,8 @@ QPointF lensAt(const PartView& part) {
 void paintPart(QPainter& painter, const PartView& part, const Theme& theme) {
     painter.save();
     toPose(painter, part.pose);
-    QPen pen = inkPen(theme);
+    QPen pen = inkPen(painter, theme);
     pen.setCapStyle(Qt::FlatCap);
-    pen.setJoinStyle(Qt::MiterJoin);
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
     if (part.kind == PartKind::timer)
@@ -111,11 +119,11 @@ void paintPart(QPainter& painter, const PartView& part, const Theme& theme) {
 
 void paintWires(QPainter& painter, const Routes& routes, const Theme& theme) {
     const auto at = [](Point p) { return QPointF(p.x, p.y); };
-    painter.setPen(inkPen(theme));
+    painter.setPen(inkPen(painter, theme));
     for (const Segment& s : routes.segments)
         painter.drawLine(at(s.a), at(s.b));
     if (!routes.missing.empty()) {
-        QPen pen = inkPen(theme);
+        QPen pen = inkPen(painter, theme);
         pen.setDashPattern({4, 4});
         painter.setPen(pen);
         for (const Missing& m : routes.missing)
@@ -172,7 +180,7 @@ void paintLens(QPainter& painter, const PartView& part, const Theme& theme, doub
     glass.setColorAt(0.35, mix(core, edge, 0.3));
     glass.setColorAt(1, edge);
     painter.setBrush(glass);
-    painter.setPen(QPen(theme.ink, inkWidth * 0.8));
+    painter.setPen(QPen(theme.ink, inkWidthFor(painter) * 0.8));
     painter.drawEllipse(at, lensRadius, lensRadius);
     painter.setBrush(Qt::NoBrush);
 }

@@ -32,6 +32,8 @@ class Router {
         m_distance.resize(static_cast<std::size_t>(m_grid.size()));
         m_inTree.assign(m_distance.size(), 0);
         m_lead.assign(m_distance.size(), -1);
+        m_railOf.assign(m_distance.size(), RouterGrid::noNet);
+        m_hasRail.assign(m_nets.size(), false);
         if (m_grid.tooLarge()) return;
         for (const RouterPin& pin : in.pins)
             m_lead[static_cast<std::size_t>(m_grid.vertex(pin.at))] =
@@ -91,6 +93,9 @@ class Router {
                 if (!m_grid.blocked(v) && !m_grid.blocked(v + 1)) {
                     m_grid.setEdge(v, RouterGrid::east, rail.net);
                     m_trunks.push_back({v, RouterGrid::east});
+                    m_railOf[static_cast<std::size_t>(v)] = m_railOf[static_cast<std::size_t>(v + 1)] =
+                        rail.net;
+                    m_hasRail[static_cast<std::size_t>(rail.net)] = true;
                 }
         }
     }
@@ -246,6 +251,9 @@ class Router {
             if (m_grid.crossed(net, next)) return;
             const int pins = m_grid.pinCount(next);
             if (m_grid.degree(net, next) + pins >= 3) cost += RouterGrid::fourWayCost;
+            // What belongs to a rail hangs on the rail, not on a neighbour's lead.
+            if (m_hasRail[static_cast<std::size_t>(net)] && m_railOf[static_cast<std::size_t>(next)] != net)
+                cost += RouterGrid::offRailCost;
             if (pins > 0 && m_lead[static_cast<std::size_t>(next)] != (heading + 2) % 4)
                 cost += RouterGrid::bendCost;
         }
@@ -335,7 +343,8 @@ class Router {
     std::vector<NetWires> m_nets;
     std::vector<std::vector<const RouterPin*>> m_pins;
     std::vector<Edge> m_trunks;
-    std::vector<int> m_cost, m_distance;
+    std::vector<int> m_cost, m_distance, m_railOf;
+    std::vector<bool> m_hasRail;
     std::vector<std::uint32_t> m_seen, m_inTree;
     std::vector<std::int8_t> m_from, m_lead;
     std::vector<std::vector<int>> m_buckets;

@@ -22,7 +22,7 @@ class RouterGrid {
 
     // What makes one wire better than another. A bend is worth five steps of detour, a crossing nearly eight.
     static constexpr int stepCost = 4, bendCost = 20, crossingCost = 30, quietCost = 14, fourWayCost = 12;
-    static constexpr int nearBodyCost = 1, hugCost = 3;
+    static constexpr int nearBodyCost = 1, hugCost = 3, offRailCost = 90;
 
     explicit RouterGrid(const RouterInput& in);
 

@@ -14,6 +14,8 @@ namespace blinkwright::widgets::test {
 circuit::Circuit sample(const std::string& name);
 /// The same without its places.
 circuit::Circuit withoutDrawing(const circuit::Circuit& circuit);
+/// The values that a part of a kind cannot do without.
+circuit::Values leastValues(circuit::PartKind kind);
 /// Blinkers side by side on one supply until there are about this many parts.
 circuit::Circuit manyParts(int parts);
 
