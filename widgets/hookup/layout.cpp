@@ -16,8 +16,9 @@ namespace {
 
 constexpr int columnStep = 100;  ///< from one standing part to the next: room for its label
 constexpr int firstColumn = 160; ///< of a block, from the timer's middle
+constexpr int firstLeft = 190;   ///< the same on the left, where the wires of pins 1 and 4 pass
 constexpr int blockGap = 120;    ///< between the outermost columns of two blocks
-constexpr int upperRow = -110, middleRow = 0, lowerRow = 120;
+constexpr int upperRow = -110, middleRow = 20, lowerRow = 120; ///< pin 3 is on the middle row
 
 constexpr int farAway = std::numeric_limits<int>::max();
 
@@ -144,9 +145,11 @@ class Layout {
         const bool left = m_onLeft[part.id];
         const bool upper = touches(part, m_rails.plus), lower = touches(part, m_rails.zero);
         const int row = upper ? upperRow : lower ? lowerRow : middleRow;
-        int column = firstColumn;
+        int column = left ? firstLeft : firstColumn;
         if (!left && !m_onControl[part.id]) column += columnStep / 2;
         Pose pose{{timer.x + (left ? -column : column), timer.y + row}, turnFor(part), false};
+        // What follows pin 3 lies in its line, the end nearer to the timer on the right.
+        if (left && row == middleRow) pose.turn = (pose.turn + 90) % 360;
         while (!isFree(part.kind, pose))
             pose.at.x += left ? -columnStep : columnStep;
         put(part, pose);
@@ -162,7 +165,7 @@ class Layout {
             int lefts = 0;
             for (const auto& [part, home] : m_home)
                 if (home == timer.id && m_onLeft[part]) ++lefts;
-            pose.at.x = (right + blockGap) / pitch * pitch + firstColumn + columnStep * std::min(lefts, 4);
+            pose.at.x = (right + blockGap) / pitch * pitch + firstLeft + columnStep * std::min(lefts, 4);
         }
         while (!isFree(timer.kind, pose))
             pose.at.x += columnStep;

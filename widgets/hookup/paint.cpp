@@ -60,7 +60,6 @@ void timerOutline(QPainter& painter) {
     outline.lineTo(-w, -h);
     outline.closeSubpath();
     painter.drawPath(outline);
-    painter.drawEllipse(QPointF(-w + 9, -h + 9), 3, 3); // beside pin 1, as moulded into packages
     for (const Point pin : pinsOf(PartKind::timer))
         painter.drawLine(QPointF(pin.x < 0 ? -w : w, pin.y), QPointF(pin.x, pin.y));
 }

@@ -29,10 +29,12 @@ class Router {
         m_cost.resize(states);
         m_seen.assign(states, 0);
         m_from.resize(states);
-        m_distance.resize(static_cast<std::size_t>(m_grid.size()));
-        m_inTree.assign(m_distance.size(), 0);
-        m_lead.assign(m_distance.size(), -1);
-        m_railOf.assign(m_distance.size(), RouterGrid::noNet);
+        m_at.resize(static_cast<std::size_t>(m_grid.size()));
+        for (int v = 0; v < m_grid.size(); ++v)
+            m_at[static_cast<std::size_t>(v)] = m_grid.point(v);
+        m_inTree.assign(m_at.size(), 0);
+        m_lead.assign(m_at.size(), -1);
+        m_railOf.assign(m_at.size(), RouterGrid::noNet);
         m_hasRail.assign(m_nets.size(), false);
         if (m_grid.tooLarge()) return;
         for (const RouterPin& pin : in.pins)
@@ -171,9 +173,9 @@ class Router {
             waiting.erase(waiting.begin());
         }
         while (!waiting.empty()) {
-            measureDistances(tree);
+            m_goal = goalOf(net, tree);
             const auto nearest = std::min_element(waiting.begin(), waiting.end(), [&](auto* a, auto* b) {
-                return distance(m_grid.vertex(a->at)) < distance(m_grid.vertex(b->at));
+                return toTree(net, *a, tree) < toTree(net, *b, tree);
             });
             const RouterPin* pin = *nearest;
             waiting.erase(nearest);
@@ -210,23 +212,34 @@ class Router {
         addToTree(start, tree);
     }
 
-    int distance(int v) const { return m_distance[static_cast<std::size_t>(v)]; }
-
-    /// Steps from every vertex to the tree if nothing stood in the way: the search's bound.
-    void measureDistances(const std::vector<int>& tree) {
-        const int far = std::numeric_limits<int>::max() / 8, width = m_grid.width(), size = m_grid.size();
-        std::fill(m_distance.begin(), m_distance.end(), far);
+    /// Where a search has to arrive, as a rectangle: the rail, or all that is joined so far.
+    Box goalOf(int net, const std::vector<int>& tree) const {
+        const Point first = m_grid.point(tree.front());
+        Box box{first.x, first.y, first.x, first.y};
         for (const int v : tree)
-            m_distance[static_cast<std::size_t>(v)] = 0;
-        int* d = m_distance.data();
-        for (int v = 1; v < size; ++v) {
-            if (v % width != 0) d[v] = std::min(d[v], d[v - 1] + 1);
-            if (v >= width) d[v] = std::min(d[v], d[v - width] + 1);
+            if (!m_hasRail[static_cast<std::size_t>(net)] || m_railOf[static_cast<std::size_t>(v)] == net) {
+                const Point p = m_grid.point(v);
+                box = box.with({p.x, p.y, p.x, p.y});
+            }
+        return box;
+    }
+
+    int toTree(int net, const RouterPin& pin, const std::vector<int>& tree) const {
+        if (m_hasRail[static_cast<std::size_t>(net)]) return distance(m_grid.vertex(pin.at));
+        int least = std::numeric_limits<int>::max();
+        for (const int v : tree) {
+            const Point p = m_grid.point(v);
+            least = std::min(least, std::abs(p.x - pin.at.x) + std::abs(p.y - pin.at.y));
         }
-        for (int v = size - 2; v >= 0; --v) {
-            if (v % width != width - 1) d[v] = std::min(d[v], d[v + 1] + 1);
-            if (v < size - width) d[v] = std::min(d[v], d[v + width] + 1);
-        }
+        return least;
+    }
+
+    /// Steps from a vertex to the goal if nothing stood in the way: the search's bound.
+    int distance(int v) const {
+        const Point p = m_at[static_cast<std::size_t>(v)];
+        return (std::max({m_goal.left - p.x, 0, p.x - m_goal.right}) +
+                std::max({m_goal.top - p.y, 0, p.y - m_goal.bottom})) /
+               pitch;
     }
 
     void push(int state, int cost, int from) {
@@ -343,7 +356,9 @@ class Router {
     std::vector<NetWires> m_nets;
     std::vector<std::vector<const RouterPin*>> m_pins;
     std::vector<Edge> m_trunks;
-    std::vector<int> m_cost, m_distance, m_railOf;
+    std::vector<int> m_cost, m_railOf;
+    std::vector<Point> m_at;
+    Box m_goal;
     std::vector<bool> m_hasRail;
     std::vector<std::uint32_t> m_seen, m_inTree;
     std::vector<std::int8_t> m_from, m_lead;

@@ -50,8 +50,7 @@ RouterGrid::RouterGrid(const RouterInput& in) {
     m_quiet.assign(n, 0);
     m_pinCount.assign(n, 0);
     m_pinNet.assign(n, noNet);
-    m_right.assign(n, noNet);
-    m_down.assign(n, noNet);
+    m_edges.assign(n, {noNet, noNet, noNet, noNet});
     if (m_tooLarge) return;
 
     for (const Box& box : in.bodies) {
@@ -84,34 +83,9 @@ Point RouterGrid::point(int v) const {
     return {m_origin.x + v % m_width * pitch, m_origin.y + v / m_width * pitch};
 }
 
-int RouterGrid::edge(int v, int heading) const {
-    switch (heading) {
-    case east:
-        return m_right[at(v)];
-    case south:
-        return m_down[at(v)];
-    case west:
-        return m_right[at(v - 1)];
-    default:
-        return m_down[at(v - m_width)];
-    }
-}
-
 void RouterGrid::setEdge(int v, int heading, int net) {
-    switch (heading) {
-    case east:
-        m_right[at(v)] = net;
-        break;
-    case south:
-        m_down[at(v)] = net;
-        break;
-    case west:
-        m_right[at(v - 1)] = net;
-        break;
-    default:
-        m_down[at(v - m_width)] = net;
-        break;
-    }
+    m_edges[at(v)][at(heading)] = static_cast<std::int16_t>(net);
+    m_edges[at(v + step(heading))][at((heading + 2) % 4)] = static_cast<std::int16_t>(net);
 }
 
 int RouterGrid::degree(int net, int v) const {
@@ -127,18 +101,14 @@ bool RouterGrid::crossed(int net, int v) const {
     return false;
 }
 
-int RouterGrid::extraCost(int net, int v, int heading) const {
-    const int pin = m_pinNet[at(v)];
-    // A pin's spot is open to its own net even where another part's clearance covers it.
-    if (pin == noNet ? m_blocked[at(v)] != 0 : pin != net) return never;
-
+int RouterGrid::costAmongOthers(int net, int v, int heading) const {
+    int cost = m_near[at(v)] * nearBodyCost + m_quiet[at(v)] * quietCost;
     const auto foreign = [net](int other) { return other != noNet && other != net; };
     const int ahead = edge(v, heading), behind = edge(v, (heading + 2) % 4);
     if (foreign(ahead) || foreign(behind)) return never;
     const int left = edge(v, (heading + 3) % 4), right = edge(v, (heading + 1) % 4);
-    int cost = m_near[at(v)] * nearBodyCost + m_quiet[at(v)] * quietCost;
     if (foreign(left) || foreign(right)) {
-        if (left != right || ahead == net || pin == net) return never;
+        if (left != right || ahead == net || m_pinNet[at(v)] == net) return never;
         cost += crossingCost;
     }
     // Wires that run beside one another at one step's distance are hard to follow.

@@ -38,17 +38,23 @@ class RouterGrid {
     bool blocked(int v) const { return m_blocked[at(v)] != 0; }
 
     /// The net on the step that leaves v in this heading.
-    int edge(int v, int heading) const;
+    int edge(int v, int heading) const { return m_edges[at(v)][static_cast<std::size_t>(heading)]; }
     void setEdge(int v, int heading, int net);
     /// Number of steps of this net that meet at v.
     int degree(int net, int v) const;
 
     /// Cost over the bare step of arriving at v, bends not counted; `never` where it is not allowed.
-    int extraCost(int net, int v, int heading) const;
+    int extraCost(int net, int v, int heading) const {
+        const int pin = m_pinNet[at(v)];
+        // A pin's spot is open to its own net even where another part's clearance covers it.
+        if (pin == noNet ? m_blocked[at(v)] != 0 : pin != net) return never;
+        return costAmongOthers(net, v, heading);
+    }
     /// Whether another net passes through v, so that a wire arriving there must go straight on.
     bool crossed(int net, int v) const;
 
   private:
+    int costAmongOthers(int net, int v, int heading) const;
     static std::size_t at(int v) { return static_cast<std::size_t>(v); }
 
     Point m_origin;
@@ -56,7 +62,8 @@ class RouterGrid {
     bool m_tooLarge = false;
     std::array<int, 4> m_steps{};
     std::vector<std::uint8_t> m_blocked, m_near, m_quiet, m_pinCount;
-    std::vector<std::int32_t> m_pinNet, m_right, m_down;
+    std::vector<std::int32_t> m_pinNet;
+    std::vector<std::array<std::int16_t, 4>> m_edges; ///< by heading; every step is held at both of its ends
 };
 
 } // namespace blinkwright::widgets::hookup

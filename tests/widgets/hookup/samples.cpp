@@ -44,9 +44,12 @@ circuit::Values leastValues(PartKind kind) {
     circuit::Values values;
     for (const circuit::KeyInfo& key : circuit::info(kind).keys) {
         if (!key.required) continue;
-        if (key.shape == circuit::Shape::word) values.emplace(key.key, std::string(key.words.front()));
-        else if (key.shape == circuit::Shape::flag) values.emplace(key.key, false);
-        else values.emplace(key.key, std::clamp(1.0, key.range.low, key.range.high));
+        if (key.shape == circuit::Shape::word)
+            values.emplace(key.key, std::string(key.words.front()));
+        else if (key.shape == circuit::Shape::flag)
+            values.emplace(key.key, false);
+        else
+            values.emplace(key.key, std::clamp(1.0, key.range.low, key.range.high));
     }
     return values;
 }
