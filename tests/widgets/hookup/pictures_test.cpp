@@ -50,7 +50,8 @@ TEST_P(SamplePictures, AreDrawnInBothThemes) {
         const char* theme = mode == Theme::Mode::light ? "light" : "dark";
         EXPECT_TRUE(save(image, QStringLiteral("%1-%2").arg(GetParam(), theme)));
         EXPECT_GT(coloursIn(image), 8);
-        EXPECT_EQ(image.pixelColor(3, 3), Theme::of(mode).paper);
+        for (const QPoint corner : {QPoint(3, 3), QPoint(3, 636), QPoint(896, 3), QPoint(896, 636)})
+            EXPECT_EQ(image.pixelColor(corner), Theme::of(mode).paper);
     }
 }
 
