@@ -1,6 +1,7 @@
 #include "widgets/readings/reading_rows.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
 
 namespace blinkwright::widgets {
@@ -14,7 +15,9 @@ const QString dash = QStringLiteral("–");
 QString say(const char* text) { return QCoreApplication::translate("Readings", text); }
 
 QString quantity(double value, Unit unit) {
-    return QString::fromStdString(units::formatQuantity(value, unit, digits, true));
+    QString text = QString::fromStdString(units::formatQuantity(value, unit, digits, true));
+    if (text.startsWith(QLatin1Char('-'))) text[0] = QChar(0x2212); // a true minus sign
+    return text;
 }
 /// Four significant digits, trailing zeros kept, without exponent for what is ordinary here.
 QString number(double value) {
