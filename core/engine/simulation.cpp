@@ -20,7 +20,7 @@ Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
         volts = std::max(volts, std::abs(supply.voltage));
     // Errors of some tens of steps a phase add up, and a phase's end moves by the voltage's error over its
     // slope.
-    return {.voltage_V = 0.1 * accuracy * volts, .charge = 0.1 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
+    return {.voltage_V = 0.5 * accuracy * volts, .charge = 0.5 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
 }
 
 } // namespace
