@@ -13,6 +13,8 @@ double linear(double channel) {
 double luminance(const QColor& c) {
     return 0.2126 * linear(c.redF()) + 0.7152 * linear(c.greenF()) + 0.0722 * linear(c.blueF());
 }
+constexpr double leastContrast = 4.6; // a little over 4.5, for rounding to eight bits
+constexpr double roomAbove = 8.8;     // 1.9 times less is still leastContrast
 } // namespace
 
 double contrast(const QColor& a, const QColor& b) {
@@ -42,17 +44,21 @@ QColor withContrast(const QColor& colour, const QColor& paper, double ratio) {
 }
 
 std::vector<QColor> lampCurveColours(const Theme& theme, const std::vector<std::string>& colours) {
-    static constexpr double ratios[] = {4.6, 9.0, 6.4};
     std::map<std::string, int> seen;
     std::vector<QColor> out;
     out.reserve(colours.size());
     for (const std::string& name : colours) {
         const int twin = seen[name]++;
-        QColor base = theme.lamp(QString::fromStdString(name));
-        if (const int turn = twin / 3; turn > 0 && base.hslHueF() >= 0)
-            base = QColor::fromHslF(static_cast<float>(std::fmod(base.hslHueF() + 0.06 * turn, 1.0)),
-                                    base.hslSaturationF(), base.lightnessF());
-        out.push_back(withContrast(base, theme.paper, ratios[twin % 3]));
+        QColor own = theme.lamp(QString::fromStdString(name));
+        if (const int turn = twin / 3; turn > 0 && own.hslHueF() >= 0)
+            own = QColor::fromHslF(static_cast<float>(std::fmod(own.hslHueF() + 0.06 * turn, 1.0)),
+                                   own.hslSaturationF(), own.lightnessF());
+        // A colour that is legible stays as it is; twins stand out more than it where there is room, else less.
+        const double ratio = std::max(leastContrast, contrast(own, theme.paper));
+        const double away = ratio < roomAbove ? 1.0 : -1.0;
+        const double part = std::pow(twin % 3 == 1 ? 1.9 : twin % 3 == 2 ? 1.38 : 1.0, away);
+        const bool keep = twin % 3 == 0 && contrast(own, theme.paper) >= leastContrast;
+        out.push_back(keep ? own : withContrast(own, theme.paper, std::max(leastContrast, ratio * part)));
     }
     return out;
 }

@@ -7,6 +7,9 @@ namespace blinkwright::widgets {
 
 namespace {
 
+/// So many jumps within one pixel column are drawn as jumps; with more the column is a solid bar anyway.
+constexpr int jumpsAColumn = 3;
+
 /// Takes points one by one and passes on those that a straight line between kept ones would miss by more than the
 /// tolerance (the cone of slopes that still hit every point since the last kept one).
 class LineSaver {
@@ -102,12 +105,20 @@ StripPoints thinned(const std::vector<double>& time_s, const std::vector<double>
     columns = std::max(columns, 1);
     const double column_s = visible.length() / columns;
     LineSaver saver(out, tolerance);
+    double columnBefore = -HUGE_VAL;
+    int jumps = 0; // that the column has been cut at
     for (std::size_t k = first; k < last;) {
         const double column = std::floor((time_s[k] - visible.begin) / column_s);
+        if (column != columnBefore) jumps = 0;
+        columnBefore = column;
         const double end_s = visible.begin + (column + 1) * column_s;
         std::size_t least = k, most = k, tail = k;
         std::size_t next = k + 1;
         for (; next < last && time_s[next] < end_s; ++next) {
+            if (time_s[next] == time_s[tail] && jumps < jumpsAColumn) {
+                ++jumps;
+                break;
+            }
             if (value[next] < value[least]) least = next;
             if (value[next] > value[most]) most = next;
             tail = next;

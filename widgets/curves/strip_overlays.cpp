@@ -39,12 +39,17 @@ void StripCaptions::draw(QCPPainter* painter) {
     std::vector<Key> lamps;
     for (std::size_t k = 0; k < m_plot->lamps().size(); ++k)
         lamps.push_back({QString::fromStdString(m_plot->lamps()[k].ref), m_plot->lampColours()[k], 2.5});
-    drawCaption(painter, Strip::output, tr("Output, pin 3"), {});
-    drawCaption(painter, Strip::capacitor, tr("Timing capacitor"),
+    const auto title = [this](Strip strip, const QString& what) {
+        return m_plot->hasCurves() ? tr("%1 (%2)").arg(what, m_plot->scale(strip).unitText()) : what;
+    };
+    drawCaption(painter, Strip::output, title(Strip::output, tr("Output, pin 3")), {});
+    drawCaption(painter, Strip::capacitor, title(Strip::capacitor, tr("Timing capacitor")),
                 m_plot->hasCurves() ? std::vector<Key>{{tr("switching levels"), theme.level, 1.0}}
                                     : std::vector<Key>{});
     drawCaption(painter, Strip::lamps,
-                m_plot->hasCurves() && lamps.empty() ? tr("Lamp current: no lamp here") : tr("Lamp current"), lamps);
+                m_plot->hasCurves() && lamps.empty() ? tr("Lamp current: no lamp here")
+                                                     : title(Strip::lamps, tr("Lamp current")),
+                lamps);
     if (m_plot->hasCurves() || m_plot->message().isEmpty()) return;
 
     QRect all = m_plot->stripRect(Strip::output).united(m_plot->stripRect(Strip::lamps));
@@ -90,7 +95,8 @@ void MomentOverlay::drawLabels(QCPPainter* painter, Strip strip, double x, std::
         if (label.at_px >= rect.top() - 1 && label.at_px <= rect.bottom() + 1)
             painter->drawEllipse(QPointF(x, label.at_px), 3, 3);
         const double width = metrics.horizontalAdvance(label.text) + 10;
-        const QRectF box(std::floor(right ? x + 7 : x - 7 - width) + 0.5, std::floor(label.top_px) + 0.5, width,
+        // Whole pixels: the plot's painter shifts antialiased lines onto pixel centres by itself.
+        const QRectF box(std::floor(right ? x + 7 : x - 7 - width), std::floor(label.top_px), std::ceil(width),
                          height - 1);
         painter->setPen(QPen(theme.frame, 1));
         painter->setBrush(theme.paper);
@@ -115,12 +121,12 @@ void MomentOverlay::draw(QCPPainter* painter) {
     if (x < top.left() - 0.5 || x > top.right() + 1.5) return;
 
     const QFontMetrics metrics(m_plot->smallFont());
-    const double line = std::floor(x) + 0.5;
+    const double line = std::floor(x);
     const double headTop = top.top() - 2 * m_plot->captionHeight() + 2;
     const QString time = m_plot->timeText(moment->time_s);
     const double width = metrics.horizontalAdvance(time) + 12;
     const double left = std::clamp(x - width / 2, 2.0, std::max(2.0, m_plot->width() - width - 2));
-    const QRectF head(left, headTop, width, metrics.height() + 2);
+    const QRectF head(std::floor(left), headTop, width, metrics.height() + 2);
     painter->setPen(QPen(theme.moment, 1));
     painter->drawLine(QPointF(line, head.bottom()), QPointF(line, bottom.bottom()));
     painter->setPen(Qt::NoPen);

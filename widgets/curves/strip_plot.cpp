@@ -9,6 +9,7 @@ namespace blinkwright::widgets {
 
 namespace {
 constexpr double curveWidth = 1.5;
+constexpr double levelWidth = 1.1; // at 1 the plot takes a hairline, which is lost in print
 constexpr double headroom = 0.05; // of a strip's range, so that a curve at its end is not cut in half
 constexpr int fontPixels = 12;    // text in pixels, so that a page at any resolution is laid out alike
 constexpr int rightMargin = 16;
@@ -113,8 +114,6 @@ void StripPlot::styleAxes() {
 void StripPlot::labelAxes() {
     for (std::size_t s = 0; s < stripCount; ++s) {
         QCPAxis* value = m_panels[s].rect->axis(QCPAxis::atLeft);
-        const QString unit = m_panels[s].ticker->scale.unitText();
-        value->setLabel((static_cast<Strip>(s) == Strip::lamps ? tr("Current (%1)") : tr("Voltage (%1)")).arg(unit));
         value->setTickLabels(m_hasCurves);
         value->setTicks(m_hasCurves);
         m_panels[s].rect->axis(QCPAxis::atBottom)->setTicks(m_hasCurves);
@@ -130,8 +129,10 @@ void StripPlot::paintGraphs() {
     m_lampColours = lampCurveColours(m_theme, names);
     m_output->setPen(line(m_theme.setA, curveWidth));
     m_capacitor->setPen(line(m_theme.setA, curveWidth));
-    m_upper->setPen(line(m_theme.level, 1));
-    m_lower->setPen(line(m_theme.level, 1));
+    for (QCPGraph* level : {m_upper, m_lower}) {
+        level->setPen(line(m_theme.level, levelWidth));
+        level->setAntialiased(false); // level as they are, they would blur over two rows of pixels
+    }
     m_echoOutput->setPen(line(m_theme.echo(m_theme.setA), curveWidth));
     m_echoCapacitor->setPen(line(m_theme.echo(m_theme.setA), curveWidth));
     for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)

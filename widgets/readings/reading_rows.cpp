@@ -33,6 +33,12 @@ QString in(double value) {
     return quantity(value, unit);
 }
 
+/// Rates of a blinker in hertz without a prefix: 0.9881 Hz and not 988.1 mHz.
+QString rate(double value_Hz) {
+    if (value_Hz >= 1e-3 && value_Hz < 1) return number(value_Hz) + QStringLiteral("\u00A0Hz");
+    return quantity(value_Hz, Unit::hertz);
+}
+
 QString differenceText(double found, double expected) {
     const double percent = (found / expected - 1) * 100;
     const QString text = QString::number(std::abs(percent), 'f', std::abs(percent) < 100 ? 2 : 0);
@@ -83,7 +89,7 @@ void timerRows(const study::TimerReading& t, const Whys& whys, std::vector<Readi
         rows.push_back(row(figure, meaning, of(book, get), of(t.settled, get), form, whys));
     };
     using P = const study::Phase&;
-    add(say("Flash rate"), say("Cycles of the output in a second"), in<Unit::hertz>, [](P p) { return p.rate_Hz(); });
+    add(say("Flash rate"), say("Cycles of the output in a second"), rate, [](P p) { return p.rate_Hz(); });
     add(say("Flashes a minute"), say("Cycles of the output in a minute"), number,
         [](P p) { return 60 * p.rate_Hz(); });
     add(say("Cycle time"), say("From one rise of the output to the next"), in<Unit::second>,

@@ -108,7 +108,7 @@ class ReadingsView::Private {
     explicit Private(ReadingsView* view) : q(view) {
         verdict = new QLabel;
         verdict->setWordWrap(true);
-        verdict->setContentsMargins(8, 6, 8, 6);
+        verdict->setContentsMargins(4, 6, 8, 6);
         verdict->setTextFormat(Qt::PlainText);
         verdict->setTextInteractionFlags(Qt::TextSelectableByMouse);
         // Its width is the panel's business: a longer sentence wraps, it does not widen the window.
@@ -131,7 +131,7 @@ class ReadingsView::Private {
         table->horizontalHeader()->setHighlightSections(false);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
-        const int wide = table->fontMetrics().horizontalAdvance(QStringLiteral("000.0 mHz")) + 26;
+        const int wide = table->fontMetrics().horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
         for (int c : {Column::textbook, Column::setA, Column::difference}) table->setColumnWidth(c, wide);
         table->setAccessibleName(ReadingsView::tr("Readings"));
         auto* layout = new QVBoxLayout(view);

@@ -4,6 +4,7 @@
 #include "widgets/findings/finding_row.h"
 
 #include <QLabel>
+#include <QPainter>
 #include <QSignalSpy>
 #include <QTest>
 #include <gtest/gtest.h>
