@@ -1,0 +1,94 @@
+#include "widgets/curves/curves_export.h"
+
+#include "tests/widgets/formula_curves.h"
+
+#include <QFile>
+#include <QDir>
+#include <QImage>
+#include <QPainter>
+#include <QSvgRenderer>
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+using namespace blinkwright;
+using namespace blinkwright::widgets;
+
+namespace {
+
+const CurvesPage page{QStringLiteral("Harbour mole light"),
+                      QString::fromUtf8("BT1 6 V, U1 555 timer, bipolar, R1 10 kΩ, R2 68 kΩ, C1 10 µF, C2 10 nF, "
+                                        "C3 100 µF, R3 270 Ω, D1 red lamp, and some more so that the line must wrap"),
+                      180, 150, 300};
+
+QByteArray contents(const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+class CurvesExport : public testing::Test {
+  protected:
+    QString path(const char* name) { return dir.filePath(QLatin1String(name)); }
+    QTemporaryDir dir;
+    std::shared_ptr<engine::Curves> curves = test::formulaCurves({.pair = true});
+};
+
+TEST_F(CurvesExport, WritesAPngOf300DotsToTheInchOnWhite) {
+    ASSERT_TRUE(exportCurves(*curves, page, PageFormat::png, path("a.png")).ok());
+    const QImage image(path("a.png"));
+    EXPECT_NEAR(image.width(), 180 / 25.4 * 300, 3);
+    EXPECT_NEAR(image.height(), 150 / 25.4 * 300, 3);
+    EXPECT_NEAR(image.dotsPerMeterX() * 0.0254, 300, 0.1);
+    EXPECT_EQ(image.pixelColor(2, 2), QColor(Qt::white));
+    EXPECT_EQ(image.pixelColor(image.width() - 3, image.height() / 2), QColor(Qt::white));
+    QDir().mkpath(QStringLiteral(BLINKWRIGHT_PICTURES));
+    image.save(QStringLiteral(BLINKWRIGHT_PICTURES "/export.png"));
+}
+
+TEST_F(CurvesExport, WritesAnSvgWithItsTextsAsTextInANamedFont) {
+    ASSERT_TRUE(exportCurves(*curves, page, PageFormat::svg, path("a.svg")).ok());
+    const QString svg = QString::fromUtf8(contents(path("a.svg")));
+    for (const char* text : {"Harbour mole light", "R2 68 kΩ", "Output, pin 3 (V)", "Timing capacitor (V)", "Lamp current (mA)", "Time (s)", "D1", "D2"})
+        EXPECT_TRUE(svg.contains(QString::fromUtf8(text))) << text;
+    EXPECT_TRUE(svg.contains(QStringLiteral("font-family=\"")));
+    EXPECT_FALSE(svg.contains(QStringLiteral("<image"))) << "curves must stay vectors";
+    QSvgRenderer renderer(path("a.svg"));
+    ASSERT_TRUE(renderer.isValid());
+    QImage image(renderer.defaultSize(), QImage::Format_RGB32);
+    image.fill(Qt::red);
+    QPainter painter(&image);
+    renderer.render(&painter);
+    painter.end();
+    EXPECT_EQ(image.pixelColor(1, 1), QColor(Qt::white));
+    image.save(QStringLiteral(BLINKWRIGHT_PICTURES "/export-svg.png"));
+}
+
+TEST_F(CurvesExport, WritesAPdfWithoutPictures) {
+    ASSERT_TRUE(exportCurves(*curves, page, PageFormat::pdf, path("a.pdf")).ok());
+    const QByteArray pdf = contents(path("a.pdf"));
+    EXPECT_TRUE(pdf.startsWith("%PDF-"));
+    EXPECT_TRUE(pdf.contains("/FontFile")) << "fonts are embedded";
+    EXPECT_FALSE(pdf.contains("/Subtype /Image"));
+    // 180 mm by 150 mm in points, to a point.
+    EXPECT_TRUE(pdf.contains("/MediaBox [0 0 510")) << pdf.mid(pdf.indexOf("/MediaBox"), 60).toStdString();
+}
+
+TEST_F(CurvesExport, CopiesTheSamePictureThatItWrites) {
+    ASSERT_TRUE(exportCurves(*curves, page, PageFormat::png, path("a.png")).ok());
+    const QImage copy = curvesPicture(*curves, page);
+    EXPECT_EQ(QImage(path("a.png")).convertToFormat(QImage::Format_RGB32), copy.convertToFormat(QImage::Format_RGB32));
+}
+
+TEST_F(CurvesExport, SaysWhichFileCouldNotBeWrittenAndSparesWhatIsThere) {
+    const QString bad = path("no-such-folder/a.png");
+    const Result<void> failed = exportCurves(*curves, page, PageFormat::png, bad);
+    ASSERT_FALSE(failed.ok());
+    EXPECT_EQ(failed.fault().place, bad.toStdString());
+    EXPECT_NE(failed.fault().text.find("cannot be written"), std::string::npos);
+}
+
+TEST_F(CurvesExport, ExportsAnEmptyRunAsEmptyStrips) {
+    EXPECT_TRUE(exportCurves({}, page, PageFormat::svg, path("a.svg")).ok());
+    EXPECT_TRUE(QSvgRenderer(path("a.svg")).isValid());
+}
+
+} // namespace

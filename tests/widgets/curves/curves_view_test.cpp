@@ -1,0 +1,205 @@
+#include "widgets/curves/curves_view.h"
+
+#include "tests/widgets/formula_curves.h"
+#include "tests/widgets/pictures.h"
+#include "widgets/curves/strip_plot.h"
+
+#include <QSignalSpy>
+#include <QTest>
+#include <gtest/gtest.h>
+
+using namespace blinkwright;
+using namespace blinkwright::widgets;
+
+namespace {
+
+class CurvesViewTest : public testing::Test {
+  protected:
+    void SetUp() override {
+        view.resize(1200, 800);
+        view.show();
+        view.setCurves(curves);
+        QApplication::processEvents();
+    }
+    StripPlot* plot() { return view.findChild<StripPlot*>(); }
+    QPoint at(double time_s, Strip strip = Strip::output) {
+        return {static_cast<int>(std::lround(plot()->pixelAt(time_s))), plot()->stripRect(strip).center().y()};
+    }
+    void key(Qt::Key k, Qt::KeyboardModifiers modifiers = {}) {
+        QTest::keyClick(plot(), k, modifiers);
+        QApplication::processEvents();
+    }
+    void wheel(double time_s, int notches) {
+        const QPointF p = at(time_s);
+        QWheelEvent turn(p, plot()->mapToGlobal(p), {}, {0, 120 * notches}, Qt::NoButton, Qt::NoModifier,
+                         Qt::NoScrollPhase, false);
+        QApplication::sendEvent(plot(), &turn);
+        QApplication::processEvents();
+    }
+    std::shared_ptr<engine::Curves> curves = test::formulaCurves({.pair = true});
+    CurvesView view;
+};
+
+TEST_F(CurvesViewTest, ShowsTheWholeRunUntilASpanIsChosen) {
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, curves->time_s.back()}));
+    const auto longer = test::formulaCurves({.cycles = 9});
+    view.setCurves(longer);
+    QApplication::processEvents();
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, longer->time_s.back()}));
+}
+
+TEST_F(CurvesViewTest, KeepsAChosenSpanWhenCurvesChange) {
+    wheel(3, 4);
+    const Span chosen = plot()->visibleSpan();
+    EXPECT_LT(chosen.length(), curves->time_s.back() / 2);
+    view.setCurves(test::formulaCurves({.high_s = 0.6}));
+    QApplication::processEvents();
+    EXPECT_EQ(plot()->visibleSpan(), chosen);
+    view.fit();
+    QApplication::processEvents();
+    EXPECT_GT(plot()->visibleSpan().length(), 2 * chosen.length());
+}
+
+TEST_F(CurvesViewTest, WheelZoomsAboutTheTimeUnderTheCursor) {
+    const QPoint spot = at(2);
+    const double before = plot()->timeAt(spot.x());
+    wheel(2, 3);
+    EXPECT_NEAR(plot()->timeAt(spot.x()), before, 1e-9);
+    EXPECT_NEAR(plot()->visibleSpan().length(), curves->time_s.back() / std::pow(1.25, 3), 1e-9);
+}
+
+TEST_F(CurvesViewTest, DraggingMovesTheMomentLineAndSaysSo) {
+    QSignalSpy moved(&view, &CurvesView::momentMoved);
+    QTest::mousePress(plot(), Qt::LeftButton, {}, at(1));
+    EXPECT_NEAR(view.moment_s(), 1, 0.01);
+    QTest::mouseMove(plot(), at(2.5, Strip::lamps));
+    QTest::mouseRelease(plot(), Qt::LeftButton, {}, at(2.5, Strip::lamps));
+    EXPECT_NEAR(view.moment_s(), 2.5, 0.01);
+    ASSERT_GE(moved.size(), 2);
+    EXPECT_DOUBLE_EQ(moved.last().first().toDouble(), view.moment_s());
+    QTest::mouseMove(plot(), at(4));
+    EXPECT_NEAR(view.moment_s(), 2.5, 0.01) << "moves on without a button";
+}
+
+TEST_F(CurvesViewTest, MovingTheLineRepaintsNoCurve) {
+    QSignalSpy replotted(plot(), &QCustomPlot::beforeReplot);
+    for (int k = 0; k < 20; ++k) view.setMoment(0.1 * k);
+    QApplication::processEvents();
+    EXPECT_EQ(replotted.size(), 0);
+    view.setCurves(curves);
+    QApplication::processEvents();
+    EXPECT_EQ(replotted.size(), 1);
+}
+
+TEST_F(CurvesViewTest, ManyCurvesInOneTurnArePaintedOnce) {
+    QSignalSpy painted(&view, &CurvesView::painted);
+    for (int k = 0; k < 5; ++k) view.setCurves(test::formulaCurves({.high_s = 0.5 + 0.01 * k}));
+    QApplication::processEvents();
+    EXPECT_EQ(painted.size(), 1);
+}
+
+TEST_F(CurvesViewTest, SetMomentMovesSilentlyAndStaysInsideTheRun) {
+    QSignalSpy moved(&view, &CurvesView::momentMoved);
+    view.setMoment(1.25);
+    EXPECT_DOUBLE_EQ(view.moment_s(), 1.25);
+    view.setMoment(1e6);
+    EXPECT_DOUBLE_EQ(view.moment_s(), curves->time_s.back());
+    EXPECT_TRUE(moved.isEmpty());
+}
+
+TEST_F(CurvesViewTest, KeysGoFromSwitchingToSwitchingAndPixelByPixel) {
+    key(Qt::Key_Right, Qt::ControlModifier);
+    EXPECT_DOUBLE_EQ(view.moment_s(), curves->switchings_s[0]);
+    key(Qt::Key_BracketRight);
+    EXPECT_DOUBLE_EQ(view.moment_s(), curves->switchings_s[1]);
+    key(Qt::Key_Left);
+    const double pixel = plot()->visibleSpan().length() / plot()->stripRect(Strip::output).width();
+    EXPECT_NEAR(view.moment_s(), curves->switchings_s[1] - pixel, pixel / 10);
+    key(Qt::Key_BracketLeft);
+    EXPECT_DOUBLE_EQ(view.moment_s(), curves->switchings_s[0]);
+    key(Qt::Key_Home);
+    EXPECT_DOUBLE_EQ(view.moment_s(), 0);
+    key(Qt::Key_End);
+    EXPECT_DOUBLE_EQ(view.moment_s(), curves->time_s.back());
+}
+
+TEST_F(CurvesViewTest, TheLineIsKeptInViewWhenKeysLeadItOut) {
+    wheel(0.2, 8);
+    key(Qt::Key_End);
+    EXPECT_GE(plot()->visibleSpan().end + 1e-9, curves->time_s.back());
+    EXPECT_LT(plot()->visibleSpan().length(), 2);
+}
+
+TEST_F(CurvesViewTest, DragsWithTheRightButtonPanAndDoubleClickFits) {
+    wheel(3, 5);
+    const Span before = plot()->visibleSpan();
+    QTest::mousePress(plot(), Qt::RightButton, {}, {600, 200});
+    QTest::mouseMove(plot(), {500, 200});
+    QTest::mouseRelease(plot(), Qt::RightButton, {}, {500, 200});
+    QApplication::processEvents();
+    const double shift = 100.0 / plot()->stripRect(Strip::output).width() * before.length();
+    EXPECT_NEAR(plot()->visibleSpan().begin, before.begin + shift, 1e-9);
+    EXPECT_NEAR(plot()->visibleSpan().length(), before.length(), 1e-9);
+    QTest::mouseDClick(plot(), Qt::LeftButton, {}, {600, 200});
+    QApplication::processEvents();
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, curves->time_s.back()}));
+}
+
+TEST_F(CurvesViewTest, TheEchoHoldsTheTimeAxisWhileTheRateChangesALittle) {
+    view.setEcho(curves);
+    view.setCurves(test::formulaCurves({.high_s = 0.75}));
+    QApplication::processEvents();
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, curves->time_s.back()}));
+    const auto slow = test::formulaCurves({.high_s = 5});
+    view.setCurves(slow);
+    QApplication::processEvents();
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, slow->time_s.back()}));
+}
+
+TEST_F(CurvesViewTest, SaysTheValuesUnderTheLineWithTheirUnits) {
+    view.setMoment(0.5);
+    const QString said = view.accessibleDescription();
+    EXPECT_TRUE(said.contains(QString::fromUtf8("4.60\u00A0V"))) << said.toStdString(); // 6 V less 1.4 V
+    EXPECT_TRUE(said.contains(QStringLiteral("D1"))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("mA"))) << said.toStdString();
+    EXPECT_EQ(view.accessibleName(), QStringLiteral("Curves"));
+}
+
+TEST_F(CurvesViewTest, AxisAndReadoutHaveTheSamePrefix) {
+    EXPECT_EQ(plot()->scale(Strip::lamps).unitText(), QStringLiteral("mA"));
+    EXPECT_TRUE(plot()->valueText(Strip::lamps, 0.0000123).endsWith(QStringLiteral("mA")));
+    EXPECT_EQ(plot()->timeScale().unitText(), QStringLiteral("s"));
+    wheel(0.0, 30); // 6.4 s / 1.25^30 = 7.9 ms
+    EXPECT_EQ(plot()->timeScale().unitText(), QStringLiteral("ms"));
+}
+
+TEST_F(CurvesViewTest, LongRunsAreCutDownOffThisThread) {
+    const auto endless = test::formulaCurves({.cycles = 400, .pointsAPhase = 600}); // 480,000 points a trace
+    QSignalSpy replotted(plot(), &QCustomPlot::afterReplot);
+    view.setCurves(endless);
+    EXPECT_TRUE(replotted.wait(5000));
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, endless->time_s.back()}));
+}
+
+TEST_F(CurvesViewTest, PaintsNothingButTheMessageWhenThereAreNoCurves) {
+    QSignalSpy painted(&view, &CurvesView::painted);
+    view.setCurves(nullptr);
+    view.setMessage(QStringLiteral("Pin 4 is held low: the output never rises."));
+    QApplication::processEvents();
+    view.grab();
+    EXPECT_EQ(painted.size(), 0);
+    EXPECT_EQ(view.accessibleDescription(), QStringLiteral("Pin 4 is held low: the output never rises."));
+    key(Qt::Key_Right); // and nothing falls over
+    test::savePictures(view, QStringLiteral("curves-empty"), {700, 420});
+}
+
+TEST_F(CurvesViewTest, LooksAsItShould) {
+    view.setEcho(test::formulaCurves({.supply_V = 6, .high_s = 0.62, .low_s = 0.5, .pair = true}));
+    view.setMoment(5.71);
+    plot()->setFocus();
+    test::savePictures(view, QStringLiteral("curves"), {1200, 800});
+    view.setCurves(test::formulaCurves({.pair = true, .second = "red"}));
+    test::savePictures(view, QStringLiteral("curves-narrow"), {480, 360});
+}
+
+} // namespace
