@@ -51,15 +51,6 @@ T checked(Result<T> result) {
     return std::move(result).value();
 }
 
-template <class T>
-T& part(QWidget& window) {
-    T* found = window.findChild<T*>();
-    if (!found) {
-        giveUp(std::string("the window has no ") + T::staticMetaObject.className());
-    }
-    return *found;
-}
-
 /// The sample, with its curves to begin as asked.
 QString sampleBeginning(const QTemporaryDir& folder, circuit::Begin begin) {
     circuit::Circuit circuit = checked(io::readCircuit(checked(io::readBytes(sample, io::maxCircuitBytes))));
@@ -84,15 +75,12 @@ class Bench {
   public:
     Bench(const QTemporaryDir& folder, circuit::Begin begin)
         : m_settings(folder.filePath("settings.ini")), m_window(m_settings) {
-        m_curves = &part<widgets::CurvesView>(m_window);
-        m_values = &part<widgets::ValuePanel>(m_window);
-        m_live = &part<app::LivePanels>(m_window);
-        m_curves->setFixedSize(curvesSize);
+        m_curves.setFixedSize(curvesSize);
         // The study is shown, then the window is painted in one go; what is queued meanwhile comes after all
         // of it.
-        QObject::connect(m_live, &app::LivePanels::studyShown, m_curves, [this] { m_shown = true; });
+        QObject::connect(&m_live, &app::LivePanels::studyShown, &m_curves, [this] { m_shown = true; });
         QObject::connect(
-            m_curves, &widgets::CurvesView::painted, m_curves,
+            &m_curves, &widgets::CurvesView::painted, &m_curves,
             [this] {
                 if (std::exchange(m_shown, false)) {
                     m_loop.exit(0);
@@ -111,7 +99,7 @@ class Bench {
         std::vector<double> times_ms;
         for (int k = 0; k < warmUps + changes; ++k) {
             if (k % changesInADrag == 0) {
-                emit m_values->gestureBegan(++m_gesture);
+                emit m_values.gestureBegan(++m_gesture);
             }
             const double turn = std::abs(k % 200 - 100) / 100.0; // 1 down to 0 and back
             const double wished_ohm = 20e3 * std::pow(10.0, turn) + k * 1e-3;
@@ -120,7 +108,7 @@ class Bench {
                 times_ms.push_back(took_ms);
             }
             if ((k + 1) % changesInADrag == 0) {
-                emit m_values->gestureEnded(m_gesture);
+                emit m_values.gestureEnded(m_gesture);
             }
             pause();
         }
@@ -129,13 +117,13 @@ class Bench {
     }
 
     QSize windowSize() const { return m_window.size(); }
-    QSize paintedSize() const { return m_curves->size(); }
+    QSize paintedSize() const { return m_curves.size(); }
 
   private:
     double change(double resistance_ohm) {
         const circuit::PartId r2 = resistor().id;
         const auto begin = Clock::now();
-        emit m_values->valueWished({r2, "resistance"}, resistance_ohm, m_gesture);
+        emit m_values.valueWished({r2, "resistance"}, resistance_ohm, m_gesture);
         waitForPicture();
         const std::chrono::duration<double, std::milli> took = Clock::now() - begin;
         if (resistor().resistance != resistance_ohm) {
@@ -145,7 +133,7 @@ class Bench {
     }
 
     const devices::Resistor& resistor() const {
-        const auto study = m_live->shown();
+        const auto study = m_live.shown();
         if (!study) {
             giveUp("no study is shown");
         }
@@ -173,9 +161,9 @@ class Bench {
 
     app::Settings m_settings;
     app::MainWindow m_window;
-    widgets::CurvesView* m_curves = nullptr;
-    widgets::ValuePanel* m_values = nullptr;
-    app::LivePanels* m_live = nullptr;
+    widgets::CurvesView& m_curves = m_window.curves();
+    widgets::ValuePanel& m_values = m_window.values();
+    app::LivePanels& m_live = m_window.live();
     QEventLoop m_loop;
     bool m_shown = false;
     int m_gesture = 0;
