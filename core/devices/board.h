@@ -1,5 +1,5 @@
-// A board: one circuit in one set of values with every default filled in and every net numbered. What the engine
-// and the studies compute from; plain numbers in SI units, no text to parse, no default left to guess.
+// A board: one circuit in one set of values with every default filled in and every net numbered. What the
+// engine and the studies compute from; plain numbers in SI units, no text to parse, no default left to guess.
 //
 //   Board board = makeBoard(circuit, PartSet::A).value();
 //   board.resistors[0].resistance   // 33000
@@ -25,9 +25,9 @@ struct Named {
 };
 struct Supply : Named {
     Node plus = open, minus = open;
-    double voltage = 0;              ///< no-load voltage [V]
-    double resistance = 0;           ///< [ohm], > 0
-    std::optional<double> capacity;  ///< [C]
+    double voltage = 0;               ///< no-load voltage [V]
+    double resistance = 0;            ///< [ohm], > 0
+    std::optional<double> capacity;   ///< [C]
     std::optional<double> endVoltage; ///< [V]
 };
 struct Timer : Named {
@@ -35,8 +35,8 @@ struct Timer : Named {
     bool cmos = false;
     TimerSheet sheet;
     double nominalSupply = 0; ///< no-load voltage of the supply that feeds pin 8 [V]; 0 if there is none
-    /// Whether an input pin (trigger, reset, threshold, discharge) is in a net with anything else: an input that is
-    /// alone carries no current and counts as not tripped.
+    /// Whether an input pin (trigger, reset, threshold, discharge) is in a net with anything else: an input
+    /// that is alone carries no current and counts as not tripped.
     bool connected(int pin) const { return inUse[static_cast<std::size_t>(pin)]; }
     std::array<bool, 8> inUse{};
 };
@@ -103,14 +103,15 @@ struct ValueOverride {
     circuit::Value value;
 };
 
-/// Reads `REF.KEY=TEXT` against a circuit: the text is engineering text in the key's unit, a word, true or false.
+/// Reads `REF.KEY=TEXT` against a circuit: the text is engineering text in the key's unit, a word, true or
+/// false.
 Result<ValueOverride> parseOverride(const circuit::Circuit& circuit, std::string_view text);
 
 /// Puts overrides on top of the parts of a set ("--value comes last").
 Result<void> applyOverride(circuit::Circuit& circuit, circuit::PartSet set, const ValueOverride& value);
 
-/// Fills in every default and numbers the nets. Never fails on wiring; a circuit without a supply has node 0 for
-/// the first net all the same (the findings say what is wrong).
+/// Fills in every default and numbers the nets. Never fails on wiring; a circuit without a supply has node 0
+/// for the first net all the same (the findings say what is wrong).
 /// @return a fault only for a value that the checks of the circuit let pass but no device can have.
 Result<Board> makeBoard(const circuit::Circuit& circuit, circuit::PartSet set);
 

@@ -1,5 +1,5 @@
-// Device sheets: the parameters of the device laws, read from resources/devices/*.json (built into the program),
-// each with its source. A circuit may override any of them.
+// Device sheets: the parameters of the device laws, read from resources/devices/*.json (built into the
+// program), each with its source. A circuit may override any of them.
 //
 //   TimerSheet s = timerSheet(TimerFamily::bipolar, 9.0, {});   // at 9 V nominal supply
 //   LampSheet red = *lampSheet("red");
@@ -16,9 +16,10 @@
 
 namespace blinkwright::devices {
 
-inline constexpr double thermalVoltage = 0.02585;    ///< V_T at 300 K [V]
-inline constexpr double junctionShunt = 1e-9;        ///< G_SHUNT across every junction [S]
-inline constexpr double junctionTangentCurrent = 10; ///< past this current a junction goes on as its tangent [A]
+inline constexpr double thermalVoltage = 0.02585; ///< V_T at 300 K [V]
+inline constexpr double junctionShunt = 1e-9;     ///< G_SHUNT across every junction [S]
+inline constexpr double junctionTangentCurrent =
+    10; ///< past this current a junction goes on as its tangent [A]
 
 enum class TimerFamily { bipolar, cmos };
 
@@ -34,7 +35,8 @@ struct TimerSheet {
     double timing_tolerance;
 };
 
-/// A junction with series resistance: i = saturation (exp(u/(n V_T)) - 1) + G_SHUNT u, terminal voltage u + R_S i.
+/// A junction with series resistance: i = saturation (exp(u/(n V_T)) - 1) + G_SHUNT u, terminal voltage u +
+/// R_S i.
 struct JunctionLaw {
     double saturation = 0; ///< [A]
     double nVt = 0;        ///< ideality times V_T [V]
@@ -51,10 +53,13 @@ struct LampSheet {
 
 /// All parameter names of a timer family, in the order of the sheet.
 std::span<const std::string_view> timerParameters();
-/// The sheet at a nominal supply, with overrides by parameter name on top. Resistances and limits that depend on
-/// the supply are taken at `nominalSupply` [V].
+/// The sheet at a nominal supply, with overrides by parameter name on top. Resistances and limits that depend
+/// on the supply are taken at `nominalSupply` [V].
 TimerSheet timerSheet(TimerFamily family, double nominalSupply,
                       const std::map<std::string, double, std::less<>>& overrides);
+/// One parameter of a family's sheet at a nominal supply [V], without overrides; `name` is one of
+/// timerParameters().
+double timerParameter(TimerFamily family, std::string_view name, double nominalSupply);
 /// Sheet of a lamp colour, or nothing for a colour that has none.
 std::optional<LampSheet> lampSheet(std::string_view colour);
 std::span<const std::string_view> lampColours();

@@ -59,6 +59,7 @@ struct Reduced {
     int m = 0; ///< ports
     const devices::Board* board = nullptr;
     std::vector<Port> ports;
+    std::vector<devices::OutputHighCurve> highCurves; ///< by timer
     std::vector<int> lampPort; ///< port of each junction, by junction index
     std::vector<double> a, A, Z, b, B, D;
     /// Four rows a timer in the order of Watched: c0 + Cy y - Ci i(u).
@@ -83,7 +84,9 @@ struct Reduced {
 /// Numbers the unknowns of a board once and hands out its reduced equations state by state.
 class Network {
   public:
-    explicit Network(const devices::Board& board);
+    explicit Network(devices::Board board);
+    Network(const Network&) = delete;
+    Network& operator=(const Network&) = delete;
 
     const devices::Board& board() const { return m_board; }
     /// @param switches one flag a switch: closed. @param outputs one flag a timer: output high.
@@ -102,7 +105,7 @@ class Network {
   private:
     Reduced reduce(const std::vector<bool>& switches, const std::vector<bool>& outputs) const;
 
-    const devices::Board& m_board;
+    const devices::Board m_board;
     int m_nodes = 0;
     std::vector<std::array<int, 8>> m_pins;
     std::vector<std::pair<int, int>> m_pinTies; ///< node, pin 1 node: hang on 1e-12 S

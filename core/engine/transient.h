@@ -81,11 +81,8 @@ struct Settled {
     std::string why;                   ///< why there is none
 };
 
-/// Solves the one-period map for its fixed point.
-/// @param start a run from power-on that has flashed at least once; its end is the first guess.
+/// Solves the one-period map for its fixed point; switch presses are ignored. Waiting would take hundreds of cycles
+/// where a coupling capacitor remembers most of its charge from one cycle to the next.
 Settled settle(const devices::Board& board, const RunRequest& request);
-
-/// `count` settled periods in a row, t = 0 at the first rise: for drawing.
-Waveform repeated(const Waveform& onePeriod, int count);
 
 } // namespace blinkwright::engine

@@ -1,0 +1,333 @@
+#include "core/engine/simulation.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::engine {
+
+namespace {
+
+constexpr double never = std::numeric_limits<double>::infinity();
+constexpr double leastDwell_s = 1e-7;   // device law: a latch holds each state at least this long
+constexpr double wakeAfter_s = 20e-6;   // device law: nothing is read before
+constexpr double wakeLatest_s = 50e-3;  // device law: everything is read after
+constexpr double quietAfter_s = 1e8;    // three years without a switching, in steps that long
+constexpr double longestStep_s = 1e9;
+
+Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
+    double volts = 1;
+    for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
+    // Errors of some tens of steps a phase add up, and a phase's end moves by the voltage's error over its slope.
+    return {.voltage_V = 0.1 * accuracy * volts, .charge = 0.1 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
+}
+
+} // namespace
+
+Simulation::Simulation(std::shared_ptr<Network> network, const Options& options)
+    : m_network(std::move(network)), m_options(options),
+      m_stepper(tolerancesFor(options.accuracy, m_network->board())) {
+    for (const auto& part : m_network->board().switches)
+        if (!options.ignorePresses)
+            for (const auto& press : part.presses) {
+                m_edges.push_back(press[0]);
+                m_edges.push_back(press[1]);
+            }
+    std::sort(m_edges.begin(), m_edges.end());
+    m_edges.erase(std::unique(m_edges.begin(), m_edges.end()), m_edges.end());
+}
+
+void Simulation::powerOn() {
+    State rest;
+    for (const auto& c : m_network->board().capacitors) rest.y.push_back(c.initialVoltage);
+    rest.timers.resize(m_network->board().timers.size());
+    resume(rest);
+}
+
+void Simulation::resume(const State& state) {
+    m_time = state.time_s;
+    m_timers = state.timers;
+    m_switchings.clear();
+    m_wave = std::make_shared<detail::WaveData>();
+    m_wave->network = m_network;
+    m_h = 0;
+    m_stepper.setStart(state.y);
+}
+
+Simulation::State Simulation::state() const { return {m_time, m_stepper.base().y, m_timers}; }
+
+Waveform Simulation::takeWave() { return Waveform(std::exchange(m_wave, std::make_shared<detail::WaveData>())); }
+
+bool Simulation::pressed(std::size_t index) const {
+    if (m_options.ignorePresses) return false;
+    for (const auto& press : m_network->board().switches[index].presses)
+        if (press[0] <= m_time && m_time < press[1]) return true;
+    return false;
+}
+
+bool Simulation::enterConfiguration() {
+    m_outputs.resize(m_timers.size());
+    for (std::size_t t = 0; t < m_timers.size(); ++t) m_outputs[t] = m_timers[t].output;
+    m_switches.resize(m_network->board().switches.size());
+    for (std::size_t k = 0; k < m_switches.size(); ++k)
+        m_switches[k] = m_network->board().switches[k].closed != pressed(k);
+    const Reduced& reduced = m_network->reduced(m_switches, m_outputs);
+    if (!m_stepper.enter(reduced)) return false;
+    chooseFirstStep();
+    return true;
+}
+
+void Simulation::chooseFirstStep() {
+    m_firstStep = true;
+    if (const auto known = m_firstSteps.find(&m_stepper.reduced()); known != m_firstSteps.end()) {
+        m_h = known->second;
+        return;
+    }
+    const double speed = m_stepper.speed();
+    m_h = speed > 0 ? std::clamp(1e-3 / speed, 1e-12, 1.0) : 1e-6; // a millivolt at the present speed
+}
+
+double Simulation::nextTimed() const {
+    double next = never;
+    for (const auto& timer : m_timers) {
+        next = std::min(next, timer.outputDue_s);
+        if (!timer.awake) {
+            if (m_time < wakeAfter_s)
+                next = std::min(next, wakeAfter_s);
+            else if (m_time < wakeLatest_s)
+                next = std::min(next, wakeLatest_s);
+        }
+    }
+    const auto edge = std::upper_bound(m_edges.begin(), m_edges.end(), m_time);
+    if (edge != m_edges.end()) next = std::min(next, *edge);
+    return next;
+}
+
+double Simulation::wish(std::size_t timer, const Point& point, double time_s) const {
+    const TimerState& t = m_timers[timer];
+    const Watched w = m_stepper.reduced().watched(static_cast<int>(timer), point.y.data(), point.i.data());
+    if (!t.awake) return time_s < wakeAfter_s ? -1.0 : w.supply;
+    if (time_s < t.dwellUntil_s) return -1.0;
+    // Reset first, then trigger, then threshold: the latch's order of precedence.
+    if (t.latch) return std::max(w.reset, std::min(w.threshold, -w.trigger));
+    return std::min(-w.reset, w.trigger);
+}
+
+void Simulation::flip(std::size_t timer) {
+    TimerState& t = m_timers[timer];
+    const double delay = m_network->board().timers[timer].sheet.delay;
+    ++m_events;
+    t.latch = !t.latch;
+    t.dwellUntil_s = m_time + std::max(delay, leastDwell_s);
+    t.outputDue_s = m_time + delay;
+}
+
+bool Simulation::settleInstant(int crossed) {
+    // The timer whose crossing was landed on acts by that, not by a level that rounding may leave just short.
+    if (crossed >= 0) {
+        TimerState& t = m_timers[static_cast<std::size_t>(crossed)];
+        if (t.awake)
+            flip(static_cast<std::size_t>(crossed));
+        else
+            t.awake = true;
+    }
+    bool changed = false;
+    for (std::size_t k = 0; k < m_switches.size(); ++k)
+        if (m_switches[k] != (m_network->board().switches[k].closed != pressed(k))) {
+            changed = true;
+            ++m_events;
+        }
+    m_rose = false;
+    for (;;) {
+        for (std::size_t k = 0; k < m_timers.size(); ++k) {
+            TimerState& t = m_timers[k];
+            if (t.outputDue_s > m_time) continue;
+            t.outputDue_s = never;
+            if (t.output == t.latch) continue;
+            t.output = t.latch;
+            changed = true;
+            m_switchings.push_back({m_time, static_cast<int>(k), t.output});
+            if (k == 0) {
+                ++m_counted;
+                m_rose = t.output;
+                m_stepper.newPhase();
+            }
+        }
+        if (changed && !enterConfiguration()) return false;
+        changed = false;
+        bool flipped = false;
+        for (std::size_t k = 0; k < m_timers.size(); ++k) {
+            TimerState& t = m_timers[k];
+            const Watched w = m_stepper.reduced().watched(static_cast<int>(k), m_stepper.base().y.data(),
+                                                          m_stepper.base().i.data());
+            t.powered = t.powered || w.supply >= 0;
+            if (!t.awake && m_time >= wakeAfter_s && (t.powered || m_time >= wakeLatest_s)) t.awake = true;
+            if (t.awake && m_time >= t.dwellUntil_s && wish(k, m_stepper.base(), m_time) > 0) {
+                flip(k);
+                flipped = true;
+            }
+        }
+        if (!flipped) return true;
+    }
+}
+
+/// Shortens the step so that it ends where the first timer to flip crosses its level, to rounding error.
+/// @return the timer, or -1 where none flips within the step.
+int Simulation::land(double& h, double& error) {
+    const auto firstShare = [&](std::size_t timer) {
+        const TimerState& t = m_timers[timer];
+        const double wait = t.awake ? t.dwellUntil_s : wakeAfter_s;
+        return std::clamp((wait - m_time) / h, 0.0, 1.0);
+    };
+    const auto wishInside = [&](std::size_t timer, double share) {
+        m_stepper.inside(share, m_probe);
+        return wish(timer, m_probe, std::max(m_time + share * h, m_timers[timer].dwellUntil_s));
+    };
+
+    int chosen = -1;
+    double share = 1;
+    for (std::size_t k = 0; k < m_timers.size(); ++k) {
+        if (m_time + h < m_timers[k].dwellUntil_s) continue;
+        double high = 1, atHigh = wish(k, m_stepper.end(), m_time + h);
+        if (!(atHigh > 0)) {
+            // A touch within the step: looked for where the level is near.
+            if (atHigh < -0.05) continue;
+            high = 0.5;
+            atHigh = wishInside(k, high);
+            if (!(atHigh > 0)) continue;
+        }
+        double low = firstShare(k);
+        double atLow = low > 0 ? wishInside(k, low) : wish(k, m_stepper.base(), m_time);
+        if (atLow > 0 && low > 0) {
+            high = low; // tripped while it was not read: acts when it is
+        } else {
+            // Regula falsi with the Illinois step; the bracket always holds.
+            for (int iteration = 0; iteration < 60 && high - low > 1e-13; ++iteration) {
+                double guess = low + (high - low) * (-atLow) / (atHigh - atLow);
+                if (!(guess > low && guess < high)) guess = 0.5 * (low + high);
+                const double value = wishInside(k, guess);
+                if (value > 0) {
+                    high = guess;
+                    atHigh = value;
+                    atLow *= 0.5;
+                } else {
+                    low = guess;
+                    atLow = value;
+                    atHigh *= 0.5;
+                }
+            }
+        }
+        if (high <= share) {
+            share = high;
+            chosen = static_cast<int>(k);
+        }
+    }
+    if (chosen < 0) return -1;
+
+    // The dense output only guesses: the step is taken again to land on the crossing.
+    const auto k = static_cast<std::size_t>(chosen);
+    const bool byTime = share <= firstShare(k) && share > 0;
+    h *= share;
+    for (int retake = 0; retake < 4; ++retake) {
+        error = m_stepper.attempt(h);
+        if (byTime || !std::isfinite(error)) break;
+        const double here = wish(k, m_stepper.end(), never);
+        constexpr double inward = 1.0 / 64;
+        m_stepper.inside(1 - inward, m_probe);
+        const double slope = (here - wish(k, m_probe, never)) / (inward * h);
+        if (!(slope > 0)) break;
+        const double shift = std::clamp(-here / slope, -0.5 * h, 0.5 * h);
+        if (std::abs(shift) <= 1e-14 * (m_time + h)) break;
+        h += shift;
+    }
+    return chosen;
+}
+
+void Simulation::record(double begin_s, double h) {
+    if (!m_options.keepWaveform) return;
+    const Reduced& r = m_stepper.reduced();
+    const auto dense = m_stepper.dense();
+    m_wave->steps.push_back({begin_s, h, &r, m_wave->numbers.size()});
+    auto& out = m_wave->numbers;
+    const auto add = [&](const std::vector<double>& v) { out.insert(out.end(), v.begin(), v.end()); };
+    add(m_stepper.base().y);
+    add(m_stepper.base().u);
+    add(m_stepper.end().y);
+    add(m_stepper.end().u);
+    const auto width = r.n + r.m;
+    out.insert(out.end(), dense.p, dense.p + width);
+    out.insert(out.end(), dense.q, dense.q + width);
+}
+
+RunReport Simulation::run(const Limits& limits) {
+    RunReport report;
+    report.accuracy = m_options.accuracy;
+    m_events = 0;
+    m_counted = 0;
+    const auto stop = [&](StopReason reason) {
+        report.reason = reason;
+        report.reached_s = m_time;
+        report.events = m_events;
+        return report;
+    };
+    if (!enterConfiguration() || !settleInstant(-1)) return stop(StopReason::noSolution);
+    m_counted = 0;
+
+    int failures = 0;
+    while (true) {
+        if (m_counted >= limits.switchings) return stop(StopReason::flashesReached);
+        if (m_events > limits.events) return stop(StopReason::eventBudget);
+        if (report.steps + report.rejected >= limits.steps) return stop(StopReason::stepBudget);
+        if ((report.steps & 15) == 0 && m_options.cancel && m_options.cancel->load(std::memory_order_relaxed))
+            return stop(StopReason::cancelled);
+
+        const double timed = std::min(nextTimed(), limits.until_s);
+        if (timed <= m_time && limits.until_s <= m_time) return stop(StopReason::timeReached);
+        const double wanted = m_h;
+        bool byTime = false;
+        double h = m_h;
+        if (m_time + 1.01 * h >= timed) { // no sliver of a step is left over
+            h = timed - m_time;
+            byTime = true;
+        }
+        double error = m_stepper.attempt(h);
+        if (!(error <= 1)) {
+            ++report.rejected;
+            const double factor = std::isfinite(error) ? std::clamp(0.9 * std::pow(error, -0.25), 0.1, 0.8) : 0.1;
+            m_h = h * factor;
+            if (m_h < 1e-18 + 1e-15 * m_time || ++failures > 60) return stop(StopReason::noSolution);
+            continue;
+        }
+        failures = 0;
+        const double full = h, fullError = error;
+        const int crossed = land(h, error);
+        if (crossed >= 0) {
+            byTime = false;
+            if (!std::isfinite(error)) return stop(StopReason::noSolution);
+        }
+        const double begin = m_time;
+        m_time = byTime ? timed : m_time + h;
+        record(begin, m_time - begin);
+
+        double moved = 0;
+        for (std::size_t k = 0; k < m_stepper.base().y.size(); ++k)
+            moved = std::max(moved, std::abs(m_stepper.end().y[k] - m_stepper.base().y[k]));
+        m_stepper.accept();
+        ++report.steps;
+        const double grow = fullError > 1e-12 ? std::clamp(0.9 * std::pow(fullError, -0.25), 0.3, 6.0) : 6.0;
+        if (m_firstStep && crossed < 0 && !byTime) {
+            m_firstSteps[&m_stepper.reduced()] = full;
+            m_firstStep = false;
+        }
+        m_h = std::min(byTime ? std::max(wanted, full * grow) : full * grow, longestStep_s);
+
+        if (crossed >= 0 || byTime) {
+            const bool sameInstant = settleInstant(crossed);
+            if (!sameInstant) return stop(StopReason::noSolution);
+            if (limits.stopAtRise && m_rose) return stop(StopReason::flashesReached);
+        } else if (full >= quietAfter_s && moved < 1e-9 && timed == never) {
+            return stop(StopReason::quiet);
+        }
+    }
+}
+
+} // namespace blinkwright::engine

@@ -1,0 +1,55 @@
+#include "core/engine/transient.h"
+
+#include "core/engine/simulation.h"
+
+namespace blinkwright::engine {
+
+std::string_view describe(StopReason reason) {
+    switch (reason) {
+    case StopReason::flashesReached: return "flashes reached";
+    case StopReason::timeReached: return "time limit reached";
+    case StopReason::quiet: return "nothing moves any more";
+    case StopReason::cancelled: return "cancelled";
+    case StopReason::stepBudget: return "step budget used up";
+    case StopReason::eventBudget: return "switching budget used up";
+    case StopReason::noSolution: return "no solution of the circuit equations";
+    case StopReason::cannotStart: return "no powered timer";
+    }
+    return "";
+}
+
+namespace {
+
+/// Why a board cannot even start, or nothing.
+std::string startFault(const devices::Board& board) {
+    if (board.supplies.empty()) return "There is no supply.";
+    if (board.timers.empty()) return "There is no timer.";
+    const auto& timer = board.timers.front();
+    namespace pins = circuit::timerPin;
+    if (timer.pins[pins::supply] == devices::open || timer.pins[pins::ground] == devices::open)
+        return timer.ref + " has no supply: join pins 8 and 1.";
+    return {};
+}
+
+} // namespace
+
+Run simulate(const devices::Board& board, const RunRequest& request) {
+    Run run;
+    run.report.accuracy = request.accuracy;
+    if (run.report.detail = startFault(board); !run.report.detail.empty()) return run;
+    Simulation sim(std::make_shared<Network>(board), {.accuracy = request.accuracy,
+                                                      .keepWaveform = request.keepWaveform,
+                                                      .ignorePresses = request.ignorePresses,
+                                                      .cancel = request.cancel});
+    sim.powerOn();
+    run.report = sim.run({.switchings = 2L * request.flashes,
+                          .until_s = request.longest_s,
+                          .steps = request.stepBudget,
+                          .events = request.eventBudget});
+    run.switchings = sim.switchings();
+    for (const auto& timer : sim.state().timers) run.outputs.push_back(timer.output);
+    run.wave = sim.takeWave();
+    return run;
+}
+
+} // namespace blinkwright::engine

@@ -1,0 +1,153 @@
+#include "core/engine/waveform.h"
+
+#include "core/engine/wave_data.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::engine {
+
+namespace pins = circuit::timerPin;
+using detail::WaveData;
+using detail::WaveStep;
+
+void detail::denseAt(const WaveData& data, const WaveStep& step, double share, std::vector<double>& y,
+                     std::vector<double>& u) {
+    const auto n = static_cast<std::size_t>(step.reduced->n), m = static_cast<std::size_t>(step.reduced->m);
+    const double* start = data.numbers.data() + step.offset;
+    const double* end = start + n + m;
+    const double* p = end + n + m;
+    const double* q = p + n + m;
+    y.resize(n);
+    u.resize(m);
+    const double rest = 1 - share;
+    const auto value = [&](std::size_t k) {
+        return rest * start[k] + share * (end[k] + rest * (p[k] + share * q[k]));
+    };
+    for (std::size_t k = 0; k < n; ++k) y[k] = value(k);
+    for (std::size_t k = 0; k < m; ++k) u[k] = value(n + k);
+}
+
+Waveform::Waveform() : m_data(std::make_shared<WaveData>()) {}
+Waveform::Waveform(std::shared_ptr<const WaveData> data) : m_data(std::move(data)) {}
+
+bool Waveform::empty() const { return m_data->steps.empty(); }
+double Waveform::begin_s() const { return empty() ? 0 : m_data->steps.front().begin_s; }
+double Waveform::end_s() const { return empty() ? 0 : m_data->steps.back().end_s(); }
+std::size_t Waveform::steps() const { return m_data->steps.size(); }
+Waveform::Span Waveform::step(std::size_t k) const {
+    return {m_data->steps[k].begin_s, m_data->steps[k].end_s()};
+}
+bool Waveform::jumpsBefore(std::size_t k) const {
+    return k > 0 && m_data->steps[k].reduced != m_data->steps[k - 1].reduced;
+}
+
+std::vector<Waveform::Knot> Waveform::knots(int inside) const {
+    std::vector<Knot> out;
+    out.reserve(m_data->steps.size() * static_cast<std::size_t>(inside + 1) + 1);
+    for (std::size_t k = 0; k < m_data->steps.size(); ++k) {
+        // Where nothing jumps, the end of one step serves as the begin of the next.
+        const int first = k == 0 || jumpsBefore(k) ? 0 : 1;
+        for (int j = first; j <= inside + 1; ++j) out.push_back({k, double(j) / (inside + 1)});
+    }
+    return out;
+}
+
+double Waveform::time(const Knot& knot) const {
+    const WaveStep& step = m_data->steps[knot.step];
+    return step.begin_s + knot.share * step.length_s;
+}
+
+Waveform::Knot Waveform::find(double time_s, Side side) const {
+    const auto& steps = m_data->steps;
+    auto it = std::upper_bound(steps.begin(), steps.end(), time_s,
+                               [](double t, const WaveStep& s) { return t < s.begin_s; });
+    if (it != steps.begin()) --it;
+    if (side == Side::before && it != steps.begin() && time_s <= it->begin_s) --it;
+    const double share = it->length_s > 0 ? (time_s - it->begin_s) / it->length_s : 0;
+    return {static_cast<std::size_t>(it - steps.begin()), std::clamp(share, 0.0, 1.0)};
+}
+
+void Waveform::instant(double time_s, Side side, Instant& out) const { instant(find(time_s, side), out); }
+
+void Waveform::instant(const Knot& knot, Instant& out) const {
+    const WaveStep& step = m_data->steps[knot.step];
+    const Reduced& r = *step.reduced;
+    const Network& net = *m_data->network;
+    const devices::Board& board = net.board();
+    detail::denseAt(*m_data, step, knot.share, out.capacitor_V, out.port_V);
+    const auto m = static_cast<std::size_t>(r.m);
+    out.port_A.resize(m);
+    out.slope_S.resize(m);
+    out.guess.assign(m, 0);
+    r.currents(out.port_V.data(), out.port_A.data(), out.slope_S.data(), out.guess.data());
+    out.all.resize(static_cast<std::size_t>(r.unknowns));
+    r.rebuild(out.capacitor_V.data(), out.port_A.data(), out.all.data());
+
+    const auto nodes = out.all.begin() + board.nodes();
+    out.node_V.assign(out.all.begin(), nodes);
+    const auto supplies = out.all.begin() + net.supplyUnknown(0);
+    out.supply_A.assign(supplies, supplies + static_cast<std::ptrdiff_t>(board.supplies.size()));
+    const auto capacitors = out.all.begin() + net.capacitorUnknown(0);
+    out.capacitor_A.assign(capacitors, capacitors + r.n);
+    out.junction_A.assign(board.junctions.size(), 0);
+    for (std::size_t k = 0; k < board.junctions.size(); ++k)
+        if (const int port = r.lampPort[k]; port >= 0)
+            out.junction_A[k] = r.junctionCurrent(port, out.port_V[static_cast<std::size_t>(port)],
+                                                  out.port_A[static_cast<std::size_t>(port)]);
+    out.timers.resize(board.timers.size());
+    for (std::size_t t = 0; t < board.timers.size(); ++t) {
+        const auto volt = [&](int pin) {
+            const int node = net.pinNode(static_cast<int>(t), pin);
+            return node == devices::open ? 0.0 : out.all[static_cast<std::size_t>(node)];
+        };
+        out.timers[t] = {volt(pins::output), volt(pins::control), volt(pins::ground), volt(pins::supply)};
+    }
+    // Currents of the timers' stages, true ones, without what the reference conductances carry.
+    for (auto& timer : out.timers) timer.idle_A = timer.discharge_A = timer.output_A = 0;
+    for (std::size_t k = 0; k < m; ++k) {
+        const Port& port = r.ports[k];
+        if (port.kind == PortKind::junction) continue;
+        auto& timer = out.timers[static_cast<std::size_t>(port.index)];
+        const double current = out.port_A[k] + port.reference * out.port_V[k];
+        if (port.kind == PortKind::idle) timer.idle_A = current;
+        if (port.kind == PortKind::discharge) timer.discharge_A = current;
+        if (port.kind == PortKind::outputHighBipolar || port.kind == PortKind::outputLowBipolar ||
+            port.kind == PortKind::outputCmos)
+            timer.output_A = port.low ? -current : current;
+    }
+}
+
+double Waveform::nodeVoltage(devices::Node node, double time_s, Side side) const {
+    Instant at;
+    instant(time_s, side, at);
+    return node == devices::open ? 0.0 : at.node_V[static_cast<std::size_t>(node)];
+}
+
+Waveform Waveform::part(double from_s, double to_s, double newBegin_s) const {
+    auto data = std::make_shared<WaveData>();
+    data->network = m_data->network;
+    data->numbers = m_data->numbers;
+    for (const WaveStep& step : m_data->steps) {
+        if (step.begin_s < from_s || step.begin_s >= to_s) continue;
+        WaveStep moved = step;
+        moved.begin_s += newBegin_s - from_s;
+        data->steps.push_back(moved);
+    }
+    return Waveform(std::move(data));
+}
+
+Waveform Waveform::repeated(int count) const {
+    auto data = std::make_shared<WaveData>();
+    data->network = m_data->network;
+    data->numbers = m_data->numbers;
+    const double period = end_s() - begin_s();
+    for (int k = 0; k < count; ++k)
+        for (WaveStep step : m_data->steps) {
+            step.begin_s += k * period;
+            data->steps.push_back(step);
+        }
+    return Waveform(std::move(data));
+}
+
+} // namespace blinkwright::engine
