@@ -104,6 +104,7 @@ struct ValueRef {
 /// Limits of what a circuit may hold; a file beyond them is refused.
 inline constexpr std::size_t maxParts = 2000;
 inline constexpr std::size_t maxPins = 10000;
+inline constexpr Range flashesRange{1, 10000};
 
 class Circuit {
   public:
@@ -120,18 +121,30 @@ class Circuit {
     /// Reads `REF:PIN`.
     Result<PinRef> pinNamed(std::string_view text) const;
     /// The value stated for a part in a set: its override there, else the part's own, else nothing.
-    /// Overrides of `device` merge parameter by parameter.
+    /// Overrides of `device` merge parameter by parameter; the key may be `device.NAME` for one of them.
     std::optional<Value> value(PartSet set, PartId part, std::string_view key) const;
     /// What a set overrides, or an empty map.
     const Values& overrides(PartSet set, PartId part) const;
+    /// Unknown keys among a set's overrides of a part, or an empty list.
+    const Extras& overrideExtras(PartSet set, PartId part) const;
     const Placement* placement(PartId part) const;
     /// First free designator of a kind: `R3`.
     std::string freeRef(PartKind kind) const;
+    /// The ids that the next new part or net will get: for edits that add one and go on with it.
+    PartId nextPartId() const { return {m_nextId}; }
+    NetId nextNetId() const { return {m_nextId}; }
 
     // --- legality; the model says what is legal
     Result<void> canName(std::string_view ref, std::optional<PartId> except = {}) const;
     Result<void> canJoin(PinRef pin, NetId net) const;
-    /// Checks one value against its KeyInfo: shape, range, finiteness.
+    /// A free and well-formed net name.
+    Result<void> canNameNet(std::string_view name, std::optional<NetId> except = {}) const;
+    /// Ties hold values of one unit, reels hold parts; nothing stands in two of them. The fault's place is
+    /// `ties[0][1]` or `reels[0][1]`.
+    Result<void> canTie(const std::vector<std::vector<ValueRef>>& wanted) const;
+    Result<void> canReel(const std::vector<std::vector<PartId>>& wanted) const;
+    /// Checks one value against its KeyInfo: shape, range, finiteness. The key may be `device.NAME`; the
+    /// fault's place is the key, more exactly where it can be (`presses[1]`, `device.delay`).
     static Result<void> canSet(PartKind kind, std::string_view key, const Value& value);
 
     // --- building (files, ready blinkers, tests)
@@ -139,6 +152,7 @@ class Circuit {
     Result<NetId> addNet(std::string name, Extras extras = {});
     Result<void> join(PinRef pin, NetId net);
     Result<void> setOverride(PartSet set, PartId part, std::string key, Value value);
+    void setOverrideExtras(PartSet set, PartId part, Extras unknown);
     void place(PartId part, Placement placement);
 
     std::string title;
@@ -146,7 +160,8 @@ class Circuit {
     RunSettings run;
     std::vector<std::vector<ValueRef>> ties;
     std::vector<std::vector<PartId>> reels;
-    std::string measurementsJson = "[]"; ///< compact JSON list, kept as it came until measurements have a model
+    std::string measurementsJson =
+        "[]"; ///< compact JSON list, kept as it came until measurements have a model
     Extras extras;
     Extras partSetExtras; ///< unknown keys under `part_sets`
 
@@ -154,10 +169,12 @@ class Circuit {
     bool sameAs(const Circuit& other) const;
 
   private:
+    Result<void> checkNewPart(const Part& part) const;
     friend class Editor; // edit.cpp: the one place that changes a circuit after it is built
     std::vector<Part> m_parts;
     std::vector<Net> m_nets;
     std::array<std::map<PartId, Values>, 2> m_overrides;
+    std::array<std::map<PartId, Extras>, 2> m_overrideExtras;
     std::map<PartId, Placement> m_drawing;
     std::uint32_t m_nextId = 1;
 };

@@ -31,13 +31,14 @@ struct SetRun {
 struct SetValue {
     Layer layer = Layer::part;
     PartId part;
-    std::string key;
+    std::string key; ///< may be `device.NAME`
     std::optional<Value> value;
 };
 /// Adds a part at a place in the list. A part with id 0 gets a fresh id.
 struct AddPart {
     Part part;
     std::size_t index = static_cast<std::size_t>(-1);
+    std::array<Extras, 2> overrideExtras = {}; ///< unknown keys that the sets state for it
 };
 /// Removes a part with all that hangs on it: pins in nets, overrides, drawing, ties, reels.
 struct RemovePart {
@@ -82,9 +83,10 @@ struct Group {
 } // namespace edits
 
 struct Edit {
-    using Kind = std::variant<edits::SetTitle, edits::SetNotes, edits::SetRun, edits::SetValue, edits::AddPart,
-                              edits::RemovePart, edits::RenamePart, edits::AddNet, edits::RemoveNet, edits::RenameNet,
-                              edits::JoinPin, edits::Place, edits::SetTies, edits::SetReels, edits::Group>;
+    using Kind =
+        std::variant<edits::SetTitle, edits::SetNotes, edits::SetRun, edits::SetValue, edits::AddPart,
+                     edits::RemovePart, edits::RenamePart, edits::AddNet, edits::RemoveNet, edits::RenameNet,
+                     edits::JoinPin, edits::Place, edits::SetTies, edits::SetReels, edits::Group>;
     Kind kind;
 };
 

@@ -11,14 +11,16 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
 
 namespace blinkwright::circuit {
 
 enum class PartKind { supply, timer, resistor, variable, capacitor, lamp, diode, toggle };
 
-inline constexpr PartKind allKinds[] = {PartKind::supply,    PartKind::timer, PartKind::resistor, PartKind::variable,
-                                        PartKind::capacitor, PartKind::lamp,  PartKind::diode,    PartKind::toggle};
+inline constexpr PartKind allKinds[] = {PartKind::supply,   PartKind::timer,     PartKind::resistor,
+                                        PartKind::variable, PartKind::capacitor, PartKind::lamp,
+                                        PartKind::diode,    PartKind::toggle};
 
 /// What a value looks like in a file and in memory.
 enum class Shape {
@@ -55,9 +57,10 @@ struct PinInfo {
 
 struct KindInfo {
     PartKind kind;
-    std::string_view name;   ///< as in files
-    std::string_view label;  ///< for people
-    std::string_view prefix; ///< letters of a new reference designator (common practice, after IEC 81346-2 from memory)
+    std::string_view name;  ///< as in files
+    std::string_view label; ///< for people
+    std::string_view
+        prefix; ///< letters of a new reference designator (common practice, after IEC 81346-2 from memory)
     std::span<const PinInfo> pins;
     std::span<const KeyInfo> keys; ///< the first key is the one a slider moves
 };
@@ -66,6 +69,19 @@ const KindInfo& info(PartKind kind);
 std::optional<PartKind> kindNamed(std::string_view name);
 const KeyInfo* findKey(const KindInfo& kind, std::string_view key);
 std::optional<int> pinNamed(const KindInfo& kind, std::string_view name);
+
+/// One parameter of the timer's laws that a `device` block may override.
+struct ParameterInfo {
+    std::string_view name;
+    units::Unit unit;
+    Range range;
+};
+/// Every parameter name of the timer's laws with its range, in the order of the device sheets.
+std::span<const ParameterInfo> timerParameters();
+const ParameterInfo* findTimerParameter(std::string_view name);
+
+/// Checks a number against a range: `must be greater than 0, got -5`; nothing when it fits.
+std::optional<std::string> rangeFault(const Range& range, double value);
 
 /// Pin indices of the timer, counted from 0: `timerPin::output` is pin 3 of the package.
 namespace timerPin {

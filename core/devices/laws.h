@@ -74,8 +74,8 @@ inline Law junction(const JunctionLaw& law, double u) {
 
 /// The inverse of junction(): the voltage across the junction that carries a current, to rounding error.
 inline double junctionVoltage(const JunctionLaw& law, double current) {
-    if (current <= 0) return current / (law.saturation / law.nVt + junctionShunt);
-    double u = law.nVt * std::log1p(std::min(current, junctionTangentCurrent) / law.saturation);
+    double u = current > 0 ? law.nVt * std::log1p(std::min(current, junctionTangentCurrent) / law.saturation)
+                           : current / (law.saturation / law.nVt + junctionShunt);
     for (int k = 0; k < 50; ++k) { // from the right of the root of a convex function: falls monotonically
         const Law at = junction(law, u);
         const double step = (at.current - current) / at.slope;

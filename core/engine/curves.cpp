@@ -4,11 +4,17 @@
 
 namespace blinkwright::engine {
 
-Curves curvesOf(const devices::Board& board, const Waveform& wave, int inside) {
+Curves curvesOf(const devices::Board& board, const Waveform& wave, int inside, double until_s) {
     namespace pins = circuit::timerPin;
     Curves curves;
     if (wave.empty() || board.timers.empty()) return curves;
-    const auto knots = wave.knots(inside);
+    auto knots = wave.knots(inside);
+    if (wave.time(knots.back()) > until_s) {
+        const auto beyond = std::find_if(knots.begin(), knots.end(),
+                                         [&](const Waveform::Knot& k) { return wave.time(k) > until_s; });
+        knots.erase(beyond, knots.end());
+        knots.push_back(wave.find(until_s, Side::before));
+    }
     const auto& timer = board.timers.front();
     devices::Node timing = timer.pins[pins::threshold];
     if (timing == devices::open) timing = timer.pins[pins::trigger];
@@ -21,7 +27,8 @@ Curves curvesOf(const devices::Board& board, const Waveform& wave, int inside) {
             curves.lamps.push_back({part.id, part.ref, part.colour, {}});
             curves.lamps.back().current_A.reserve(knots.size());
         }
-    for (auto* v : {&curves.time_s, &curves.output_V, &curves.capacitor_V, &curves.upperLevel_V, &curves.lowerLevel_V})
+    for (auto* v :
+         {&curves.time_s, &curves.output_V, &curves.capacitor_V, &curves.upperLevel_V, &curves.lowerLevel_V})
         v->reserve(knots.size());
     Instant at;
     for (const auto& knot : knots) {
@@ -29,7 +36,8 @@ Curves curvesOf(const devices::Board& board, const Waveform& wave, int inside) {
         const auto& t = at.timers.front();
         curves.time_s.push_back(wave.time(knot));
         curves.output_V.push_back(t.output_V);
-        curves.capacitor_V.push_back(timing == devices::open ? 0.0 : at.node_V[static_cast<std::size_t>(timing)]);
+        curves.capacitor_V.push_back(timing == devices::open ? 0.0
+                                                             : at.node_V[static_cast<std::size_t>(timing)]);
         curves.upperLevel_V.push_back(t.control_V);
         curves.lowerLevel_V.push_back(t.triggerLevel_V());
         for (std::size_t k = 0; k < lamps.size(); ++k)
@@ -55,7 +63,8 @@ Moment momentOf(const Curves& curves, double time_s) {
     moment.capacitor_V = value(curves.capacitor_V);
     moment.upperLevel_V = value(curves.upperLevel_V);
     moment.lowerLevel_V = value(curves.lowerLevel_V);
-    for (std::size_t k2 = 0; k2 < curves.lamps.size(); ++k2) moment.lamps_A[k2] = value(curves.lamps[k2].current_A);
+    for (std::size_t k2 = 0; k2 < curves.lamps.size(); ++k2)
+        moment.lamps_A[k2] = value(curves.lamps[k2].current_A);
     return moment;
 }
 

@@ -6,6 +6,7 @@
 
 #include "core/engine/waveform.h"
 
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -21,8 +22,9 @@ struct LampTrace {
 /// All vectors have the length of time_s. Times ascend; a switching stands twice, just before and just after.
 struct Curves {
     std::vector<double> time_s;
-    std::vector<double> output_V;     ///< first timer's pin 3 against 0 V
-    std::vector<double> capacitor_V;  ///< timing capacitor: the first timer's pin 6 (pin 2 if 6 is open) against 0 V
+    std::vector<double> output_V; ///< first timer's pin 3 against 0 V
+    std::vector<double>
+        capacitor_V; ///< timing capacitor: the first timer's pin 6 (pin 2 if 6 is open) against 0 V
     std::vector<double> upperLevel_V; ///< threshold level (pin 5)
     std::vector<double> lowerLevel_V; ///< trigger level
     std::vector<LampTrace> lamps;     ///< in file order
@@ -30,7 +32,9 @@ struct Curves {
 };
 
 /// @param inside points within each step, besides its ends; 3 draws smoothly.
-Curves curvesOf(const devices::Board& board, const Waveform& wave, int inside = 3);
+/// @param until_s the curves end here, within a step if need be.
+Curves curvesOf(const devices::Board& board, const Waveform& wave, int inside = 3,
+                double until_s = std::numeric_limits<double>::infinity());
 
 /// The values under the moment line.
 struct Moment {

@@ -14,9 +14,9 @@ namespace pins = circuit::timerPin;
 
 namespace {
 
-/// Conductance lent to the linear part across each junction and output stage, so that a node held only by junctions
-/// that are off still has an equation; the port's law takes it back exactly. Large enough for the matrix, small
-/// enough that taking it back costs three digits of a current that is nothing.
+/// Conductance lent to the linear part across each junction and output stage, so that a node held only by
+/// junctions that are off still has an equation; the port's law takes it back exactly. Large enough for the
+/// matrix, small enough that taking it back costs three digits of a current that is nothing.
 constexpr double lentConductance = 1e-6;
 /// What a net of nothing but input pins hangs on [S].
 constexpr double inputTie = 1e-12;
@@ -52,20 +52,26 @@ Network::Network(Board given) : m_board(std::move(given)), m_nodes(std::max(1, m
     for (const auto& timer : board.timers) {
         std::array<int, 8> nodes = timer.pins;
         for (int pin : {pins::output, pins::control, pins::ground, pins::supply})
-            if (nodes[static_cast<std::size_t>(pin)] == open) nodes[static_cast<std::size_t>(pin)] = m_nodes++;
+            if (nodes[static_cast<std::size_t>(pin)] == open)
+                nodes[static_cast<std::size_t>(pin)] = m_nodes++;
         m_pins.push_back(nodes);
     }
 
     Groups groups(m_nodes);
-    for (const auto& s : board.supplies) groups.join(s.plus, s.minus);
-    for (const auto& r : board.resistors) groups.join(r.a, r.b);
+    for (const auto& s : board.supplies)
+        groups.join(s.plus, s.minus);
+    for (const auto& r : board.resistors)
+        groups.join(r.a, r.b);
     for (const auto& v : board.variables) {
         groups.join(v.a, v.wiper);
         groups.join(v.b, v.wiper);
     }
-    for (const auto& c : board.capacitors) groups.join(c.plus, c.minus);
-    for (const auto& j : board.junctions) groups.join(j.anode, j.cathode);
-    for (const auto& s : board.switches) groups.join(s.a, s.b);
+    for (const auto& c : board.capacitors)
+        groups.join(c.plus, c.minus);
+    for (const auto& j : board.junctions)
+        groups.join(j.anode, j.cathode);
+    for (const auto& s : board.switches)
+        groups.join(s.a, s.b);
     for (std::size_t t = 0; t < board.timers.size(); ++t) {
         const auto& p = m_pins[t];
         groups.join(p[pins::supply], p[pins::ground]);
@@ -73,7 +79,8 @@ Network::Network(Board given) : m_board(std::move(given)), m_nodes(std::max(1, m
         groups.join(p[pins::output], p[pins::ground]);
         if (!board.timers[t].cmos) groups.join(p[pins::reset], p[pins::ground]);
     }
-    // Input pins conduct too little to hold a net; a net that hangs on nothing else hangs on 1e-12 S to pin 1.
+    // Input pins conduct too little to hold a net; a net that hangs on nothing else hangs on 1e-12 S to
+    // pin 1.
     for (std::size_t t = 0; t < board.timers.size(); ++t)
         for (int pin : {pins::trigger, pins::threshold, pins::discharge, pins::reset}) {
             const int node = m_pins[t][static_cast<std::size_t>(pin)];
@@ -101,15 +108,17 @@ namespace {
 
 using Matrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
-std::vector<double> rows(const Matrix& m) { return {m.data(), m.data() + m.size()}; }
+std::vector<double> rows(const Matrix& m) {
+    return {m.data(), m.data() + m.size()};
+}
 
 /// The linear equations of one state, filled by stamping parts; node 0 is 0 V and has no equation.
 struct Equations {
-    Matrix G;         ///< unknowns x unknowns
+    Matrix G;          ///< unknowns x unknowns
     Eigen::VectorXd s; ///< constant sources
-    Matrix P;         ///< by capacitor voltage
-    Matrix Q;         ///< by port current
-    Matrix control;   ///< ports x unknowns
+    Matrix P;          ///< by capacitor voltage
+    Matrix Q;          ///< by port current
+    Matrix control;    ///< ports x unknowns
 
     static int row(int node) { return node - 1; }
     void conductance(int a, int b, double g) {
@@ -124,8 +133,8 @@ struct Equations {
     void inject(int node, double current) {
         if (node > 0) s(row(node)) += current;
     }
-    /// V_plus - V_minus + resistance x I_out = voltage term (branch current I_out leaves plus towards the circuit,
-    /// for a capacitor pass `into` so that the current enters plus).
+    /// V_plus - V_minus + resistance x I_out = voltage term (branch current I_out leaves plus towards the
+    /// circuit, for a capacitor pass `into` so that the current enters plus).
     void branch(int unknown, int plus, int minus, double resistance, bool into) {
         const int k = unknown - 1;
         const double sign = into ? 1.0 : -1.0; // current leaving node plus into the branch
@@ -154,6 +163,7 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
     const Board& board = m_board;
     Reduced r;
     r.board = &board;
+    r.closed = switches;
     r.n = static_cast<int>(board.capacitors.size());
     r.unknowns = m_nodes + static_cast<int>(board.supplies.size()) + r.n;
 
@@ -166,7 +176,8 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
         r.ports.push_back(port);
         wiring.push_back({from, to});
     };
-    for (const auto& timer : board.timers) r.highCurves.push_back(devices::outputHighCurve(timer.sheet));
+    for (const auto& timer : board.timers)
+        r.highCurves.push_back(devices::outputHighCurve(timer.sheet));
     r.lampPort.assign(board.junctions.size(), -1);
     for (std::size_t k = 0; k < board.junctions.size(); ++k) {
         const auto& j = board.junctions[k];
@@ -187,11 +198,14 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
         if (sheet.idle_slope != 0 || sheet.idle_low_extra != 0)
             addPort({.kind = PortKind::idle, .index = index, .low = low}, p[pins::supply], p[pins::ground]);
         if (timer.connected(pins::threshold) && sheet.threshold_current != 0)
-            addPort({.kind = PortKind::threshold, .index = index, .low = low}, p[pins::threshold], p[pins::ground]);
+            addPort({.kind = PortKind::threshold, .index = index, .low = low}, p[pins::threshold],
+                    p[pins::ground]);
         if (timer.connected(pins::trigger) && sheet.trigger_current != 0)
-            addPort({.kind = PortKind::trigger, .index = index, .low = low}, p[pins::supply], p[pins::trigger]);
+            addPort({.kind = PortKind::trigger, .index = index, .low = low}, p[pins::supply],
+                    p[pins::trigger]);
         if (timer.cmos && timer.connected(pins::reset) && sheet.reset_current != 0)
-            addPort({.kind = PortKind::resetInput, .index = index, .low = low}, p[pins::reset], p[pins::ground]);
+            addPort({.kind = PortKind::resetInput, .index = index, .low = low}, p[pins::reset],
+                    p[pins::ground]);
         if (timer.connected(pins::discharge) && (low || sheet.discharge_leakage != 0))
             addPort({.kind = PortKind::discharge, .index = index, .low = low, .reference = lentConductance},
                     p[pins::discharge], p[pins::ground]);
@@ -217,7 +231,8 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
     e.P = Matrix::Zero(size, r.n);
     e.Q = Matrix::Zero(size, r.m);
     e.control = Matrix::Zero(r.m, size);
-    for (const auto& part : board.resistors) e.conductance(part.a, part.b, 1 / part.resistance);
+    for (const auto& part : board.resistors)
+        e.conductance(part.a, part.b, 1 / part.resistance);
     for (const auto& part : board.variables) {
         e.conductance(part.a, part.wiper, 1 / part.upper);
         e.conductance(part.wiper, part.b, 1 / part.lower);
@@ -253,8 +268,10 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
             e.inject(p[pins::ground], -0.8 * timer.nominalSupply * g);
         }
     }
-    for (const auto& [node, ground] : m_pinTies) e.conductance(node, ground, inputTie);
-    for (int node : m_groundTies) e.conductance(node, 0, groundTie);
+    for (const auto& [node, ground] : m_pinTies)
+        e.conductance(node, ground, inputTie);
+    for (int node : m_groundTies)
+        e.conductance(node, 0, groundTie);
     for (int k = 0; k < r.m; ++k) {
         const Port& port = r.ports[static_cast<std::size_t>(k)];
         const auto [from, to] = wiring[static_cast<std::size_t>(k)];
@@ -400,11 +417,14 @@ namespace {
 
 /// out = c0 + My y - Mi i over `count` rows starting at `first`.
 void affine(const Reduced& r, const std::vector<double>& c0, const std::vector<double>& My,
-            const std::vector<double>& Mi, int first, int count, const double* y, const double* i, double* out) {
+            const std::vector<double>& Mi, int first, int count, const double* y, const double* i,
+            double* out) {
     for (int k = first; k < first + count; ++k) {
         double sum = c0[static_cast<std::size_t>(k)];
-        for (int j = 0; j < r.n; ++j) sum += My[static_cast<std::size_t>(k * r.n + j)] * y[j];
-        for (int j = 0; j < r.m; ++j) sum -= Mi[static_cast<std::size_t>(k * r.m + j)] * i[j];
+        for (int j = 0; j < r.n; ++j)
+            sum += My[static_cast<std::size_t>(k * r.n + j)] * y[j];
+        for (int j = 0; j < r.m; ++j)
+            sum -= Mi[static_cast<std::size_t>(k * r.m + j)] * i[j];
         out[k - first] = sum;
     }
 }

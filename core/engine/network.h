@@ -1,10 +1,11 @@
-// Port reduction: the linear part of a board is factored once for each state of its switches and outputs, so that only
-// the few nonlinear port voltages u and the capacitor voltages y are left to compute with:
+// Port reduction: the linear part of a board is factored once for each state of its switches and outputs, so
+// that only the few nonlinear port voltages u and the capacitor voltages y are left to compute with:
 //
 //     u  = a + A y - Z i(u)          (algebraic)
 //     y' = b + B y - D i(u)          (capacitor charges)
 //
-// Every node voltage and branch current is a linear function of y and i(u) and is rebuilt from them only when asked for.
+// Every node voltage and branch current is a linear function of y and i(u) and is rebuilt from them only when
+// asked for.
 //
 //   Network net(board);
 //   const Reduced& r = net.reduced(switchesClosed, outputsHigh);
@@ -37,11 +38,11 @@ enum class PortKind : std::uint8_t {
 /// One nonlinear current: controlled by one port voltage u, drawn from node `from` and given to node `to`.
 struct Port {
     PortKind kind{};
-    int index = 0;          ///< junction or timer
-    bool low = false;       ///< timer output low in this state
-    double reference = 0;   ///< conductance lent to the linear part and taken back exactly from the law [S]
-    double series = 0;      ///< series resistance that is part of the port [ohm]
-    double parameter[2]{};  ///< of outputCmos: resistance, limit; else unused
+    int index = 0;         ///< junction or timer
+    bool low = false;      ///< timer output low in this state
+    double reference = 0;  ///< conductance lent to the linear part and taken back exactly from the law [S]
+    double series = 0;     ///< series resistance that is part of the port [ohm]
+    double parameter[2]{}; ///< of outputCmos: resistance, limit; else unused
 };
 
 /// What the comparators and the start-up watch, per timer.
@@ -59,12 +60,14 @@ struct Reduced {
     int m = 0; ///< ports
     const devices::Board* board = nullptr;
     std::vector<Port> ports;
+    std::vector<bool> closed;                         ///< by switch
     std::vector<devices::OutputHighCurve> highCurves; ///< by timer
-    std::vector<int> lampPort; ///< port of each junction, by junction index
+    std::vector<int> lampPort;                        ///< port of each junction, by junction index
     std::vector<double> a, A, Z, b, B, D;
     /// Four rows a timer in the order of Watched: c0 + Cy y - Ci i(u).
     std::vector<double> c0, Cy, Ci;
-    /// All nodes, then supply currents (out of plus), then capacitor currents (into plus): x0 + Xy y - Xi i(u).
+    /// All nodes, then supply currents (out of plus), then capacitor currents (into plus): x0 + Xy y - Xi
+    /// i(u).
     std::vector<double> x0, Xy, Xi;
     int unknowns = 0;
 

@@ -1,6 +1,7 @@
-// RODAS, a Rosenbrock-Wanner method of order 4 with an embedded one of order 3, L-stable and stiffly accurate, for
-// equations of index 1. Coefficients: E. Hairer, G. Wanner, "Solving Ordinary Differential Equations II", 2nd ed.,
-// Springer 1996, section VI.4 (from memory; tests/core/engine checks the order conditions and the observed order).
+// RODAS, a Rosenbrock-Wanner method of order 4 with an embedded one of order 3, L-stable and stiffly
+// accurate, for equations of index 1. Coefficients: E. Hairer, G. Wanner, "Solving Ordinary Differential
+// Equations II", 2nd ed., Springer 1996, section VI.4 (from memory; tests/core/engine checks the order
+// conditions and the observed order).
 //
 //   stage k:  (M/(h gamma) - J) K_k = F(z + sum_j a[k][j] K_j) + M sum_j (c[k][j]/h) K_j
 //   step:     z_new = argument of the last stage + K_6, error estimate = K_6
@@ -31,9 +32,11 @@ inline constexpr double c[stages][stages] = {
      -0.6058818238834054e+01},
 };
 
-inline constexpr double d1[stages] = {0.1012623508344586e+02,  -0.7487995877610167e+01, -0.3480091861555747e+02,
-                                      -0.7992771707568823e+01, 0.1025137723295662e+01,  0.0};
-inline constexpr double d2[stages] = {-0.6762803392806898e+00, 0.6087714651680015e+01,  0.1643084320892478e+02,
-                                      0.2476722511418386e+02,  -0.6594389125716872e+01, 0.0};
+inline constexpr double d1[stages] = {0.1012623508344586e+02,  -0.7487995877610167e+01,
+                                      -0.3480091861555747e+02, -0.7992771707568823e+01,
+                                      0.1025137723295662e+01,  0.0};
+inline constexpr double d2[stages] = {-0.6762803392806898e+00, 0.6087714651680015e+01,
+                                      0.1643084320892478e+02,  0.2476722511418386e+02,
+                                      -0.6594389125716872e+01, 0.0};
 
 } // namespace blinkwright::engine::rodas

@@ -8,16 +8,18 @@ namespace blinkwright::engine {
 namespace {
 
 constexpr double never = std::numeric_limits<double>::infinity();
-constexpr double leastDwell_s = 1e-7;   // device law: a latch holds each state at least this long
-constexpr double wakeAfter_s = 20e-6;   // device law: nothing is read before
-constexpr double wakeLatest_s = 50e-3;  // device law: everything is read after
-constexpr double quietAfter_s = 1e8;    // three years without a switching, in steps that long
+constexpr double leastDwell_s = 1e-7;  // device law: a latch holds each state at least this long
+constexpr double wakeAfter_s = 20e-6;  // device law: nothing is read before
+constexpr double wakeLatest_s = 50e-3; // device law: everything is read after
+constexpr double quietAfter_s = 1e8;   // three years without a switching, in steps that long
 constexpr double longestStep_s = 1e9;
 
 Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;
-    for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
-    // Errors of some tens of steps a phase add up, and a phase's end moves by the voltage's error over its slope.
+    for (const auto& supply : board.supplies)
+        volts = std::max(volts, std::abs(supply.voltage));
+    // Errors of some tens of steps a phase add up, and a phase's end moves by the voltage's error over its
+    // slope.
     return {.voltage_V = 0.1 * accuracy * volts, .charge = 0.1 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
 }
 
@@ -38,7 +40,8 @@ Simulation::Simulation(std::shared_ptr<Network> network, const Options& options)
 
 void Simulation::powerOn() {
     State rest;
-    for (const auto& c : m_network->board().capacitors) rest.y.push_back(c.initialVoltage);
+    for (const auto& c : m_network->board().capacitors)
+        rest.y.push_back(c.initialVoltage);
     rest.timers.resize(m_network->board().timers.size());
     resume(rest);
 }
@@ -53,9 +56,13 @@ void Simulation::resume(const State& state) {
     m_stepper.setStart(state.y);
 }
 
-Simulation::State Simulation::state() const { return {m_time, m_stepper.base().y, m_timers}; }
+Simulation::State Simulation::state() const {
+    return {m_time, m_stepper.base().y, m_timers};
+}
 
-Waveform Simulation::takeWave() { return Waveform(std::exchange(m_wave, std::make_shared<detail::WaveData>())); }
+Waveform Simulation::takeWave() {
+    return Waveform(std::exchange(m_wave, std::make_shared<detail::WaveData>()));
+}
 
 bool Simulation::pressed(std::size_t index) const {
     if (m_options.ignorePresses) return false;
@@ -66,7 +73,8 @@ bool Simulation::pressed(std::size_t index) const {
 
 bool Simulation::enterConfiguration() {
     m_outputs.resize(m_timers.size());
-    for (std::size_t t = 0; t < m_timers.size(); ++t) m_outputs[t] = m_timers[t].output;
+    for (std::size_t t = 0; t < m_timers.size(); ++t)
+        m_outputs[t] = m_timers[t].output;
     m_switches.resize(m_network->board().switches.size());
     for (std::size_t k = 0; k < m_switches.size(); ++k)
         m_switches[k] = m_network->board().switches[k].closed != pressed(k);
@@ -292,7 +300,8 @@ RunReport Simulation::run(const Limits& limits) {
         double error = m_stepper.attempt(h);
         if (!(error <= 1)) {
             ++report.rejected;
-            const double factor = std::isfinite(error) ? std::clamp(0.9 * std::pow(error, -0.25), 0.1, 0.8) : 0.1;
+            const double factor =
+                std::isfinite(error) ? std::clamp(0.9 * std::pow(error, -0.25), 0.1, 0.8) : 0.1;
             m_h = h * factor;
             if (m_h < 1e-18 + 1e-15 * m_time || ++failures > 60) return stop(StopReason::noSolution);
             continue;

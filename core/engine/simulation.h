@@ -24,9 +24,9 @@ class Simulation {
     };
     /// One timer's memory.
     struct TimerState {
-        bool latch = true;  ///< high
-        bool output = true; ///< high; follows the latch after the delay
-        bool awake = false; ///< its levels are read
+        bool latch = true;    ///< high
+        bool output = true;   ///< high; follows the latch after the delay
+        bool awake = false;   ///< its levels are read
         bool powered = false; ///< pin 8 has reached 0.8 x nominal supply once
         double outputDue_s = std::numeric_limits<double>::infinity();
         double dwellUntil_s = 0;
@@ -64,7 +64,8 @@ class Simulation {
     double wish(std::size_t timer, const Point& point, double time_s) const;
     int land(double& h, double& error);
     void record(double begin_s, double h);
-    /// Everything that is due at the present instant, until nothing is. @return false if no solution was found.
+    /// Everything that is due at the present instant, until nothing is. @return false if no solution was
+    /// found.
     bool settleInstant(int crossed);
     void flip(std::size_t timer);
     bool pressed(std::size_t index) const;

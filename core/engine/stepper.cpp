@@ -9,10 +9,12 @@ namespace blinkwright::engine {
 
 namespace {
 
-std::size_t at(int row, int columns, int column) { return static_cast<std::size_t>(row * columns + column); }
+std::size_t at(int row, int columns, int column) {
+    return static_cast<std::size_t>(row * columns + column);
+}
 
-/// Narrowest voltage over which a port's law turns on, and the voltage from which it does [V]; a Newton step into the
-/// conducting side is cut to what the logarithm allows.
+/// Narrowest voltage over which a port's law turns on, and the voltage from which it does [V]; a Newton step
+/// into the conducting side is cut to what the logarithm allows.
 struct TurnOn {
     double width;
     double from;
@@ -56,7 +58,8 @@ bool Stepper::enter(const Reduced& reduced) {
     }
     if (m_lamps.empty() && m_charge.empty()) {
         for (std::size_t k = 0; k < reduced.board->junctions.size(); ++k)
-            if (reduced.board->junctions[k].lamp && reduced.lampPort[k] >= 0) m_lamps.push_back(static_cast<int>(k));
+            if (reduced.board->junctions[k].lamp && reduced.lampPort[k] >= 0)
+                m_lamps.push_back(static_cast<int>(k));
         m_charge.assign(m_lamps.size(), 0);
         m_cycleCharge.assign(m_lamps.size(), 0);
         m_lastCharge.assign(m_lamps.size(), 0);
@@ -85,7 +88,8 @@ bool Stepper::solvePorts() {
     std::vector<double> c(static_cast<std::size_t>(r.m));
     for (int k = 0; k < r.m; ++k) {
         double sum = r.a[static_cast<std::size_t>(k)];
-        for (int j = 0; j < r.n; ++j) sum += r.A[at(k, r.n, j)] * m_base.y[static_cast<std::size_t>(j)];
+        for (int j = 0; j < r.n; ++j)
+            sum += r.A[at(k, r.n, j)] * m_base.y[static_cast<std::size_t>(j)];
         c[static_cast<std::size_t>(k)] = sum;
     }
     if (newton(c.data())) return true;
@@ -94,7 +98,8 @@ bool Stepper::solvePorts() {
     double reached = 0, step = 0.25;
     while (reached < 1) {
         const double share = std::min(1.0, reached + step);
-        for (std::size_t k = 0; k < c.size(); ++k) scaled[k] = share * c[k];
+        for (std::size_t k = 0; k < c.size(); ++k)
+            scaled[k] = share * c[k];
         if (newton(scaled.data())) {
             reached = share;
             good = m_base.u;
@@ -121,7 +126,8 @@ bool Stepper::newton(const double* c) {
             double sum = c[k] - m_base.u[static_cast<std::size_t>(k)];
             for (int j = 0; j < m; ++j) {
                 sum -= r.Z[at(k, m, j)] * m_base.i[static_cast<std::size_t>(j)];
-                J[k * m + j] = r.Z[at(k, m, j)] * m_base.slope[static_cast<std::size_t>(j)] + (k == j ? 1 : 0);
+                J[k * m + j] =
+                    r.Z[at(k, m, j)] * m_base.slope[static_cast<std::size_t>(j)] + (k == j ? 1 : 0);
             }
             F[k] = sum;
         }
@@ -137,7 +143,8 @@ bool Stepper::newton(const double* c) {
             u += step;
             largest = std::max(largest, std::abs(step) / (1 + std::abs(u)));
         }
-        const bool rounding = largest < 1e-9 && largest >= 0.5 * bestStep; // no further gain: at rounding error
+        const bool rounding =
+            largest < 1e-9 && largest >= 0.5 * bestStep; // no further gain: at rounding error
         if (!cut && (largest < 1e-14 || rounding)) {
             r.currents(m_base.u.data(), m_base.i.data(), m_base.slope.data(), m_guess.data());
             return true;
@@ -154,15 +161,19 @@ bool Stepper::linearise() {
     const double* g = m_base.slope.data();
     double* M = m_portLu.matrix(m);
     for (int k = 0; k < m; ++k)
-        for (int j = 0; j < m; ++j) M[k * m + j] = r.Z[at(k, m, j)] * g[j] + (k == j ? 1 : 0);
+        for (int j = 0; j < m; ++j)
+            M[k * m + j] = r.Z[at(k, m, j)] * g[j] + (k == j ? 1 : 0);
     if (!m_portLu.factor()) return false;
     for (int column = 0; column < n; ++column) {
-        for (int k = 0; k < m; ++k) m_column[static_cast<std::size_t>(k)] = r.A[at(k, n, column)];
+        for (int k = 0; k < m; ++k)
+            m_column[static_cast<std::size_t>(k)] = r.A[at(k, n, column)];
         m_portLu.solve(m_column.data());
-        for (int k = 0; k < m; ++k) m_WA[at(k, n, column)] = m_column[static_cast<std::size_t>(k)];
+        for (int k = 0; k < m; ++k)
+            m_WA[at(k, n, column)] = m_column[static_cast<std::size_t>(k)];
         for (int row = 0; row < n; ++row) {
             double sum = -r.B[at(row, n, column)];
-            for (int k = 0; k < m; ++k) sum += r.D[at(row, m, k)] * g[k] * m_column[static_cast<std::size_t>(k)];
+            for (int k = 0; k < m; ++k)
+                sum += r.D[at(row, m, k)] * g[k] * m_column[static_cast<std::size_t>(k)];
             m_EA[at(row, n, column)] = sum;
         }
     }
@@ -173,8 +184,10 @@ void Stepper::derivative(const double* y, const double* i, double* out) const {
     const Reduced& r = *m_reduced;
     for (int row = 0; row < r.n; ++row) {
         double sum = r.b[static_cast<std::size_t>(row)];
-        for (int j = 0; j < r.n; ++j) sum += r.B[at(row, r.n, j)] * y[j];
-        for (int j = 0; j < r.m; ++j) sum -= r.D[at(row, r.m, j)] * i[j];
+        for (int j = 0; j < r.n; ++j)
+            sum += r.B[at(row, r.n, j)] * y[j];
+        for (int j = 0; j < r.m; ++j)
+            sum -= r.D[at(row, r.m, j)] * i[j];
         out[row] = sum;
     }
 }
@@ -185,8 +198,10 @@ double Stepper::attempt(double h) {
     m_h = h;
     const double diagonal = 1 / (h * rodas::gamma);
     double* S = m_stateLu.matrix(n);
-    for (int k = 0; k < n * n; ++k) S[k] = m_EA[static_cast<std::size_t>(k)];
-    for (int k = 0; k < n; ++k) S[k * n + k] += diagonal;
+    for (int k = 0; k < n * n; ++k)
+        S[k] = m_EA[static_cast<std::size_t>(k)];
+    for (int k = 0; k < n; ++k)
+        S[k * n + k] += diagonal;
     if (!m_stateLu.factor()) return std::numeric_limits<double>::infinity();
 
     double* Y = m_stage.y.data();
@@ -198,8 +213,10 @@ double Stepper::attempt(double h) {
         for (int j = 0; j < stage; ++j) {
             const double w = rodas::a[stage][j];
             const double* kj = m_k.data() + j * width;
-            for (int k = 0; k < n; ++k) Y[k] += w * kj[k];
-            for (int k = 0; k < m; ++k) U[k] += w * kj[n + k];
+            for (int k = 0; k < n; ++k)
+                Y[k] += w * kj[k];
+            for (int k = 0; k < m; ++k)
+                U[k] += w * kj[n + k];
         }
         if (stage > 0) {
             r.currents(U, m_stage.i.data(), m_stage.slope.data(), m_guess.data());
@@ -212,12 +229,15 @@ double Stepper::attempt(double h) {
         for (int j = 0; j < stage; ++j) {
             const double w = rodas::c[stage][j] / h;
             const double* kj = m_k.data() + j * width;
-            for (int k = 0; k < n; ++k) ry[k] += w * kj[k];
+            for (int k = 0; k < n; ++k)
+                ry[k] += w * kj[k];
         }
         for (int k = 0; k < m; ++k) {
             double sum = r.a[static_cast<std::size_t>(k)] - U[k];
-            for (int j = 0; j < n; ++j) sum += r.A[at(k, n, j)] * Y[j];
-            for (int j = 0; j < m; ++j) sum -= r.Z[at(k, m, j)] * i[j];
+            for (int j = 0; j < n; ++j)
+                sum += r.A[at(k, n, j)] * Y[j];
+            for (int j = 0; j < m; ++j)
+                sum -= r.Z[at(k, m, j)] * i[j];
             rg[k] = sum;
         }
         m_portLu.solve(rg);
@@ -230,7 +250,8 @@ double Stepper::attempt(double h) {
         m_stateLu.solve(K);
         for (int k = 0; k < m; ++k) {
             double sum = rg[k];
-            for (int j = 0; j < n; ++j) sum += m_WA[at(k, n, j)] * K[j];
+            for (int j = 0; j < n; ++j)
+                sum += m_WA[at(k, n, j)] * K[j];
             K[n + k] = sum;
         }
         for (int lamp = 0; lamp < lamps; ++lamp) {
@@ -259,9 +280,11 @@ double Stepper::attempt(double h) {
         const auto l = static_cast<std::size_t>(lamp);
         double charge = K6[n + m + lamp];
         for (int j = 0; j < rodas::stages - 1; ++j)
-            charge += rodas::a[rodas::stages - 1][j] * m_k[static_cast<std::size_t>(j * width + n + m + lamp)];
+            charge +=
+                rodas::a[rodas::stages - 1][j] * m_k[static_cast<std::size_t>(j * width + n + m + lamp)];
         m_lastCharge[l] = charge;
-        const double dark = m_tol.darkShare * r.board->junctions[static_cast<std::size_t>(m_lamps[l])].ratedCurrent *
+        const double dark = m_tol.darkShare *
+                            r.board->junctions[static_cast<std::size_t>(m_lamps[l])].ratedCurrent *
                             (m_phaseTime + h);
         const double scale =
             std::max({std::abs(m_cycleCharge[l]), std::abs(m_charge[l]) + std::abs(charge), dark, 1e-15});
@@ -287,7 +310,8 @@ double Stepper::attempt(double h) {
 
 void Stepper::accept() {
     std::swap(m_base, m_end);
-    for (std::size_t k = 0; k < m_charge.size(); ++k) m_charge[k] += m_lastCharge[k];
+    for (std::size_t k = 0; k < m_charge.size(); ++k)
+        m_charge[k] += m_lastCharge[k];
     m_phaseTime += m_h;
     linearise();
 }
@@ -304,7 +328,8 @@ double Stepper::speed() const {
     std::vector<double> rate(m_base.y.size());
     derivative(m_base.y.data(), m_base.i.data(), rate.data());
     double largest = 0;
-    for (double v : rate) largest = std::max(largest, std::abs(v));
+    for (double v : rate)
+        largest = std::max(largest, std::abs(v));
     return largest;
 }
 

@@ -6,14 +6,22 @@ namespace blinkwright::engine {
 
 std::string_view describe(StopReason reason) {
     switch (reason) {
-    case StopReason::flashesReached: return "flashes reached";
-    case StopReason::timeReached: return "time limit reached";
-    case StopReason::quiet: return "nothing moves any more";
-    case StopReason::cancelled: return "cancelled";
-    case StopReason::stepBudget: return "step budget used up";
-    case StopReason::eventBudget: return "switching budget used up";
-    case StopReason::noSolution: return "no solution of the circuit equations";
-    case StopReason::cannotStart: return "no powered timer";
+    case StopReason::flashesReached:
+        return "flashes reached";
+    case StopReason::timeReached:
+        return "time limit reached";
+    case StopReason::quiet:
+        return "nothing moves any more";
+    case StopReason::cancelled:
+        return "cancelled";
+    case StopReason::stepBudget:
+        return "step budget used up";
+    case StopReason::eventBudget:
+        return "switching budget used up";
+    case StopReason::noSolution:
+        return "no solution of the circuit equations";
+    case StopReason::cannotStart:
+        return "no powered timer";
     }
     return "";
 }
@@ -47,7 +55,8 @@ Run simulate(const devices::Board& board, const RunRequest& request) {
                           .steps = request.stepBudget,
                           .events = request.eventBudget});
     run.switchings = sim.switchings();
-    for (const auto& timer : sim.state().timers) run.outputs.push_back(timer.output);
+    for (const auto& timer : sim.state().timers)
+        run.outputs.push_back(timer.output);
     run.wave = sim.takeWave();
     return run;
 }

@@ -1,5 +1,5 @@
-// The transient engine: steps the charges of any wiring of the known parts through time, finds every switching
-// to rounding error, and says why it stopped.
+// The transient engine: steps the charges of any wiring of the known parts through time, finds every
+// switching to rounding error, and says why it stopped.
 //
 //   Board board = devices::makeBoard(circuit, PartSet::A).value();
 //   Run run = simulate(board, RunRequest{.flashes = 6});
@@ -41,12 +41,12 @@ struct Switching {
 
 struct RunReport {
     StopReason reason = StopReason::cannotStart;
-    double reached_s = 0;  ///< simulated time that is covered
-    double accuracy = 0;   ///< as asked for
-    long steps = 0;        ///< accepted
-    long rejected = 0;     ///< steps taken again
-    long events = 0;       ///< latch flips and switch presses
-    std::string detail;    ///< a sentence where the reason alone says too little
+    double reached_s = 0; ///< simulated time that is covered
+    double accuracy = 0;  ///< as asked for
+    long steps = 0;       ///< accepted
+    long rejected = 0;    ///< steps taken again
+    long events = 0;      ///< latch flips and switch presses
+    std::string detail;   ///< a sentence where the reason alone says too little
 };
 
 struct RunRequest {
@@ -56,7 +56,7 @@ struct RunRequest {
     long stepBudget = 2'000'000;
     long eventBudget = 200'000;
     bool keepWaveform = true;
-    bool ignorePresses = false; ///< switches stay as drawn
+    bool ignorePresses = false;                ///< switches stay as drawn
     const std::atomic<bool>* cancel = nullptr; ///< polled every few steps
 };
 
@@ -81,8 +81,8 @@ struct Settled {
     std::string why;                   ///< why there is none
 };
 
-/// Solves the one-period map for its fixed point; switch presses are ignored. Waiting would take hundreds of cycles
-/// where a coupling capacitor remembers most of its charge from one cycle to the next.
+/// Solves the one-period map for its fixed point; switch presses are ignored. Waiting would take hundreds of
+/// cycles where a coupling capacitor remembers most of its charge from one cycle to the next.
 Settled settle(const devices::Board& board, const RunRequest& request);
 
 } // namespace blinkwright::engine

@@ -24,17 +24,29 @@ void detail::denseAt(const WaveData& data, const WaveStep& step, double share, s
     const auto value = [&](std::size_t k) {
         return rest * start[k] + share * (end[k] + rest * (p[k] + share * q[k]));
     };
-    for (std::size_t k = 0; k < n; ++k) y[k] = value(k);
-    for (std::size_t k = 0; k < m; ++k) u[k] = value(n + k);
+    for (std::size_t k = 0; k < n; ++k)
+        y[k] = value(k);
+    for (std::size_t k = 0; k < m; ++k)
+        u[k] = value(n + k);
 }
 
-Waveform::Waveform() : m_data(std::make_shared<WaveData>()) {}
-Waveform::Waveform(std::shared_ptr<const WaveData> data) : m_data(std::move(data)) {}
+Waveform::Waveform() : m_data(std::make_shared<WaveData>()) {
+}
+Waveform::Waveform(std::shared_ptr<const WaveData> data) : m_data(std::move(data)) {
+}
 
-bool Waveform::empty() const { return m_data->steps.empty(); }
-double Waveform::begin_s() const { return empty() ? 0 : m_data->steps.front().begin_s; }
-double Waveform::end_s() const { return empty() ? 0 : m_data->steps.back().end_s(); }
-std::size_t Waveform::steps() const { return m_data->steps.size(); }
+bool Waveform::empty() const {
+    return m_data->steps.empty();
+}
+double Waveform::begin_s() const {
+    return empty() ? 0 : m_data->steps.front().begin_s;
+}
+double Waveform::end_s() const {
+    return empty() ? 0 : m_data->steps.back().end_s();
+}
+std::size_t Waveform::steps() const {
+    return m_data->steps.size();
+}
 Waveform::Span Waveform::step(std::size_t k) const {
     return {m_data->steps[k].begin_s, m_data->steps[k].end_s()};
 }
@@ -48,7 +60,8 @@ std::vector<Waveform::Knot> Waveform::knots(int inside) const {
     for (std::size_t k = 0; k < m_data->steps.size(); ++k) {
         // Where nothing jumps, the end of one step serves as the begin of the next.
         const int first = k == 0 || jumpsBefore(k) ? 0 : 1;
-        for (int j = first; j <= inside + 1; ++j) out.push_back({k, double(j) / (inside + 1)});
+        for (int j = first; j <= inside + 1; ++j)
+            out.push_back({k, double(j) / (inside + 1)});
     }
     return out;
 }
@@ -68,7 +81,9 @@ Waveform::Knot Waveform::find(double time_s, Side side) const {
     return {static_cast<std::size_t>(it - steps.begin()), std::clamp(share, 0.0, 1.0)};
 }
 
-void Waveform::instant(double time_s, Side side, Instant& out) const { instant(find(time_s, side), out); }
+void Waveform::instant(double time_s, Side side, Instant& out) const {
+    instant(find(time_s, side), out);
+}
 
 void Waveform::instant(const Knot& knot, Instant& out) const {
     const WaveStep& step = m_data->steps[knot.step];
@@ -90,6 +105,16 @@ void Waveform::instant(const Knot& knot, Instant& out) const {
     out.supply_A.assign(supplies, supplies + static_cast<std::ptrdiff_t>(board.supplies.size()));
     const auto capacitors = out.all.begin() + net.capacitorUnknown(0);
     out.capacitor_A.assign(capacitors, capacitors + r.n);
+    out.switch_A.resize(board.switches.size());
+    for (std::size_t k = 0; k < board.switches.size(); ++k) {
+        const auto& part = board.switches[k];
+        const bool joined = part.a != devices::open && part.b != devices::open;
+        const double volts =
+            joined ? out.all[static_cast<std::size_t>(part.a)] - out.all[static_cast<std::size_t>(part.b)]
+                   : 0;
+        out.switch_A[k] =
+            volts / (r.closed[k] ? devices::switchClosedResistance : devices::switchOpenResistance);
+    }
     out.junction_A.assign(board.junctions.size(), 0);
     for (std::size_t k = 0; k < board.junctions.size(); ++k)
         if (const int port = r.lampPort[k]; port >= 0)
@@ -104,7 +129,8 @@ void Waveform::instant(const Knot& knot, Instant& out) const {
         out.timers[t] = {volt(pins::output), volt(pins::control), volt(pins::ground), volt(pins::supply)};
     }
     // Currents of the timers' stages, true ones, without what the reference conductances carry.
-    for (auto& timer : out.timers) timer.idle_A = timer.discharge_A = timer.output_A = 0;
+    for (auto& timer : out.timers)
+        timer.idle_A = timer.discharge_A = timer.output_A = 0;
     for (std::size_t k = 0; k < m; ++k) {
         const Port& port = r.ports[k];
         if (port.kind == PortKind::junction) continue;

@@ -1,4 +1,5 @@
-// A computed waveform with dense output: any voltage or current at any time of the run, not only at the steps.
+// A computed waveform with dense output: any voltage or current at any time of the run, not only at the
+// steps.
 //
 //   Instant at;
 //   run.wave.instant(0.25, Side::after, at);
@@ -23,10 +24,10 @@ struct WaveData;
 
 /// A timer's inner quantities at one instant; voltages against 0 V.
 struct TimerInstant {
-    double output_V = 0;  ///< pin 3, also where it is open
-    double control_V = 0; ///< pin 5: the threshold level
-    double ground_V = 0;  ///< pin 1
-    double supply_V = 0;  ///< pin 8
+    double output_V = 0;    ///< pin 3, also where it is open
+    double control_V = 0;   ///< pin 5: the threshold level
+    double ground_V = 0;    ///< pin 1
+    double supply_V = 0;    ///< pin 8
     double idle_A = 0;      ///< own current, pin 8 to pin 1, divider not counted
     double discharge_A = 0; ///< into pin 7
     double output_A = 0;    ///< out of pin 3: above 0 sourced, below 0 sunk
@@ -41,6 +42,7 @@ struct Instant {
     std::vector<double> capacitor_A; ///< into plus
     std::vector<double> junction_A;  ///< anode to cathode
     std::vector<double> supply_A;    ///< out of plus
+    std::vector<double> switch_A;    ///< pin 1 to pin 2
     std::vector<TimerInstant> timers;
     // Room to work in, kept from call to call.
     std::vector<double> port_V, port_A, slope_S, guess, all;
@@ -68,8 +70,8 @@ class Waveform {
     /// Whether step k begins with a switching.
     bool jumpsBefore(std::size_t k) const;
 
-    /// Ascending: the ends of every step and `inside` evenly spread points within it; a switching stands twice, just
-    /// before and just after.
+    /// Ascending: the ends of every step and `inside` evenly spread points within it; a switching stands
+    /// twice, just before and just after.
     std::vector<Knot> knots(int inside) const;
     double time(const Knot& knot) const;
     /// Times outside the run are clamped to it. The waveform must not be empty.

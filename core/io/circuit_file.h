@@ -13,13 +13,14 @@ namespace blinkwright::io {
 
 inline constexpr std::size_t maxCircuitBytes = 8u << 20;
 
-/// Reads and checks a whole file. Refuses: text that is no JSON (line and column named), another format or version, a
-/// key given twice, a missing or out-of-range value, an unknown kind or pin, a pin in two nets, a reference used twice,
-/// no supply, no timer, numbers that are not finite, more than the limits of circuit.h. Unknown keys are kept.
+/// Reads and checks a whole file. Refuses: text that is no JSON (line and column named), another format or
+/// version, a key given twice, a missing or out-of-range value, an unknown kind or pin, a pin in two nets, a
+/// reference used twice, no supply, no timer, numbers that are not finite, more than the limits of circuit.h.
+/// Unknown keys are kept.
 Result<circuit::Circuit> readCircuit(std::string_view text);
 
-/// Writes a circuit: keys in a fixed order, one part and one net a line, numbers as the shortest text that reads back
-/// to the same double, a line end at the end.
+/// Writes a circuit: keys in a fixed order, one part and one net a line, numbers as the shortest text that
+/// reads back to the same double, a line end at the end.
 std::string writeCircuit(const circuit::Circuit& circuit);
 
 /// Reads the bytes of a file, at most `limit`. Faults: not there, not readable, too large.

@@ -48,7 +48,7 @@ struct Readings {
     std::vector<LampReading> lamps;
     std::optional<SupplyReading> supply; ///< the first supply
     std::vector<PartReading> parts;      ///< every part but lamps' own figures, in file order
-    bool overRun = false;                ///< figures are over the whole cycles of the run, not over a settled period
+    bool overRun = false; ///< figures are over the whole cycles of the run, not over a settled period
     engine::RunReport run;
 };
 

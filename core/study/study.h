@@ -1,5 +1,5 @@
-// One study of one set: run, settled state, curves, readings, findings. The window's worker and the headless verbs
-// both call this and nothing else.
+// One study of one set: run, settled state, curves, readings, findings. The window's worker and the headless
+// verbs both call this and nothing else.
 //
 //   StudyRequest request; request.run.flashes = 6;
 //   Study s = study(circuit, PartSet::A, request);

@@ -1,0 +1,212 @@
+#include "core/engine/simulation.h"
+#include "core/engine/transient.h"
+
+#include <Eigen/Dense>
+
+#include <algorithm>
+#include <cmath>
+#include <deque>
+
+namespace blinkwright::engine {
+
+namespace {
+
+using Vector = Eigen::VectorXd;
+
+/// The one-period map of the first timer: the state at one rise of its output to the state at the next.
+class PeriodMap {
+  public:
+    PeriodMap(const devices::Board& board, const RunRequest& request)
+        : m_sim(std::make_shared<Network>(board), {.accuracy = 0.1 * request.accuracy,
+                                                   .keepWaveform = false,
+                                                   .ignorePresses = true,
+                                                   .cancel = request.cancel}),
+          m_left(request.stepBudget), m_events(request.eventBudget) {}
+
+    /// From power-on to the first rise of the first timer's output.
+    bool start(Simulation::State& state) {
+        m_sim.powerOn();
+        return toRise(state);
+    }
+    /// One period on. Times in `state` are counted from the rise.
+    bool next(Simulation::State& state) {
+        m_sim.resume(state);
+        return toRise(state);
+    }
+    double period() const { return m_period; }
+    const std::vector<Switching>& switchings() const { return m_sim.switchings(); }
+    const RunReport& report() const { return m_report; }
+    long steps() const { return m_steps; }
+
+  private:
+    bool toRise(Simulation::State& state) {
+        m_report = m_sim.run({.stopAtRise = true, .steps = m_left, .events = m_events});
+        m_steps += m_report.steps;
+        m_left -= m_report.steps + m_report.rejected;
+        if (m_report.reason != StopReason::flashesReached) return false;
+        state = m_sim.state();
+        m_period = state.time_s;
+        for (auto& timer : state.timers) {
+            timer.outputDue_s -= m_period;
+            timer.dwellUntil_s -= m_period;
+        }
+        state.time_s = 0;
+        return true;
+    }
+
+    Simulation m_sim;
+    RunReport m_report;
+    double m_period = 0;
+    long m_steps = 0;
+    long m_left, m_events;
+};
+
+Vector vectorOf(const std::vector<double>& v) {
+    return Eigen::Map<const Vector>(v.data(), static_cast<Eigen::Index>(v.size()));
+}
+
+bool sameLatches(const Simulation::State& a, const Simulation::State& b) {
+    for (std::size_t k = 0; k < a.timers.size(); ++k)
+        if (a.timers[k].latch != b.timers[k].latch || a.timers[k].output != b.timers[k].output) return false;
+    return true;
+}
+
+/// Anderson's acceleration of x -> P(x): the next guess is the point whose residual, by what the last moves
+/// have shown, is smallest. (D. G. Anderson, J. ACM 12 (1965) 547-560.)
+class Accelerator {
+  public:
+    explicit Accelerator(std::size_t memory) : m_memory(memory) {}
+
+    Vector next(const Vector& x, const Vector& image) {
+        const Vector residual = image - x;
+        if (m_image.size() > 0) {
+            m_images.push_back(image - m_image);
+            m_residuals.push_back(residual - m_residual);
+            if (m_images.size() > m_memory) {
+                m_images.pop_front();
+                m_residuals.pop_front();
+            }
+        }
+        m_image = image;
+        m_residual = residual;
+        if (m_images.empty()) return image;
+        const auto columns = static_cast<Eigen::Index>(m_images.size());
+        Eigen::MatrixXd moves(x.size(), columns);
+        for (Eigen::Index k = 0; k < columns; ++k)
+            moves.col(k) = m_residuals[static_cast<std::size_t>(k)];
+        const Vector weights = moves.completeOrthogonalDecomposition().solve(residual);
+        Vector guess = image;
+        for (Eigen::Index k = 0; k < columns; ++k)
+            guess -= weights(k) * m_images[static_cast<std::size_t>(k)];
+        return guess;
+    }
+
+  private:
+    std::size_t m_memory;
+    Vector m_image, m_residual;
+    std::deque<Vector> m_images, m_residuals;
+};
+
+} // namespace
+
+Settled settle(const devices::Board& board, const RunRequest& request) {
+    Settled result;
+    result.report.accuracy = request.accuracy;
+    if (board.supplies.empty() || board.timers.empty()) {
+        result.why = board.timers.empty() ? "There is no timer." : "There is no supply.";
+        return result;
+    }
+    const std::string& ref = board.timers.front().ref;
+    PeriodMap map(board, request);
+    const auto failed = [&](std::string why) {
+        result.report = map.report();
+        result.report.steps = map.steps();
+        result.why = std::move(why);
+        return result;
+    };
+    const auto stopped = [&] {
+        return failed(map.report().reason == StopReason::quiet
+                          ? "The output of " + ref + " stops switching."
+                          : "The search for the settled state of " + ref +
+                                " ended early: " + std::string(describe(map.report().reason)) + ".");
+    };
+
+    Simulation::State state;
+    if (!map.start(state) || !map.next(state)) return stopped();
+
+    double volts = 1;
+    for (const auto& supply : board.supplies)
+        volts = std::max(volts, std::abs(supply.voltage));
+    const double allowed = 0.3 * request.accuracy * volts;
+    constexpr int most = 400;
+    Accelerator accelerator(std::min<std::size_t>(5, std::max<std::size_t>(1, state.y.size())));
+    Vector previous, previousImage;
+    bool found = false;
+    int together = 0; // periods in a row in which other timers switched too
+    for (int k = 0; k < most && !found; ++k) {
+        const Simulation::State before = state;
+        const Vector x = vectorOf(before.y);
+        if (!map.next(state)) {
+            // A guess may lie where nothing blinks: go on from its unaccelerated forerunner.
+            if (previousImage.size() == 0 || map.report().reason != StopReason::quiet) return stopped();
+            state = before;
+            Eigen::Map<Vector>(state.y.data(), x.size()) = previousImage;
+            accelerator = Accelerator(1);
+            previousImage.resize(0);
+            continue;
+        }
+        const bool alone = std::all_of(map.switchings().begin(), map.switchings().end(),
+                                       [](const Switching& s) { return s.timer == 0; });
+        const Vector image = vectorOf(state.y);
+        const double residual = (image - x).lpNorm<Eigen::Infinity>();
+        double multiplier = 0;
+        if (previous.size() > 0) {
+            const double moved = (x - previous).lpNorm<Eigen::Infinity>();
+            if (moved > 0.01 * allowed)
+                multiplier = (image - previousImage).lpNorm<Eigen::Infinity>() / moved;
+        }
+        const double error = multiplier < 1 ? residual / (1 - multiplier) : residual * 1e3;
+        found = sameLatches(before, state) && (previous.size() > 0 || residual < 0.01 * allowed) &&
+                error <= allowed;
+        previous = x;
+        previousImage = image;
+        if (found) {
+            state = before;
+            break;
+        }
+        if (!alone || !sameLatches(before, state)) {
+            // Other timers have a say: their switchings make the map jump, so it is only followed, not
+            // accelerated.
+            if (++together > 60)
+                return failed(
+                    ref + " has no single period of its own: other timers switch it or switch beside it.");
+            continue;
+        }
+        const Vector guess = accelerator.next(x, image);
+        if (guess.allFinite() && guess.lpNorm<Eigen::Infinity>() < 10 * volts)
+            Eigen::Map<Vector>(state.y.data(), x.size()) = guess;
+    }
+    if (!found) return failed("The one-period map of " + ref + " did not come to rest.");
+
+    Simulation last(std::make_shared<Network>(board),
+                    {.accuracy = 0.1 * request.accuracy, .ignorePresses = true, .cancel = request.cancel});
+    last.resume(state);
+    result.report =
+        last.run({.stopAtRise = true, .steps = request.stepBudget, .events = request.eventBudget});
+    if (result.report.reason != StopReason::flashesReached)
+        return failed("The settled period was not finished.");
+    result.found = true;
+    result.period_s = last.state().time_s;
+    result.switchings = last.switchings();
+    for (const Switching& s : result.switchings)
+        if (s.timer == 0 && !s.high) {
+            result.high_s = s.time_s;
+            break;
+        }
+    result.wave = last.takeWave();
+    result.report.steps += map.steps();
+    result.report.accuracy = request.accuracy;
+    return result;
+}
+
+} // namespace blinkwright::engine

@@ -1,0 +1,357 @@
+// From the JSON tree to a checked circuit. Every fault names its place as it stands in the file.
+#include "core/io/circuit_file.h"
+#include "core/io/json_reading.h"
+#include "core/io/value_json.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::io {
+
+using namespace circuit;
+
+namespace {
+
+using Type = JsonNode::Type;
+
+constexpr double version = 1;
+
+Fault at(const std::string& place, const Fault& inner) {
+    const bool index = inner.place.starts_with('[');
+    return {inner.place.empty() ? place : place + (index ? "" : ".") + inner.place, inner.text};
+}
+std::string item(const std::string& place, std::size_t index) {
+    return place + "[" + std::to_string(index) + "]";
+}
+std::string member(const std::string& place, const std::string& key) {
+    const bool plain = !key.empty() && key.size() <= 40 && std::ranges::all_of(key, [](char c) {
+        return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' ||
+               c == '-';
+    });
+    return place + "." + (plain ? key : shown(std::string_view(key)));
+}
+Fault wrong(std::string place, std::string_view wanted, const JsonNode& node) {
+    return {std::move(place), "must be " + std::string(wanted) + ", got " + shown(node)};
+}
+Fault missing(std::string place) {
+    return {std::move(place), "missing"};
+}
+
+/// Reads the known keys of one object; what nobody asked for is an extra.
+class ObjectReader {
+  public:
+    ObjectReader(const JsonNode& node, std::string place)
+        : m_node(node), m_place(std::move(place)), m_known(node.keys.size(), false) {}
+
+    const JsonNode* take(std::string_view key) {
+        const JsonNode* found = m_node.find(key);
+        if (found) m_known[static_cast<std::size_t>(found - m_node.items.data())] = true;
+        return found;
+    }
+    std::string place(std::string_view key) const {
+        return m_place.empty() ? std::string(key) : m_place + "." + std::string(key);
+    }
+    Result<std::string> text(std::string_view key) {
+        const JsonNode* found = take(key);
+        if (!found) return missing(place(key));
+        if (found->type != Type::text) return wrong(place(key), "a text", *found);
+        return found->text;
+    }
+    Result<std::string> textOr(std::string_view key, std::string other) {
+        return m_node.find(key) ? text(key) : Result<std::string>(std::move(other));
+    }
+    Extras extras() const {
+        Extras unknown;
+        for (std::size_t i = 0; i < m_known.size(); ++i)
+            if (!m_known[i]) unknown.push_back({m_node.keys[i], compact(m_node.items[i])});
+        return unknown;
+    }
+
+  private:
+    const JsonNode& m_node;
+    std::string m_place;
+    std::vector<bool> m_known;
+};
+
+class Reader {
+  public:
+    Result<Circuit> read(const JsonNode& root) {
+        if (root.type != Type::object)
+            return Fault{"", "a circuit file holds one JSON object, got " + shown(root)};
+        ObjectReader top(root, "");
+        using Step = Result<void> (Reader::*)(ObjectReader&);
+        constexpr Step steps[] = {&Reader::header,   &Reader::parts,   &Reader::nets,
+                                  &Reader::partSets, &Reader::drawing, &Reader::ties,
+                                  &Reader::reels,    &Reader::run,     &Reader::measurements};
+        for (Step step : steps)
+            if (auto ok = (this->*step)(top); !ok) return ok.fault();
+        c.extras = top.extras();
+        return std::move(c);
+    }
+
+  private:
+    Result<void> header(ObjectReader& top) {
+        const auto format = top.text("format");
+        if (!format) return format.fault();
+        if (format.value() != "blinkwright-circuit")
+            return Fault{"format",
+                         "must be \"blinkwright-circuit\", got " + shown(std::string_view(format.value()))};
+        const JsonNode* number = top.take("version");
+        if (!number) return missing("version");
+        if (number->type != Type::number || number->number != version)
+            return Fault{"version", "this program reads version 1, the file has version " + shown(*number)};
+        for (auto [key, field] : {std::pair{"title", &c.title}, std::pair{"notes", &c.notes}}) {
+            auto text = top.textOr(key, "");
+            if (!text) return text.fault();
+            *field = std::move(text).value();
+        }
+        return {};
+    }
+
+    Result<void> parts(ObjectReader& top) {
+        const JsonNode* list = top.take("parts");
+        if (!list) return missing("parts");
+        if (list->type != Type::list) return wrong("parts", "a list", *list);
+        if (list->items.size() > maxParts)
+            return Fault{"parts", "more than " + std::to_string(maxParts) + " parts are not supported, got " +
+                                      std::to_string(list->items.size())};
+        for (std::size_t i = 0; i < list->items.size(); ++i)
+            if (auto ok = part(list->items[i], item("parts", i)); !ok) return ok;
+        const auto has = [&](PartKind kind) {
+            return std::ranges::find(c.parts(), kind, &Part::kind) != c.parts().end();
+        };
+        if (!has(PartKind::supply))
+            return Fault{"parts", "there is no supply among them; a circuit needs one"};
+        if (!has(PartKind::timer)) return Fault{"parts", "there is no timer among them; a circuit needs one"};
+        return {};
+    }
+
+    Result<void> part(const JsonNode& node, const std::string& place) {
+        if (node.type != Type::object) return wrong(place, "an object", node);
+        ObjectReader fields(node, place);
+        auto ref = fields.text("ref");
+        if (!ref) return ref.fault();
+        const auto kindName = fields.text("kind");
+        if (!kindName) return kindName.fault();
+        const auto kind = kindNamed(kindName.value());
+        if (!kind) {
+            std::string names;
+            for (PartKind known : allKinds)
+                names.append(names.empty() ? "" : ", ").append(info(known).name);
+            return Fault{place + ".kind",
+                         "must be one of " + names + ", got " + shown(std::string_view(kindName.value()))};
+        }
+        Values values;
+        for (const KeyInfo& key : info(*kind).keys) {
+            const JsonNode* given = fields.take(key.key);
+            if (!given) continue;
+            auto value = readValue(key, *given);
+            if (!value) return at(place, value.fault());
+            values.emplace(key.key, std::move(value).value());
+        }
+        auto added = c.addPart(*kind, std::move(ref).value(), std::move(values), fields.extras());
+        if (!added) return at(place, added.fault());
+        return {};
+    }
+
+    Result<void> nets(ObjectReader& top) {
+        const JsonNode* list = top.take("nets");
+        if (!list) return missing("nets");
+        if (list->type != Type::list) return wrong("nets", "a list", *list);
+        if (list->items.size() > maxPins)
+            return Fault{"nets", "more than " + std::to_string(maxPins) + " nets are not supported"};
+        for (std::size_t i = 0; i < list->items.size(); ++i)
+            if (auto ok = net(list->items[i], item("nets", i)); !ok) return ok;
+        return {};
+    }
+
+    Result<void> net(const JsonNode& node, const std::string& place) {
+        if (node.type != Type::object) return wrong(place, "an object", node);
+        ObjectReader fields(node, place);
+        auto name = fields.text("name");
+        if (!name) return name.fault();
+        const JsonNode* pins = fields.take("pins");
+        if (!pins) return missing(place + ".pins");
+        if (pins->type != Type::list) return wrong(place + ".pins", "a list", *pins);
+        const auto added = c.addNet(std::move(name).value(), fields.extras());
+        if (!added) return at(place, added.fault());
+        for (std::size_t k = 0; k < pins->items.size(); ++k) {
+            const JsonNode& given = pins->items[k];
+            const std::string here = item(place + ".pins", k);
+            if (given.type != Type::text) return wrong(here, "a pin written REF:PIN", given);
+            const auto pin = c.pinNamed(given.text);
+            if (!pin) return Fault{here, pin.fault().text};
+            if (auto ok = c.join(pin.value(), added.value()); !ok) return Fault{here, ok.fault().text};
+        }
+        return {};
+    }
+
+    Result<void> partSets(ObjectReader& top) {
+        const JsonNode* sets = top.take("part_sets");
+        if (!sets) return {};
+        if (sets->type != Type::object) return wrong("part_sets", "an object", *sets);
+        ObjectReader fields(*sets, "part_sets");
+        for (auto [name, set] : {std::pair{"A", PartSet::A}, std::pair{"B", PartSet::B}}) {
+            const JsonNode* parts = fields.take(name);
+            if (!parts) continue;
+            const std::string place = fields.place(name);
+            if (parts->type != Type::object) return wrong(place, "an object", *parts);
+            for (std::size_t i = 0; i < parts->items.size(); ++i)
+                if (auto ok = setOfPart(set, parts->keys[i], parts->items[i], member(place, parts->keys[i]));
+                    !ok)
+                    return ok;
+        }
+        c.partSetExtras = fields.extras();
+        return {};
+    }
+
+    Result<void> setOfPart(PartSet set, const std::string& ref, const JsonNode& node,
+                           const std::string& place) {
+        const Part* part = c.findRef(ref);
+        if (!part) return Fault{place, "there is no part " + shown(std::string_view(ref))};
+        if (node.type != Type::object) return wrong(place, "an object", node);
+        ObjectReader fields(node, place);
+        for (const KeyInfo& key : info(part->kind).keys) {
+            const JsonNode* given = fields.take(key.key);
+            if (!given) continue;
+            auto value = readValue(key, *given);
+            if (!value) return at(place, value.fault());
+            if (auto ok = c.setOverride(set, part->id, std::string(key.key), std::move(value).value()); !ok)
+                return at(place, ok.fault());
+        }
+        c.setOverrideExtras(set, part->id, fields.extras());
+        return {};
+    }
+
+    Result<void> drawing(ObjectReader& top) {
+        const JsonNode* places = top.take("drawing");
+        if (!places) return {};
+        if (places->type != Type::object) return wrong("drawing", "an object", *places);
+        for (std::size_t i = 0; i < places->items.size(); ++i)
+            if (auto ok = placement(places->keys[i], places->items[i], member("drawing", places->keys[i]));
+                !ok)
+                return ok;
+        return {};
+    }
+
+    Result<void> placement(const std::string& ref, const JsonNode& node, const std::string& place) {
+        const Part* part = c.findRef(ref);
+        if (!part) return Fault{place, "there is no part " + shown(std::string_view(ref))};
+        if (node.type != Type::object) return wrong(place, "an object", node);
+        ObjectReader fields(node, place);
+        Placement placement;
+        for (auto [key, field] : {std::pair{"x", &placement.x}, std::pair{"y", &placement.y}}) {
+            const JsonNode* given = fields.take(key);
+            if (!given) return missing(fields.place(key));
+            if (given->type != Type::number) return wrong(fields.place(key), "a number", *given);
+            *field = given->number;
+        }
+        if (const JsonNode* turn = fields.take("turn")) {
+            const double t = turn->number;
+            if (turn->type != Type::number || (t != 0 && t != 90 && t != 180 && t != 270))
+                return wrong(fields.place("turn"), "0, 90, 180 or 270", *turn);
+            placement.turn = static_cast<int>(t);
+        }
+        if (const JsonNode* mirror = fields.take("mirror")) {
+            if (mirror->type != Type::flag) return wrong(fields.place("mirror"), "true or false", *mirror);
+            placement.mirror = mirror->flag;
+        }
+        placement.extras = fields.extras();
+        c.place(part->id, std::move(placement));
+        return {};
+    }
+
+    /// A list of lists of texts; each text is handed on with its place.
+    template <class Take>
+    Result<void> lists(ObjectReader& top, const std::string& key, Take take) {
+        const JsonNode* groups = top.take(key);
+        if (!groups) return {};
+        if (groups->type != Type::list) return wrong(key, "a list", *groups);
+        for (std::size_t i = 0; i < groups->items.size(); ++i) {
+            const JsonNode& group = groups->items[i];
+            if (group.type != Type::list) return wrong(item(key, i), "a list", group);
+            for (std::size_t k = 0; k < group.items.size(); ++k) {
+                const std::string place = item(item(key, i), k);
+                if (group.items[k].type != Type::text) return wrong(place, "a text", group.items[k]);
+                if (auto ok = take(i, group.items[k].text, place); !ok) return ok;
+            }
+            if (group.items.empty()) return Fault{item(key, i), "must not be empty"};
+        }
+        return {};
+    }
+
+    Result<void> ties(ObjectReader& top) {
+        auto ok =
+            lists(top, "ties",
+                  [&](std::size_t i, const std::string& text, const std::string& place) -> Result<void> {
+                      const auto point = text.find('.');
+                      if (point == text.npos)
+                          return Fault{place, "a value is written REF.KEY, got " + shown(text)};
+                      const Part* part = c.findRef(text.substr(0, point));
+                      if (!part) return Fault{place, "there is no part " + shown(text.substr(0, point))};
+                      c.ties.resize(i + 1);
+                      c.ties.back().push_back({part->id, text.substr(point + 1)});
+                      return {};
+                  });
+        return ok ? c.canTie(c.ties) : ok;
+    }
+
+    Result<void> reels(ObjectReader& top) {
+        auto ok =
+            lists(top, "reels",
+                  [&](std::size_t i, const std::string& text, const std::string& place) -> Result<void> {
+                      const Part* part = c.findRef(text);
+                      if (!part) return Fault{place, "there is no part " + shown(text)};
+                      c.reels.resize(i + 1);
+                      c.reels.back().push_back(part->id);
+                      return {};
+                  });
+        return ok ? c.canReel(c.reels) : ok;
+    }
+
+    Result<void> run(ObjectReader& top) {
+        const JsonNode* node = top.take("run");
+        if (!node) return {};
+        if (node->type != Type::object) return wrong("run", "an object", *node);
+        ObjectReader fields(*node, "run");
+        if (const JsonNode* flashes = fields.take("flashes")) {
+            if (flashes->type != Type::number || flashes->number != std::floor(flashes->number))
+                return wrong("run.flashes", "a whole number", *flashes);
+            if (auto fault = rangeFault(flashesRange, flashes->number)) return Fault{"run.flashes", *fault};
+            c.run.flashes = static_cast<int>(flashes->number);
+        }
+        if (const JsonNode* begin = fields.take("begin")) {
+            const bool settled = begin->type == Type::text && begin->text == "settled";
+            if (!settled && !(begin->type == Type::text && begin->text == "power-on"))
+                return wrong("run.begin", "\"power-on\" or \"settled\"", *begin);
+            c.run.begin = settled ? Begin::settled : Begin::powerOn;
+        }
+        c.run.extras = fields.extras();
+        return {};
+    }
+
+    Result<void> measurements(ObjectReader& top) {
+        const JsonNode* node = top.take("measurements");
+        if (!node) return {};
+        const std::string text = compact(*node);
+        if (!text.starts_with('[')) return Fault{"measurements", "must be a list"};
+        c.measurementsJson = text;
+        return {};
+    }
+
+    Circuit c;
+};
+
+} // namespace
+
+Result<Circuit> readCircuit(std::string_view text) {
+    if (text.size() > maxCircuitBytes)
+        return Fault{"", "a circuit file of more than " + std::to_string(maxCircuitBytes >> 20) +
+                             " MiB is not supported"};
+    const auto root = readJson(text, {"format", "version", "title", "notes", "parts", "nets", "part_sets",
+                                      "drawing", "ties", "reels", "run"});
+    if (!root) return root.fault();
+    return Reader().read(root.value());
+}
+
+} // namespace blinkwright::io

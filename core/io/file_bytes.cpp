@@ -1,0 +1,31 @@
+#include "core/io/circuit_file.h"
+
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
+#include <fstream>
+
+namespace blinkwright::io {
+
+Result<std::string> readBytes(const std::string& path, std::size_t limit) {
+    namespace fs = std::filesystem;
+    std::error_code error;
+    const fs::file_status status = fs::status(path, error);
+    if (!fs::exists(status)) return Fault{path, "there is no such file"};
+    if (fs::is_directory(status)) return Fault{path, "this is a folder, not a file"};
+
+    std::ifstream file(path, std::ios::binary);
+    if (!file) return Fault{path, "cannot be opened for reading"};
+    // The size is found by reading: a pipe has none, and a file may grow meanwhile.
+    std::string bytes;
+    char buffer[1 << 16];
+    while (file.read(buffer, sizeof buffer) || file.gcount() > 0) {
+        bytes.append(buffer, static_cast<std::size_t>(file.gcount()));
+        if (bytes.size() > limit)
+            return Fault{path, "larger than " + std::to_string(limit >> 20) + " MiB, which is not supported"};
+    }
+    if (file.bad()) return Fault{path, "cannot be read to its end"};
+    return bytes;
+}
+
+} // namespace blinkwright::io

@@ -1,0 +1,105 @@
+#include "core/io/value_json.h"
+
+namespace blinkwright::io {
+
+using namespace circuit;
+
+namespace {
+
+using Type = JsonNode::Type;
+
+Fault wrong(std::string place, std::string_view wanted, const JsonNode& node) {
+    return {std::move(place), "must be " + std::string(wanted) + ", got " + shown(node)};
+}
+
+Result<Interval> readPair(const std::string& place, const JsonNode& node) {
+    if (node.type != Type::list || node.items.size() != 2) return wrong(place, "a list of two numbers", node);
+    for (std::size_t i = 0; i < 2; ++i)
+        if (node.items[i].type != Type::number)
+            return wrong(place + "[" + std::to_string(i) + "]", "a number", node.items[i]);
+    return Interval{node.items[0].number, node.items[1].number};
+}
+
+Result<Value> readPresses(const std::string& place, const JsonNode& node) {
+    if (node.type != Type::list) return wrong(place, "a list of [from, to] in seconds", node);
+    Intervals presses;
+    for (std::size_t i = 0; i < node.items.size(); ++i) {
+        const auto pair = readPair(place + "[" + std::to_string(i) + "]", node.items[i]);
+        if (!pair) return pair.fault();
+        presses.push_back(pair.value());
+    }
+    return Value(std::move(presses));
+}
+
+Result<Value> readOverrides(const std::string& place, const JsonNode& node) {
+    if (node.type != Type::object) return wrong(place, "an object of parameter names and numbers", node);
+    Overrides overrides;
+    for (std::size_t i = 0; i < node.items.size(); ++i) {
+        if (!findTimerParameter(node.keys[i]))
+            return Fault{place, "the timer has no parameter " + shown(std::string_view(node.keys[i]))};
+        if (node.items[i].type != Type::number)
+            return wrong(place + "." + node.keys[i], "a number", node.items[i]);
+        overrides[node.keys[i]] = node.items[i].number;
+    }
+    return Value(std::move(overrides));
+}
+
+} // namespace
+
+Result<Value> readValue(const KeyInfo& key, const JsonNode& node) {
+    const std::string place(key.key);
+    switch (key.shape) {
+    case Shape::numberOrNull:
+        if (node.type == Type::null) return Value(Null{});
+        if (node.type == Type::number) return Value(node.number);
+        return wrong(place, "a number or null", node);
+    case Shape::number:
+        if (node.type == Type::number) return Value(node.number);
+        return wrong(place, "a number", node);
+    case Shape::flag:
+        if (node.type == Type::flag) return Value(node.flag);
+        return wrong(place, "true or false", node);
+    case Shape::word:
+        if (node.type == Type::text) return Value(node.text);
+        return wrong(place, "a text", node);
+    case Shape::tolerance: {
+        if (node.type == Type::number) return Value(node.number);
+        if (node.type != Type::list) return wrong(place, "a number or a list of two numbers", node);
+        const auto pair = readPair(place, node);
+        if (!pair) return pair.fault();
+        return Value(pair.value());
+    }
+    case Shape::presses:
+        return readPresses(place, node);
+    case Shape::overrides:
+        return readOverrides(place, node);
+    }
+    return wrong(place, "another kind of value", node);
+}
+
+std::string valueJson(const Value& value) {
+    struct Visitor {
+        std::string operator()(const Null&) const { return "null"; }
+        std::string operator()(double v) const { return units::shortest(v); }
+        std::string operator()(bool v) const { return v ? "true" : "false"; }
+        std::string operator()(const std::string& v) const { return quotedJson(v); }
+        std::string operator()(const Interval& v) const {
+            return "[" + units::shortest(v[0]) + ", " + units::shortest(v[1]) + "]";
+        }
+        std::string operator()(const Intervals& v) const {
+            std::string text;
+            for (const Interval& interval : v)
+                text += (text.empty() ? "" : ", ") + (*this)(interval);
+            return "[" + text + "]";
+        }
+        std::string operator()(const Overrides& v) const {
+            std::string text;
+            for (const auto& [name, number] : v)
+                text += (text.empty() ? "" : ", ") + quotedJson(name) + ": " + units::shortest(number);
+            return "{" + text + "}";
+        }
+    };
+    return std::visit(Visitor{}, value);
+}
+
+} // namespace blinkwright::io

@@ -1,0 +1,40 @@
+// Figures over a span of waveform: means, effective values, peaks, lit times. Integrals by the five-point
+// Lobatto rule on every step's dense output, so that the instants just after and just before each switching
+// are among the points.
+//
+//   Figures f = figuresOf(board, settled.wave);
+//   f.junctions[0].mean_A; f.supplies[0].peak_A;
+#pragma once
+
+#include "core/engine/waveform.h"
+
+#include <vector>
+
+namespace blinkwright::study {
+
+/// All over one span. Powers are what the part turns into heat (a lamp: heat and light).
+struct JunctionFigures {
+    double peak_A = 0, mean_A = 0, rms_A = 0, charge_C = 0;
+    double lit_s = 0;         ///< time above `litShare` of the rated current; lamps only
+    double reversePeak_V = 0; ///< cathode above anode, 0 if never
+};
+struct PartFigures {
+    double meanPower_W = 0, peakCurrent_A = 0, peakVoltage_V = 0;
+};
+struct SupplyFigures {
+    double mean_A = 0, peak_A = 0, energy_J = 0;
+};
+
+struct Figures {
+    double span_s = 0;
+    std::vector<JunctionFigures> junctions;
+    std::vector<SupplyFigures> supplyCurrents;
+    // By the board's lists.
+    std::vector<PartFigures> supplies, timers, resistors, variables, capacitors, junctionParts, switches;
+};
+
+inline constexpr double litShare = 0.05; ///< of rated current: from here a lamp counts as lit
+
+Figures figuresOf(const devices::Board& board, const engine::Waveform& wave);
+
+} // namespace blinkwright::study

@@ -1,0 +1,81 @@
+#include "core/study/readings.h"
+
+#include "core/study/figures.h"
+#include "core/study/readings_builder.h"
+
+#include <algorithm>
+
+namespace blinkwright::study {
+
+std::string_view name(Verdict verdict) {
+    switch (verdict) {
+    case Verdict::blinks:
+        return "blinks";
+    case Verdict::settlesHigh:
+        return "settles high";
+    case Verdict::settlesLow:
+        return "settles low";
+    case Verdict::doesNotSettle:
+        return "does not settle";
+    case Verdict::cannotRun:
+        return "cannot run";
+    }
+    return "";
+}
+
+void addFigures(Readings& readings, const circuit::Circuit& circuit, const devices::Board& board,
+                const Figures* figures) {
+    for (std::size_t k = 0; k < board.junctions.size(); ++k) {
+        const auto& part = board.junctions[k];
+        if (!part.lamp) continue;
+        LampReading lamp{.id = part.id, .ref = part.ref};
+        if (figures) {
+            const auto& f = figures->junctions[k];
+            lamp.peak_A = f.peak_A;
+            lamp.mean_A = f.mean_A;
+            lamp.rms_A = f.rms_A;
+            lamp.charge_C = f.charge_C;
+            lamp.litTime_s = f.lit_s;
+            lamp.reversePeak_V = f.reversePeak_V;
+        }
+        readings.lamps.push_back(std::move(lamp));
+    }
+    if (!board.supplies.empty()) {
+        SupplyReading supply{.ref = board.supplies.front().ref};
+        if (figures) {
+            const auto& f = figures->supplyCurrents.front();
+            supply.mean_A = f.mean_A;
+            supply.peak_A = f.peak_A;
+            supply.energy_J = f.energy_J;
+            if (const auto capacity = board.supplies.front().capacity; capacity && f.mean_A > 0)
+                supply.batteryLife_s = *capacity / f.mean_A;
+        }
+        readings.supply = std::move(supply);
+    }
+    const auto find = [&](circuit::PartId id) -> const PartFigures* {
+        if (!figures) return nullptr;
+        const auto in = [&](const auto& parts, const std::vector<PartFigures>& list) -> const PartFigures* {
+            const auto it =
+                std::find_if(parts.begin(), parts.end(), [&](const auto& p) { return p.id == id; });
+            return it == parts.end() ? nullptr : &list[static_cast<std::size_t>(it - parts.begin())];
+        };
+        for (const PartFigures* found :
+             {in(board.supplies, figures->supplies), in(board.timers, figures->timers),
+              in(board.resistors, figures->resistors), in(board.variables, figures->variables),
+              in(board.capacitors, figures->capacitors), in(board.junctions, figures->junctionParts),
+              in(board.switches, figures->switches)})
+            if (found) return found;
+        return nullptr;
+    };
+    for (const auto& part : circuit.parts()) {
+        PartReading reading{.ref = part.ref};
+        if (const PartFigures* f = find(part.id)) {
+            reading.meanPower_W = f->meanPower_W;
+            reading.peakCurrent_A = f->peakCurrent_A;
+            reading.peakVoltage_V = f->peakVoltage_V;
+        }
+        readings.parts.push_back(std::move(reading));
+    }
+}
+
+} // namespace blinkwright::study

@@ -1,0 +1,149 @@
+#include "core/study/study.h"
+
+#include "core/study/figures.h"
+#include "core/study/readings_builder.h"
+#include "core/study/stall.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace blinkwright::study {
+
+namespace {
+
+using engine::Run;
+using engine::Settled;
+using engine::StopReason;
+
+/// What a run from power-on says of the first timer.
+Verdict verdictOf(const Run& run) {
+    switch (run.report.reason) {
+    case StopReason::flashesReached:
+    case StopReason::timeReached:
+    case StopReason::cancelled:
+        return Verdict::blinks;
+    case StopReason::quiet:
+        return run.outputs.front() ? Verdict::settlesHigh : Verdict::settlesLow;
+    case StopReason::stepBudget:
+    case StopReason::eventBudget:
+        return Verdict::doesNotSettle;
+    case StopReason::noSolution:
+    case StopReason::cannotStart:
+        break;
+    }
+    return Verdict::cannotRun;
+}
+
+std::vector<std::string> reasonsFor(const devices::Board& board, const Run& run) {
+    if (!run.report.detail.empty()) return {run.report.detail};
+    switch (run.report.reason) {
+    case StopReason::quiet:
+        return stallReasons(board, run);
+    case StopReason::stepBudget:
+    case StopReason::eventBudget:
+        return {"The run was ended after " + std::to_string(run.report.events) + " switchings within " +
+                units::formatQuantity(run.report.reached_s, units::Unit::second) +
+                ": the timer switches without end. Look for feedback from the output to pins 2, 4, 5 or 6."};
+    case StopReason::noSolution:
+        return {"The circuit equations have no solution at " +
+                units::formatQuantity(run.report.reached_s, units::Unit::second) +
+                ": look for a short, or for a source across another."};
+    default:
+        return {};
+    }
+}
+
+std::vector<double> switchingTimes(const std::vector<engine::Switching>& all, int timer) {
+    std::vector<double> times;
+    for (const auto& s : all)
+        if (s.timer == timer) times.push_back(s.time_s);
+    return times;
+}
+
+/// The run between the first timer's first and last rise: whole cycles. Empty if there are not two rises.
+engine::Waveform wholeCycles(const Run& run) {
+    double first = std::numeric_limits<double>::infinity(), last = 0;
+    for (const auto& s : run.switchings)
+        if (s.timer == 0 && s.high) {
+            first = std::min(first, s.time_s);
+            last = s.time_s;
+        }
+    return first < last ? run.wave.part(first, last, 0) : engine::Waveform();
+}
+
+/// `count` settled periods' switchings in a row.
+std::vector<engine::Switching> repeatedSwitchings(const Settled& settled, int count) {
+    std::vector<engine::Switching> all;
+    for (int k = 0; k < count; ++k)
+        for (engine::Switching s : settled.switchings) {
+            s.time_s += k * settled.period_s;
+            all.push_back(s);
+        }
+    return all;
+}
+
+} // namespace
+
+Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const StudyRequest& request) {
+    auto board = devices::makeBoard(circuit, set);
+    if (!board) return board.fault();
+    Study s;
+    s.board = std::move(board).value();
+    const engine::RunRequest runRequest{
+        .flashes = request.flashes, .accuracy = request.accuracy, .cancel = request.cancel};
+    const auto cancelled = [&] { return request.cancel && request.cancel->load(std::memory_order_relaxed); };
+
+    Run run = engine::simulate(s.board, runRequest);
+    s.readings.verdict = verdictOf(run);
+    if (s.readings.verdict != Verdict::blinks) s.readings.reasons = reasonsFor(s.board, run);
+    s.readings.run = run.report;
+
+    Settled settled;
+    if (s.readings.verdict == Verdict::blinks && !cancelled()) settled = engine::settle(s.board, runRequest);
+    if (cancelled() || run.report.reason == StopReason::cancelled) {
+        s.cancelled = true;
+        return s;
+    }
+
+    // --- what is shown, and the switchings that go with it
+    const bool showSettled = request.begin == circuit::Begin::settled && settled.found;
+    std::vector<engine::Switching> switchings = run.switchings;
+    double until_s = std::numeric_limits<double>::infinity();
+    if (showSettled) {
+        s.wave = settled.wave.repeated(request.flashes);
+        switchings = repeatedSwitchings(settled, request.flashes);
+    } else {
+        s.wave = run.wave;
+        if (run.report.reason == StopReason::quiet)
+            until_s = std::max(1.5 * restReached_s(s.board, run.wave), 1e-3);
+    }
+    s.curves = engine::curvesOf(s.board, s.wave, 3, until_s);
+    for (const auto& w : switchings)
+        if (w.timer == 0) s.curves.switchings_s.push_back(w.time_s);
+
+    // --- figures
+    engine::Waveform figureSpan = settled.found ? settled.wave : engine::Waveform();
+    if (s.readings.verdict == Verdict::blinks && !settled.found) {
+        s.readings.overRun = true;
+        figureSpan = wholeCycles(run);
+        if (!settled.why.empty()) s.readings.reasons.push_back(settled.why);
+    }
+    for (std::size_t k = 0; k < s.board.timers.size(); ++k) {
+        TimerReading timer{.ref = s.board.timers[k].ref};
+        timer.switchings_s = switchingTimes(switchings, static_cast<int>(k));
+        if (!showSettled && !timer.switchings_s.empty()) timer.firstHigh_s = timer.switchings_s.front();
+        if (k == 0 && settled.found) timer.settled = Phase{settled.high_s, settled.period_s - settled.high_s};
+        timer.textbook = textbookOf(s.board, k);
+        s.readings.timers.push_back(std::move(timer));
+    }
+    if (figureSpan.empty()) {
+        addFigures(s.readings, circuit, s.board, nullptr);
+    } else {
+        const Figures figures = figuresOf(s.board, figureSpan);
+        addFigures(s.readings, circuit, s.board, &figures);
+    }
+    s.findings = findingsOf(s.board, &s.readings);
+    return s;
+}
+
+} // namespace blinkwright::study
