@@ -1,6 +1,7 @@
 #include "core/devices/board.h"
 
 #include "core/devices/defaults.h"
+#include "core/devices/nominal_supply.h"
 
 #include <algorithm>
 #include <map>
@@ -18,7 +19,7 @@ namespace {
 /// Fills one board from one circuit in one set.
 class Filler {
   public:
-    Filler(const Circuit& circuit, PartSet set) : m_circuit(circuit), m_set(set) {}
+    Filler(const Circuit& circuit, PartSet set) : m_circuit(circuit), m_set(set), m_supplies(circuit, set) {}
 
     Result<Board> fill() {
         numberNets();
@@ -43,14 +44,18 @@ class Filler {
         }
     }
     void number(NetId net) {
-        m_nodes[net] = m_board.nodes();
+        for (const auto pin : m_circuit.find(net)->pins)
+            m_pins[pin] = m_board.nodes();
         m_board.nodeNames.push_back(m_circuit.find(net)->name);
         m_board.nodeNets.push_back(net);
     }
 
     Node node(int pin) const {
-        const auto net = m_circuit.netOf({m_part->id, pin});
-        return net ? m_nodes.at(*net) : open;
+        const auto at = m_pins.find({m_part->id, pin});
+        return at == m_pins.end() ? open : at->second;
+    }
+    std::size_t pinsOn(Node node) const {
+        return m_circuit.find(m_board.nodeNets[static_cast<std::size_t>(node)])->pins.size();
     }
     double value(std::string_view key) const { return effectiveNumber(m_circuit, m_set, m_part->id, key); }
     std::optional<double> valueIfAny(std::string_view key) const {
@@ -108,11 +113,10 @@ class Filler {
         for (int pin = 0; pin < 8; ++pin) {
             const auto at = static_cast<std::size_t>(pin);
             timer.pins[at] = node(pin);
-            const auto net = m_circuit.netOf({m_part->id, pin});
-            timer.inUse[at] = net && m_circuit.find(*net)->pins.size() > 1;
+            timer.inUse[at] = timer.pins[at] != open && pinsOn(timer.pins[at]) > 1;
         }
         timer.cmos = effectiveWord(m_circuit, m_set, m_part->id, "family") == "cmos";
-        timer.nominalSupply = nominalSupply(m_circuit, m_set, m_part->id);
+        timer.nominalSupply = m_supplies.nominalSupply(m_part->id);
         circuit::Overrides overrides;
         if (const auto stated = m_circuit.value(m_set, m_part->id, "device")) {
             if (const auto* map = std::get_if<circuit::Overrides>(&*stated)) overrides = *map;
@@ -191,8 +195,9 @@ class Filler {
 
     const Circuit& m_circuit;
     const PartSet m_set;
+    const SupplyFinder m_supplies;
     const Part* m_part = nullptr;
-    std::map<NetId, Node> m_nodes;
+    std::map<circuit::PinRef, Node> m_pins;
     Board m_board;
 };
 

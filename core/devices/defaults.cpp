@@ -1,6 +1,7 @@
 #include "core/devices/defaults.h"
 
 #include "core/devices/board.h"
+#include "core/devices/nominal_supply.h"
 
 #include <algorithm>
 
@@ -47,7 +48,7 @@ std::optional<Value> timerDefault(const Circuit& circuit, PartSet set, const Par
     const auto at = std::find(names.begin(), names.end(), name);
     if (at == names.end()) return std::nullopt;
     const bool cmos = effectiveWord(circuit, set, part.id, "family") == "cmos";
-    const double supply = nominalSupply(circuit, set, part.id);
+    const double supply = SupplyFinder(circuit, set).nominalSupply(part.id);
     return timerParameter(cmos ? TimerFamily::cmos : TimerFamily::bipolar, name, supply);
 }
 

@@ -14,12 +14,6 @@ namespace blinkwright::devices {
 std::optional<circuit::Value> defaultValue(const circuit::Circuit& circuit, circuit::PartSet set,
                                            const circuit::Part& part, std::string_view key);
 
-/// No-load voltage of the supply that feeds a timer's pin 8: the one whose plus reaches it through the least
-/// resistance, switches as drawn, a diode counting as its series resistance either way, another supply as its
-/// resistance; the first such supply if several, the highest if none reaches it. 0 V where there is no
-/// supply. [V]
-double nominalSupply(const circuit::Circuit& circuit, circuit::PartSet set, circuit::PartId timer);
-
 /// Number, word and flag of effectiveValue(), for keys that always have one of that kind.
 double effectiveNumber(const circuit::Circuit& circuit, circuit::PartSet set, circuit::PartId part,
                        std::string_view key);

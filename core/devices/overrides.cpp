@@ -126,11 +126,13 @@ Result<ValueOverride> parseOverride(const Circuit& circuit, std::string_view tex
     if (worth.empty()) return Fault{place, "has no value after the equals sign"};
     const auto& kind = circuit::info(part->kind);
     if (part->kind == circuit::PartKind::timer && given.key.starts_with(devicePrefix)) {
-        const auto name = std::string_view(given.key).substr(devicePrefix.size());
-        const auto names = timerParameters();
-        if (std::find(names.begin(), names.end(), name) == names.end())
-            return Fault{place, "a timer has no parameter of this name; there are " + listed(names)};
-        auto number = units::parseQuantity(worth, units::Unit::none);
+        const auto* parameter =
+            circuit::findTimerParameter(std::string_view(given.key).substr(devicePrefix.size()));
+        if (!parameter) {
+            return Fault{place,
+                         "a timer has no parameter of this name; there are " + listed(timerParameters())};
+        }
+        auto number = units::parseQuantity(worth, parameter->unit);
         if (!number) return Fault{place, number.fault().text};
         given.value = number.value();
     } else {

@@ -28,8 +28,8 @@ struct Finding {
     std::string source;           ///< where the limit comes from
 };
 
-/// All findings on a board, worst first. @param readings of a run of the same board, or null where there is none
-/// (then only what the wiring alone tells).
+/// All findings on a board, worst first. @param readings of a run of the same board, or null where there is
+/// none (then only what the wiring alone tells).
 std::vector<Finding> findingsOf(const devices::Board& board, const Readings* readings);
 
 } // namespace blinkwright::study

@@ -26,9 +26,9 @@ struct Textbook {
     double c_farad = 0;
     double control_ratio = 2.0 / 3.0; ///< threshold level over supply
     Phase phase;
-    double firstHigh_s = 0;     ///< from an empty capacitor
-    std::string formula;        ///< e.g. `T = ln 2 (R1 + 2 R2) C`
-    std::string rounded;        ///< what the rounded 1.44 would give, in words
+    double firstHigh_s = 0;                            ///< from an empty capacitor
+    std::string formula;                               ///< e.g. `T = ln 2 (R1 + 2 R2) C`
+    std::string rounded;                               ///< what the rounded 1.44 would give, in words
     std::vector<std::string> r1Parts, r2Parts, cParts; ///< designators that make up each
 };
 
