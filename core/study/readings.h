@@ -21,24 +21,24 @@ std::string_view name(Verdict verdict);
 
 struct TimerReading {
     std::string ref;
-    std::vector<double> switchings_s;
-    std::optional<double> firstHigh_s;
-    std::optional<Phase> settled;
-    std::optional<Textbook> textbook;
+    std::vector<double> switchings_s = {};
+    std::optional<double> firstHigh_s = {};
+    std::optional<Phase> settled = {};
+    std::optional<Textbook> textbook = {};
 };
 struct LampReading {
     circuit::PartId id;
     std::string ref;
-    std::optional<double> peak_A, mean_A, rms_A, charge_C, litTime_s, reversePeak_V;
+    std::optional<double> peak_A = {}, mean_A = {}, rms_A = {}, charge_C = {}, litTime_s = {}, reversePeak_V = {};
 };
 struct SupplyReading {
     std::string ref;
-    std::optional<double> mean_A, peak_A, energy_J;
-    std::optional<double> batteryLife_s; ///< capacity over mean current, where the supply states a capacity
+    std::optional<double> mean_A = {}, peak_A = {}, energy_J = {};
+    std::optional<double> batteryLife_s = {}; ///< capacity over mean current, where the supply states a capacity
 };
 struct PartReading {
     std::string ref;
-    std::optional<double> meanPower_W, peakCurrent_A, peakVoltage_V;
+    std::optional<double> meanPower_W = {}, peakCurrent_A = {}, peakVoltage_V = {};
 };
 
 struct Readings {
