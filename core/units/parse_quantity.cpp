@@ -33,7 +33,7 @@ Fault refuse(std::string text) {
 }
 
 std::string quoted(std::string_view text) {
-    return "'" + std::string(text) + "'";
+    return std::string("'").append(text).append("'");
 }
 
 /// Signs outside ASCII that have a meaning, and what they are read as.
