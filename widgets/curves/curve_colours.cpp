@@ -1,0 +1,60 @@
+#include "widgets/curves/curve_colours.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace blinkwright::widgets {
+
+namespace {
+double linear(double channel) {
+    return channel <= 0.04045 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
+}
+double luminance(const QColor& c) {
+    return 0.2126 * linear(c.redF()) + 0.7152 * linear(c.greenF()) + 0.0722 * linear(c.blueF());
+}
+} // namespace
+
+double contrast(const QColor& a, const QColor& b) {
+    const double la = luminance(a), lb = luminance(b);
+    return (std::max(la, lb) + 0.05) / (std::min(la, lb) + 0.05);
+}
+
+QColor withContrast(const QColor& colour, const QColor& paper, double ratio) {
+    const bool darken = luminance(paper) > 0.18; // about middle grey: where black and white contrast alike
+    const double hue = std::max(0.0, static_cast<double>(colour.hslHueF()));
+    const double saturation = colour.hslHueF() < 0 ? 0.0 : static_cast<double>(colour.hslSaturationF());
+    double low = 0, high = 1; // lightness; luminance grows with it at fixed hue and saturation
+    QColor best;
+    for (int k = 0; k < 24; ++k) {
+        const double middle = (low + high) / 2;
+        const QColor tried = QColor::fromHslF(static_cast<float>(hue), static_cast<float>(saturation),
+                                              static_cast<float>(middle));
+        const bool enough =
+            contrast(tried, paper) >= ratio && (luminance(tried) < luminance(paper)) == darken;
+        if (enough) best = tried;
+        if (enough == darken)
+            low = middle;
+        else
+            high = middle;
+    }
+    return best.isValid() ? best : QColor(darken ? Qt::black : Qt::white);
+}
+
+std::vector<QColor> lampCurveColours(const Theme& theme, const std::vector<std::string>& colours) {
+    static constexpr double ratios[] = {4.6, 9.0, 6.4};
+    std::map<std::string, int> seen;
+    std::vector<QColor> out;
+    out.reserve(colours.size());
+    for (const std::string& name : colours) {
+        const int twin = seen[name]++;
+        QColor base = theme.lamp(QString::fromStdString(name));
+        if (const int turn = twin / 3; turn > 0 && base.hslHueF() >= 0)
+            base = QColor::fromHslF(static_cast<float>(std::fmod(base.hslHueF() + 0.06 * turn, 1.0)),
+                                    base.hslSaturationF(), base.lightnessF());
+        out.push_back(withContrast(base, theme.paper, ratios[twin % 3]));
+    }
+    return out;
+}
+
+} // namespace blinkwright::widgets

@@ -1,0 +1,317 @@
+#include "widgets/curves/curves_view.h"
+
+#include "widgets/curves/strip_plot.h"
+
+#include <QPointer>
+#include <QThreadPool>
+#include <QTimer>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::widgets {
+
+namespace {
+constexpr int grabDistance_px = 6;
+constexpr double leastSpan_s = 1e-8;
+constexpr double zoomStep = 1.25;
+/// From this many points a trace on, the cutting down is left to another thread: about 2 ms of work.
+constexpr std::size_t pointsAtOnce = 200'000;
+
+Span wholeSpan(const engine::Curves& c) { return {c.time_s.front(), c.time_s.back()}; }
+bool drawable(const CurvesView::Shared& c) { return c && c->time_s.size() > 1 && c->time_s.back() > c->time_s.front(); }
+} // namespace
+
+class CurvesView::Private : public QObject {
+  public:
+    explicit Private(CurvesView* view) : q(view), plot(new StripPlot(view)) {
+        auto* layout = new QVBoxLayout(view);
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->addWidget(plot);
+        view->setFocusProxy(plot);
+        plot->setContextMenuPolicy(Qt::NoContextMenu); // the right button pans
+        plot->installEventFilter(this);
+        connect(plot, &StripPlot::painted, q, &CurvesView::painted);
+        connect(plot, &StripPlot::aboutToPaint, this, [this] {
+            if (dirty) refresh(QCustomPlot::rpRefreshHint);
+        });
+        name();
+    }
+
+    void name() {
+        const QString title = CurvesView::tr("Curves");
+        q->setAccessibleName(title);
+        plot->setAccessibleName(title);
+        describe();
+    }
+
+    // --- what is shown
+    Span fitted() const {
+        // The echo holds the time axis still while a value is dragged, so that what moves is the curve; only a rate
+        // that has doubled or halved since then takes the axis along.
+        if (!drawable(curves)) return drawable(echo) ? wholeSpan(*echo) : Span{0, 1};
+        const Span own = wholeSpan(*curves);
+        if (!drawable(echo)) return own;
+        const Span old = wholeSpan(*echo);
+        const double ratio = own.length() / old.length();
+        return ratio >= 0.5 && ratio <= 2 ? old : own;
+    }
+    /// Everything that there is to see: how far zooming out and panning go.
+    Span reach() const {
+        Span all = drawable(curves) ? wholeSpan(*curves) : Span{0, 1};
+        const Span fit = fitted();
+        return {std::min(all.begin, fit.begin), std::max(all.end, fit.end)};
+    }
+    void dataChanged() {
+        if (!chosen || !drawable(curves) || shown.end <= curves->time_s.front() ||
+            shown.begin >= curves->time_s.back())
+            showFitted();
+        soon();
+    }
+    void showFitted() {
+        chosen = false;
+        shown = fitted();
+        soon();
+    }
+    void show(Span span) {
+        const Span all = reach();
+        const double length = std::clamp(span.length(), leastSpan_s, std::max(all.length(), leastSpan_s));
+        const double middle = (span.begin + span.end) / 2;
+        const double begin = std::clamp(middle - length / 2, all.begin, std::max(all.begin, all.end - length));
+        shown = {begin, begin + length};
+        chosen = true;
+        soon();
+    }
+    void zoom(double factor, double about_s) {
+        show({about_s + (shown.begin - about_s) * factor, about_s + (shown.end - about_s) * factor});
+    }
+
+    // --- painting: at most once an event loop turn
+    void soon() {
+        dirty = true;
+        if (queued) return;
+        queued = true;
+        QTimer::singleShot(0, this, [this] {
+            queued = false;
+            if (dirty) refresh(QCustomPlot::rpImmediateRefresh);
+        });
+    }
+    void refresh(QCustomPlot::RefreshPriority priority) {
+        dirty = false;
+        const int columns = static_cast<int>(std::max(64, plot->width()) * plot->devicePixelRatioF());
+        const std::size_t points =
+            std::max(curves ? curves->time_s.size() : 0, echo ? echo->time_s.size() : 0);
+        ++serial;
+        if (points <= pointsAtOnce) {
+            put(stripPicture(curves.get(), echo.get(), shown, columns, plot->stripHeights()), shown, priority);
+            return;
+        }
+        QThreadPool::globalInstance()->start([self = QPointer<Private>(this), app = qApp, columns, span = shown,
+                                              front = curves, back = echo, mine = serial,
+                                              heights = plot->stripHeights()] {
+            auto picture = std::make_shared<StripPicture>(
+                stripPicture(front.get(), back.get(), span, columns, heights));
+            QMetaObject::invokeMethod(app, [self, picture, span, mine] {
+                if (self && self->serial == mine) self->put(*picture, span, QCustomPlot::rpImmediateRefresh);
+            });
+        });
+    }
+    void put(const StripPicture& picture, Span span, QCustomPlot::RefreshPriority priority) {
+        plot->setVisibleSpan(span);
+        plot->setPicture(picture, drawable(curves));
+        plot->setMoment(momentNow(), false);
+        plot->replot(priority);
+        describe();
+    }
+
+    // --- the moment line
+    double clamped(double time_s) const {
+        return drawable(curves) ? std::clamp(time_s, curves->time_s.front(), curves->time_s.back()) : time_s;
+    }
+    void touchMoment() {
+        plot->setMoment(momentNow(), true);
+        describe();
+    }
+    std::optional<engine::Moment> momentNow() const {
+        if (!drawable(curves)) return std::nullopt;
+        return engine::momentOf(*curves, clamped(wanted));
+    }
+    void moveByHand(double time_s, bool follow) {
+        if (!drawable(curves)) return;
+        wanted = clamped(time_s);
+        if (follow && wanted < shown.begin) show({wanted, wanted + shown.length()});
+        if (follow && wanted > shown.end) show({wanted - shown.length(), wanted});
+        touchMoment();
+        emit q->momentMoved(wanted);
+    }
+    void toSwitching(int direction) {
+        if (!drawable(curves)) return;
+        const std::vector<double>& s = curves->switchings_s;
+        const double now = clamped(wanted);
+        if (direction > 0) {
+            const auto next = std::upper_bound(s.begin(), s.end(), now);
+            moveByHand(next == s.end() ? curves->time_s.back() : *next, true);
+        } else {
+            const auto next = std::lower_bound(s.begin(), s.end(), now);
+            moveByHand(next == s.begin() ? curves->time_s.front() : *std::prev(next), true);
+        }
+    }
+    void describe() {
+        QString text;
+        if (const auto& m = plot->moment(); m && drawable(curves)) {
+            text = CurvesView::tr("At %1: output %2, timing capacitor %3")
+                       .arg(plot->timeText(m->time_s), plot->valueText(Strip::output, m->output_V),
+                            plot->valueText(Strip::capacitor, m->capacitor_V));
+            for (std::size_t k = 0; k < std::min(m->lamps_A.size(), curves->lamps.size()); ++k)
+                text += QStringLiteral(", %1 %2").arg(QString::fromStdString(curves->lamps[k].ref),
+                                                     plot->valueText(Strip::lamps, m->lamps_A[k]));
+            text += QStringLiteral(". ");
+            text += CurvesView::tr("Arrow keys move the moment line, brackets go from switching to switching, "
+                                   "plus and minus zoom, F fits.");
+        } else {
+            text = plot->message();
+        }
+        plot->setAccessibleDescription(text);
+        q->setAccessibleDescription(text);
+    }
+
+    // --- hands
+    bool eventFilter(QObject*, QEvent* event) override {
+        switch (event->type()) {
+        case QEvent::FocusIn: plot->setFocusShown(true); plot->update(); return false;
+        case QEvent::FocusOut: plot->setFocusShown(false); plot->update(); return false;
+        case QEvent::Resize: soon(); return false;
+        case QEvent::LanguageChange: name(); return false;
+        case QEvent::MouseButtonPress: return press(static_cast<QMouseEvent*>(event));
+        case QEvent::MouseMove: return move(static_cast<QMouseEvent*>(event));
+        case QEvent::MouseButtonRelease: hand = Hand::none; aim(static_cast<QMouseEvent*>(event)->pos()); return true;
+        case QEvent::MouseButtonDblClick:
+            if (static_cast<QMouseEvent*>(event)->button() == Qt::LeftButton) showFitted();
+            return true;
+        case QEvent::Wheel: return wheel(static_cast<QWheelEvent*>(event));
+        case QEvent::KeyPress: return key(static_cast<QKeyEvent*>(event));
+        default: return false;
+        }
+    }
+    bool press(QMouseEvent* event) {
+        if (!drawable(curves)) return false;
+        plot->setFocus(Qt::MouseFocusReason);
+        const bool left = event->button() == Qt::LeftButton;
+        if (left && !(event->modifiers() & Qt::ShiftModifier)) {
+            hand = Hand::moment;
+            moveByHand(plot->timeAt(event->position().x()), false);
+        } else if (left || event->button() == Qt::RightButton || event->button() == Qt::MiddleButton) {
+            hand = Hand::pan;
+            panFrom = shown;
+            panX = event->position().x();
+            plot->setCursor(Qt::ClosedHandCursor);
+        }
+        return true;
+    }
+    bool move(QMouseEvent* event) {
+        const double x = event->position().x();
+        if (hand == Hand::moment) {
+            moveByHand(std::clamp(plot->timeAt(x), shown.begin, shown.end), false);
+        } else if (hand == Hand::pan) {
+            const double shift = (x - panX) * panFrom.length() / std::max(1, plot->stripRect(Strip::output).width());
+            show({panFrom.begin - shift, panFrom.end - shift});
+        } else {
+            aim(event->pos());
+        }
+        return true;
+    }
+    void aim(QPoint at) {
+        const bool near = drawable(curves) && std::abs(plot->pixelAt(clamped(wanted)) - at.x()) <= grabDistance_px;
+        plot->setCursor(near ? Qt::SplitHCursor : Qt::ArrowCursor);
+    }
+    bool wheel(QWheelEvent* event) {
+        if (!drawable(curves)) return false;
+        const QPoint turn = event->angleDelta();
+        if (std::abs(turn.x()) > std::abs(turn.y())) {
+            const double shift = -turn.x() / 1200.0 * shown.length();
+            show({shown.begin + shift, shown.end + shift});
+        } else {
+            zoom(std::pow(zoomStep, -turn.y() / 120.0),
+                 std::clamp(plot->timeAt(event->position().x()), shown.begin, shown.end));
+        }
+        return true;
+    }
+    bool key(QKeyEvent* event) {
+        if (!drawable(curves)) return false;
+        const bool control = event->modifiers() & Qt::ControlModifier;
+        const double pixel_s = shown.length() / std::max(1, plot->stripRect(Strip::output).width());
+        const double about = std::clamp(clamped(wanted), shown.begin, shown.end);
+        switch (event->key()) {
+        case Qt::Key_Left: control ? toSwitching(-1) : moveByHand(clamped(wanted) - pixel_s, true); break;
+        case Qt::Key_Right: control ? toSwitching(1) : moveByHand(clamped(wanted) + pixel_s, true); break;
+        case Qt::Key_BracketLeft: toSwitching(-1); break;
+        case Qt::Key_BracketRight: toSwitching(1); break;
+        case Qt::Key_PageUp: moveByHand(clamped(wanted) - shown.length() / 10, true); break;
+        case Qt::Key_PageDown: moveByHand(clamped(wanted) + shown.length() / 10, true); break;
+        case Qt::Key_Home: moveByHand(curves->time_s.front(), true); break;
+        case Qt::Key_End: moveByHand(curves->time_s.back(), true); break;
+        case Qt::Key_Plus:
+        case Qt::Key_Equal: zoom(1 / zoomStep, about); break;
+        case Qt::Key_Minus: zoom(zoomStep, about); break;
+        case Qt::Key_F:
+            if (control) return false;
+            showFitted();
+            break;
+        case Qt::Key_0:
+            if (!control) return false;
+            showFitted();
+            break;
+        default: return false;
+        }
+        return true;
+    }
+
+    CurvesView* q;
+    StripPlot* plot;
+    Shared curves, echo;
+    Span shown{0, 1};
+    bool chosen = false;
+    bool dirty = true, queued = false;
+    quint64 serial = 0;
+    double wanted = 0;
+    enum class Hand { none, moment, pan } hand = Hand::none;
+    Span panFrom;
+    double panX = 0;
+};
+
+CurvesView::CurvesView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {}
+CurvesView::~CurvesView() = default;
+
+void CurvesView::setTheme(const Theme& theme) {
+    d->plot->setTheme(theme);
+    d->soon();
+}
+
+void CurvesView::setCurves(Shared curves) {
+    d->curves = std::move(curves);
+    d->dataChanged();
+}
+
+void CurvesView::setEcho(Shared curves) {
+    if (d->echo == curves) return;
+    d->echo = std::move(curves);
+    d->dataChanged();
+}
+
+void CurvesView::setMessage(const QString& text) {
+    if (d->plot->message() == text) return;
+    d->plot->setMessage(text);
+    d->describe();
+    d->soon();
+}
+
+double CurvesView::moment_s() const { return d->clamped(d->wanted); }
+
+void CurvesView::setMoment(double time_s) {
+    d->wanted = time_s;
+    d->touchMoment();
+}
+
+void CurvesView::fit() { d->showFitted(); }
+
+} // namespace blinkwright::widgets

@@ -1,0 +1,65 @@
+// What the three strips draw: curves cut down to what a screen of so many pixel columns can show.
+//
+//   StripPicture p = stripPicture(curves, echo, {0, 6}, 1200, {200, 200, 200});
+//   graph->data()->set(p.curves.output, true);
+//   p.ranges[1].high      // rounded top of the capacitor strip [V]
+// Free of widgets' state, so that long curves can be cut down on another thread.
+#pragma once
+
+#include "core/engine/curves.h"
+
+#include <QVector>
+#include <array>
+#include <memory>
+#include <qcustomplot.h>
+#include <vector>
+
+namespace blinkwright::widgets {
+
+/// A span of time [s], or of values in a strip's unit.
+struct Span {
+    double begin = 0;
+    double end = 0;
+    double length() const { return end - begin; }
+    bool operator==(const Span&) const = default;
+};
+
+using StripPoints = QVector<QCPGraphData>;
+
+/// The points that draw a polyline exactly as all of its points would: within a pixel column only the first, the
+/// smallest, the largest and the last are kept, then points on a straight line between their neighbours go.
+/// A jump (one time twice) stays a jump.
+/// @param time_s ascending, @param value of the same length.
+/// @param columns pixel columns that `visible` covers, >= 1.
+/// @param tolerance how far a dropped point may lie from the line drawn [unit of value], >= 0.
+StripPoints thinned(const std::vector<double>& time_s, const std::vector<double>& value, Span visible,
+                    int columns, double tolerance);
+
+/// Smallest of 1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 times a power of ten that is at least `high`; 0 for 0.
+double roundedTop(double high);
+
+enum class Strip { output, capacitor, lamps };
+inline constexpr std::size_t stripCount = 3;
+
+struct LampPoints {
+    std::string ref;
+    std::string colour;
+    int twin = -1; ///< in an echo: the index of the same lamp among the curves, -1 if it is there no more
+    StripPoints points;
+};
+struct CurvePoints {
+    StripPoints output, capacitor, upperLevel, lowerLevel;
+    std::vector<LampPoints> lamps;
+};
+struct StripPicture {
+    CurvePoints curves;
+    CurvePoints echo; ///< levels are left out
+    std::array<Span, stripCount> ranges; ///< rounded, curves and echo together; begin is 0 or negative
+};
+
+/// @param curves, echo may be null.
+/// @param heights_px heights of the strips, for the tolerance.
+StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* echo, Span visible, int columns,
+                          std::array<int, stripCount> heights_px);
+
+} // namespace blinkwright::widgets

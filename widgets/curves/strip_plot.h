@@ -1,0 +1,94 @@
+// The three strips themselves: axes, curves, captions and the moment line, drawn but not yet worked by hand.
+//
+//   StripPlot plot;
+//   plot.setTheme(theme);
+//   plot.setVisibleSpan({0, 6});
+//   plot.setPicture(stripPicture(curves, echo, {0, 6}, 1200, plot.stripHeights()));
+//   plot.setMoment(moment, true); // draws its own layer only
+#pragma once
+
+#include "core/engine/curves.h"
+#include "widgets/curves/axis_scale.h"
+#include "widgets/curves/strip_data.h"
+#include "widgets/theme/theme.h"
+
+#include <optional>
+
+namespace blinkwright::widgets {
+
+class StripCaptions;
+class MomentOverlay;
+
+class StripPlot : public QCustomPlot {
+    Q_OBJECT
+  public:
+    explicit StripPlot(QWidget* parent = nullptr);
+
+    void setTheme(const Theme& theme);
+    /// Draws nothing yet; replot() does.
+    void setPicture(const StripPicture& picture, bool hasCurves);
+    void setVisibleSpan(Span span);
+    void setMessage(const QString& text);
+    /// @param paint repaints the moment's layer alone; else the next replot() shows it.
+    void setMoment(const std::optional<engine::Moment>& moment, bool paint);
+    void setFocusShown(bool on);
+
+    Span visibleSpan() const;
+    QRect stripRect(Strip strip) const;
+    std::array<int, stripCount> stripHeights() const;
+    double timeAt(double x_px) const;
+    double pixelAt(double time_s) const;
+
+    const Theme& theme() const { return m_theme; }
+    const AxisScale& scale(Strip strip) const;
+    const AxisScale& timeScale() const;
+    QString valueText(Strip strip, double value) const; ///< in the strip's prefix: `4.62 V`
+    QString timeText(double time_s) const;
+    const std::vector<QColor>& lampColours() const { return m_lampColours; }
+    const std::vector<LampPoints>& lamps() const { return m_lamps; }
+    double valuePixel(Strip strip, double value) const;
+    bool hasCurves() const { return m_hasCurves; }
+    const QString& message() const { return m_message; }
+    bool focusShown() const { return m_focusShown; }
+    const std::optional<engine::Moment>& moment() const { return m_moment; }
+    QFont smallFont() const;
+    int captionHeight() const;
+
+  signals:
+    void aboutToPaint();
+    void painted(); ///< after a paint with curves in it
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    QSize minimumSizeHint() const override { return {260, 240}; }
+
+  private:
+    struct Panel {
+        QCPAxisRect* rect = nullptr;
+        QSharedPointer<ScaleTicker> ticker;
+        Span range;
+    };
+    void layOut();
+    void styleAxes();
+    void labelAxes();
+    QCPGraph* addTrace(Strip strip, const char* layer);
+    void matchGraphs(std::vector<QCPGraph*>& graphs, std::size_t count, const char* layer);
+    void paintGraphs();
+
+    Theme m_theme;
+    std::array<Panel, stripCount> m_panels;
+    QSharedPointer<ScaleTicker> m_timeTicker;
+    QCPGraph *m_output, *m_capacitor, *m_upper, *m_lower, *m_echoOutput, *m_echoCapacitor;
+    std::vector<QCPGraph*> m_lampGraphs, m_echoLampGraphs;
+    std::vector<LampPoints> m_lamps, m_echoLamps; ///< without their points
+    std::vector<QColor> m_lampColours;
+    StripCaptions* m_captions;
+    MomentOverlay* m_overlay;
+    std::optional<engine::Moment> m_moment;
+    QString m_message;
+    bool m_hasCurves = false;
+    bool m_focusShown = false;
+};
+
+} // namespace blinkwright::widgets

@@ -1,0 +1,218 @@
+#include "widgets/findings/finding_row.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <QVBoxLayout>
+
+namespace blinkwright::widgets {
+
+namespace {
+constexpr int symbolSize = 16;
+constexpr int symbolLeft = 10;
+constexpr int textLeft = symbolLeft + symbolSize + 10;
+constexpr int topMargin = 7;
+
+QString text(const std::string& s) { return QString::fromStdString(s); }
+
+QLabel* wrapped() {
+    auto* label = new QLabel;
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    return label;
+}
+} // namespace
+
+QString severityWord(study::Severity severity) {
+    switch (severity) {
+    case study::Severity::fault: return FindingRow::tr("Fault");
+    case study::Severity::overstress: return FindingRow::tr("Overstress");
+    case study::Severity::doubt: return FindingRow::tr("Doubt");
+    case study::Severity::caution: return FindingRow::tr("Caution");
+    case study::Severity::note: return FindingRow::tr("Note");
+    }
+    return {};
+}
+
+QColor severityColour(const Theme& theme, study::Severity severity) {
+    switch (severity) {
+    case study::Severity::fault: return theme.fault;
+    case study::Severity::overstress: return theme.overstress;
+    case study::Severity::doubt: return theme.doubt;
+    case study::Severity::caution: return theme.caution;
+    case study::Severity::note: return theme.note;
+    }
+    return theme.ink;
+}
+
+void paintSeverity(QPainter& painter, const QRectF& box, study::Severity severity, const Theme& theme) {
+    const QColor colour = severityColour(theme, severity);
+    const QPointF c = box.center();
+    const double r = box.width() / 2 - 1;
+    const QPen mark(theme.paper, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    const auto dot = [&](QPointF at) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(mark.color());
+        painter.drawEllipse(at, 1.2, 1.2);
+    };
+    switch (severity) {
+    case study::Severity::fault: { // a square with a cross
+        painter.drawRoundedRect(QRectF(c.x() - r, c.y() - r, 2 * r, 2 * r), 2, 2);
+        painter.setPen(mark);
+        painter.drawLine(c + QPointF(-r / 2, -r / 2), c + QPointF(r / 2, r / 2));
+        painter.drawLine(c + QPointF(-r / 2, r / 2), c + QPointF(r / 2, -r / 2));
+        break;
+    }
+    case study::Severity::overstress: { // a lozenge with an arrow that passes its limit
+        painter.drawPolygon(QPolygonF{c + QPointF(0, -r - 1), c + QPointF(r + 1, 0), c + QPointF(0, r + 1),
+                                      c + QPointF(-r - 1, 0)});
+        painter.setPen(mark);
+        painter.drawLine(c + QPointF(0, r / 2), c + QPointF(0, -r / 2));
+        painter.drawPolyline(QPolygonF{c + QPointF(-r / 3, -r / 6), c + QPointF(0, -r / 2), c + QPointF(r / 3, -r / 6)});
+        break;
+    }
+    case study::Severity::doubt: { // a disc with a question mark
+        painter.drawEllipse(c, r, r);
+        QFont font = painter.font();
+        font.setPixelSize(static_cast<int>(1.5 * r));
+        font.setBold(true);
+        painter.setFont(font);
+        painter.setPen(theme.paper);
+        painter.drawText(box, Qt::AlignCenter, QStringLiteral("?"));
+        break;
+    }
+    case study::Severity::caution: { // a triangle with an exclamation stroke
+        painter.drawPolygon(QPolygonF{c + QPointF(0, -r), c + QPointF(r + 1, r), c + QPointF(-r - 1, r)});
+        painter.setPen(mark);
+        painter.drawLine(c + QPointF(0, -r / 4), c + QPointF(0, r / 4));
+        dot(c + QPointF(0, 0.68 * r));
+        break;
+    }
+    case study::Severity::note: { // a ring with an i
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(colour, 1.5));
+        painter.drawEllipse(c, r, r);
+        painter.setPen(QPen(colour, 2, Qt::SolidLine, Qt::RoundCap));
+        painter.drawLine(c + QPointF(0, -r / 10), c + QPointF(0, r / 2));
+        painter.drawPoint(c + QPointF(0, -r / 2));
+        break;
+    }
+    }
+    painter.restore();
+}
+
+FindingRow::FindingRow(QWidget* parent)
+    : QFrame(parent), m_theme(Theme::of(Theme::Mode::light)), m_head(wrapped()), m_text(wrapped()),
+      m_remedy(wrapped()), m_source(wrapped()) {
+    setFocusPolicy(Qt::StrongFocus);
+    m_head->setTextFormat(Qt::RichText);
+    m_head->setTextInteractionFlags(Qt::LinksAccessibleByMouse); // by keyboard: Return on the row
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(textLeft, topMargin, 10, topMargin);
+    column->setSpacing(2);
+    for (QLabel* label : {m_head, m_text, m_remedy, m_source}) column->addWidget(label);
+    m_source->hide();
+    connect(m_head, &QLabel::linkActivated, this, &FindingRow::placeActivated);
+}
+
+void FindingRow::setFinding(const study::Finding& finding) {
+    m_finding = finding;
+    fill();
+}
+
+void FindingRow::fill() {
+    const QColor colour = severityColour(m_theme, m_finding.severity);
+    const QString word = severityWord(m_finding.severity);
+    QString head = QStringLiteral("<b><span style=\"color:%1\">%2</span></b>").arg(colour.name(), word);
+    QStringList places;
+    for (const std::string& place : m_finding.places) {
+        const QString safe = text(place).toHtmlEscaped();
+        places << QStringLiteral("<a href=\"%1\" style=\"color:%2\">%1</a>").arg(safe, m_theme.accent.name());
+    }
+    if (!places.isEmpty()) head += QStringLiteral("&nbsp;&nbsp;") + places.join(QStringLiteral(", "));
+    const auto put = [](QLabel* label, const QString& words) {
+        if (label->text() != words) label->setText(words);
+        const bool wanted = !words.isEmpty();
+        if (label->isHidden() == wanted) label->setVisible(wanted);
+    };
+    put(m_head, head);
+    put(m_text, text(m_finding.text));
+    put(m_remedy, text(m_finding.remedy));
+    const QString source = m_finding.source.empty() ? QString() : tr("Source: %1").arg(text(m_finding.source));
+    put(m_source, m_expanded ? source : QString());
+    setToolTip(source);
+    setAccessibleName(QStringLiteral("%1: %2 %3").arg(word, text(m_finding.text), text(m_finding.remedy)));
+    QString description = source;
+    if (!m_finding.places.empty())
+        description += (source.isEmpty() ? QString() : QStringLiteral(". ")) +
+                       tr("Return shows %1 on the Hook-up, space the source.").arg(text(m_finding.places.front()));
+    setAccessibleDescription(description);
+    update();
+}
+
+void FindingRow::setTheme(const Theme& theme) {
+    m_theme = theme;
+    QPalette p = theme.palette();
+    p.setColor(QPalette::WindowText, theme.ink);
+    m_head->setPalette(p);
+    m_text->setPalette(p);
+    p.setColor(QPalette::WindowText, theme.quietInk);
+    m_remedy->setPalette(p);
+    m_source->setPalette(p);
+    fill();
+}
+
+void FindingRow::setExpanded(bool on) {
+    m_expanded = on;
+    fill();
+}
+
+void FindingRow::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const double top = topMargin + (m_head->height() - symbolSize) / 2.0;
+    paintSeverity(painter, QRectF(symbolLeft, std::max<double>(topMargin, top), symbolSize, symbolSize),
+                  m_finding.severity, m_theme);
+    painter.setPen(m_theme.grid);
+    painter.drawLine(textLeft, height() - 1, width() - 10, height() - 1);
+    if (hasFocus()) {
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(QPen(m_theme.accent, 1.5));
+        painter.drawRoundedRect(QRectF(rect()).adjusted(2, 2, -2, -2), 4, 4);
+    }
+}
+
+void FindingRow::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (!m_finding.places.empty()) emit placeActivated(text(m_finding.places.front()));
+        break;
+    case Qt::Key_Space: setExpanded(!m_expanded); break;
+    case Qt::Key_Down: focusNextChild(); break;
+    case Qt::Key_Up: focusPreviousChild(); break;
+    default: QFrame::keyPressEvent(event);
+    }
+}
+
+void FindingRow::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton && !m_finding.places.empty())
+        emit placeActivated(text(m_finding.places.front()));
+    QFrame::mousePressEvent(event);
+}
+
+void FindingRow::focusInEvent(QFocusEvent* event) {
+    QFrame::focusInEvent(event);
+    update();
+}
+
+void FindingRow::focusOutEvent(QFocusEvent* event) {
+    QFrame::focusOutEvent(event);
+    update();
+}
+
+} // namespace blinkwright::widgets

@@ -1,0 +1,186 @@
+#include "widgets/readings/reading_rows.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+namespace blinkwright::widgets {
+
+namespace {
+
+using units::Unit;
+constexpr int digits = 4;
+const QString dash = QStringLiteral("–");
+
+QString say(const char* text) { return QCoreApplication::translate("Readings", text); }
+
+QString quantity(double value, Unit unit) {
+    return QString::fromStdString(units::formatQuantity(value, unit, digits, true));
+}
+/// Four significant digits, trailing zeros kept, without exponent for what is ordinary here.
+QString number(double value) {
+    if (value == 0) return QStringLiteral("0");
+    const int decimals = digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value))));
+    return QString::number(value, 'f', std::clamp(decimals, 0, 12));
+}
+QString share(double value) { return number(value * 100) + QStringLiteral("\u00A0%"); }
+
+using Form = QString (*)(double);
+template <Unit unit>
+QString in(double value) {
+    return quantity(value, unit);
+}
+
+QString differenceText(double found, double expected) {
+    const double percent = (found / expected - 1) * 100;
+    const QString text = QString::number(std::abs(percent), 'f', std::abs(percent) < 100 ? 2 : 0);
+    const QString sign = text.toDouble() == 0 ? QString() : percent < 0 ? QStringLiteral("−") : QStringLiteral("+");
+    return sign + text + QStringLiteral("\u00A0%");
+}
+
+ReadingCell cell(std::optional<double> value, Form form, const QString& why) {
+    if (value && std::isfinite(*value)) return {form(*value), {}};
+    return {dash, why};
+}
+
+/// Why columns are empty, said in the cells' tooltips.
+struct Whys {
+    QString textbook, setA;
+};
+
+ReadingRow row(const QString& figure, const QString& meaning, std::optional<double> textbook,
+               std::optional<double> setA, Form form, const Whys& whys) {
+    ReadingRow r;
+    r.figure = figure;
+    r.meaning = meaning;
+    r.textbook = cell(textbook, form, whys.textbook);
+    r.setA = cell(setA, form, whys.setA);
+    if (textbook && setA && *textbook != 0)
+        r.difference = {differenceText(*setA, *textbook), {}};
+    else
+        r.difference = {dash, textbook ? whys.setA : whys.textbook};
+    return r;
+}
+
+ReadingRow heading(const QString& text) {
+    ReadingRow r;
+    r.heading = true;
+    r.figure = text;
+    return r;
+}
+
+template <class T, class Get>
+auto of(const std::optional<T>& thing, Get get) -> std::optional<double> {
+    return thing ? std::optional<double>(get(*thing)) : std::nullopt;
+}
+
+void timerRows(const study::TimerReading& t, const Whys& whys, std::vector<ReadingRow>& rows) {
+    std::optional<study::Phase> book;
+    if (t.textbook) book = t.textbook->phase;
+    const auto add = [&](const QString& figure, const QString& meaning, Form form, auto get) {
+        rows.push_back(row(figure, meaning, of(book, get), of(t.settled, get), form, whys));
+    };
+    using P = const study::Phase&;
+    add(say("Flash rate"), say("Cycles of the output in a second"), in<Unit::hertz>, [](P p) { return p.rate_Hz(); });
+    add(say("Flashes a minute"), say("Cycles of the output in a minute"), number,
+        [](P p) { return 60 * p.rate_Hz(); });
+    add(say("Cycle time"), say("From one rise of the output to the next"), in<Unit::second>,
+        [](P p) { return p.period_s(); });
+    add(say("Pulse width (high)"), say("How long the output is high in a cycle"), in<Unit::second>,
+        [](P p) { return p.high_s; });
+    add(say("Space width (low)"), say("How long the output is low in a cycle"), in<Unit::second>,
+        [](P p) { return p.low_s; });
+    add(say("Duty cycle"), say("Pulse width over cycle time"), share, [](P p) { return p.duty(); });
+    std::optional<double> bookFirst;
+    if (t.textbook) bookFirst = t.textbook->firstHigh_s;
+    Whys first = whys;
+    if (first.setA.isEmpty()) first.setA = say("The run does not begin at power-on.");
+    rows.push_back(row(say("First flash"), say("How long the output is first high after power-on"), bookFirst,
+                       t.firstHigh_s, in<Unit::second>, first));
+}
+
+QString verdictText(const study::Readings& r) {
+    QString text;
+    switch (r.verdict) {
+    case study::Verdict::blinks:
+        text = say("Blinks");
+        if (!r.timers.empty() && r.timers.front().settled) {
+            const double minute = 60 * r.timers.front().settled->rate_Hz();
+            text += say(": %1 flashes a minute")
+                        .arg(minute >= 1000 ? QString::number(minute, 'f', 0)
+                                            : QString::fromStdString(units::formatQuantity(minute, Unit::none, 3, true)));
+        }
+        if (r.overRun) text += say(" (figures over the whole cycles of the run)");
+        break;
+    case study::Verdict::settlesHigh: text = say("Does not blink: the output settles high"); break;
+    case study::Verdict::settlesLow: text = say("Does not blink: the output settles low"); break;
+    case study::Verdict::doesNotSettle: text = say("Does not settle into even flashes"); break;
+    case study::Verdict::cannotRun: text = say("Cannot run"); break;
+    }
+    for (const std::string& reason : r.reasons) text += QLatin1Char('\n') + QString::fromStdString(reason);
+    return text;
+}
+
+QString titled(const char* kind, const std::string& ref) { return say(kind).arg(QString::fromStdString(ref)); }
+
+} // namespace
+
+QString durationText(double time_s) {
+    const auto three = [](double v, const char* unit) {
+        const int decimals = v >= 100 ? 0 : v >= 10 ? 1 : 2;
+        return QString::number(v, 'f', decimals) + QStringLiteral("\u00A0") + QLatin1String(unit);
+    };
+    if (time_s < 120) return three(time_s, "s");
+    if (time_s < 7200) return three(time_s / 60, "min");
+    if (time_s < 48 * 3600) return three(time_s / 3600, "h");
+    return three(time_s / 86400, "d");
+}
+
+ReadingTable readingTable(const study::Readings& readings) {
+    ReadingTable table;
+    table.verdict = verdictText(readings);
+    const QString stopped = readings.verdict == study::Verdict::blinks ? say("This timer has no cycle of its own.")
+                                                                       : say("The circuit does not blink.");
+    for (const study::TimerReading& t : readings.timers) {
+        if (readings.timers.size() > 1) table.rows.push_back(heading(titled("Timer %1", t.ref)));
+        timerRows(t,
+                  {t.textbook ? QString() : say("There is no textbook formula for this wiring."),
+                   t.settled ? QString() : stopped},
+                  table.rows);
+    }
+    std::optional<double> period;
+    if (!readings.timers.empty())
+        period = of(readings.timers.front().settled, [](const study::Phase& p) { return p.period_s(); });
+
+    const QString noRun = period ? say("The run gave no figure for this.") : stopped;
+    const Whys own{say("The textbook formulas speak of times only."), noRun};
+    for (const study::LampReading& lamp : readings.lamps) {
+        table.rows.push_back(heading(titled("Lamp %1", lamp.ref)));
+        const auto add = [&](const char* figure, const char* meaning, std::optional<double> value, Form form) {
+            table.rows.push_back(row(say(figure), say(meaning), {}, value, form, own));
+        };
+        add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s, in<Unit::second>);
+        add("Share lit", "Lit time over cycle time",
+            lamp.litTime_s && period ? std::optional(*lamp.litTime_s / *period) : std::nullopt, share);
+        add("Peak current", "Largest current in a cycle", lamp.peak_A, in<Unit::ampere>);
+        add("Mean current", "Mean over a cycle", lamp.mean_A, in<Unit::ampere>);
+        add("Effective current", "Root of the mean square over a cycle", lamp.rms_A, in<Unit::ampere>);
+        add("Charge a flash", "Current times time in a cycle", lamp.charge_C, in<Unit::coulomb>);
+    }
+    if (readings.supply) {
+        const study::SupplyReading& s = *readings.supply;
+        table.rows.push_back(heading(titled("Supply %1", s.ref)));
+        table.rows.push_back(row(say("Mean current"), say("Mean over a cycle, out of the plus pin"), {}, s.mean_A,
+                                 in<Unit::ampere>, own));
+        table.rows.push_back(
+            row(say("Peak current"), say("Largest current in a cycle"), {}, s.peak_A, in<Unit::ampere>, own));
+        table.rows.push_back(row(say("Energy a flash"), say("No-load voltage times charge in a cycle"), {},
+                                 s.energy_J, in<Unit::joule>, own));
+        Whys life = own;
+        if (s.mean_A) life.setA = say("The supply states no capacity.");
+        table.rows.push_back(row(say("Battery life"), say("Stated capacity over mean current"), {}, s.batteryLife_s,
+                                 durationText, life));
+    }
+    return table;
+}
+
+} // namespace blinkwright::widgets

@@ -1,0 +1,194 @@
+#include "widgets/readings/readings_view.h"
+
+#include "widgets/readings/reading_rows.h"
+
+#include <QAbstractTableModel>
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QLabel>
+#include <QShortcut>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace blinkwright::widgets {
+
+namespace {
+
+enum Column { figure, textbook, setA, difference, columnCount };
+
+class ReadingModel : public QAbstractTableModel {
+  public:
+    using QAbstractTableModel::QAbstractTableModel;
+
+    int rowCount(const QModelIndex& parent = {}) const override {
+        return parent.isValid() ? 0 : static_cast<int>(rows.size());
+    }
+    int columnCount(const QModelIndex& parent = {}) const override { return parent.isValid() ? 0 : Column::columnCount; }
+
+    static const ReadingCell& cellOf(const ReadingRow& row, int column) {
+        return column == Column::textbook ? row.textbook : column == Column::setA ? row.setA : row.difference;
+    }
+    QVariant data(const QModelIndex& index, int role) const override {
+        const ReadingRow& row = rows[static_cast<std::size_t>(index.row())];
+        const int column = index.column();
+        const bool first = column == Column::figure;
+        switch (role) {
+        case Qt::DisplayRole: return first ? row.figure : cellOf(row, column).text;
+        case Qt::ToolTipRole: return first ? row.meaning : cellOf(row, column).why;
+        case Qt::TextAlignmentRole: return QVariant(Qt::AlignVCenter | (first ? Qt::AlignLeft : Qt::AlignRight));
+        case Qt::AccessibleTextRole:
+            if (first || row.heading) return first ? row.figure : QString();
+            return QStringLiteral("%1, %2: %3")
+                .arg(row.figure, headerData(column, Qt::Horizontal, Qt::DisplayRole).toString(),
+                     cellOf(row, column).why.isEmpty() ? cellOf(row, column).text : cellOf(row, column).why);
+        case Qt::FontRole:
+            if (row.heading) {
+                QFont bold = QApplication::font();
+                bold.setBold(true);
+                return bold;
+            }
+            return {};
+        case Qt::ForegroundRole:
+            if (!first && (column != Column::setA || !cellOf(row, column).why.isEmpty())) return theme.quietInk;
+            return theme.ink;
+        case Qt::BackgroundRole: return row.heading ? QVariant(theme.window) : QVariant();
+        default: return {};
+        }
+    }
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override {
+        if (orientation != Qt::Horizontal) return {};
+        if (role == Qt::TextAlignmentRole)
+            return QVariant(Qt::AlignVCenter | (section == figure ? Qt::AlignLeft : Qt::AlignRight));
+        if (role == Qt::ToolTipRole && section == Column::difference)
+            return ReadingsView::tr("Set A against the textbook");
+        if (role == Qt::ForegroundRole && section == Column::setA) return theme.setA;
+        if (role != Qt::DisplayRole) return {};
+        switch (section) {
+        case figure: return ReadingsView::tr("Figure");
+        case textbook: return ReadingsView::tr("Textbook");
+        case setA: return ReadingsView::tr("Set A");
+        default: return ReadingsView::tr("Difference");
+        }
+    }
+
+    /// @return whether the rows themselves are others than before.
+    bool take(std::vector<ReadingRow> fresh) {
+        const bool same = std::equal(rows.begin(), rows.end(), fresh.begin(), fresh.end(), [](auto& a, auto& b) {
+            return a.heading == b.heading && a.figure == b.figure;
+        });
+        if (!same) {
+            beginResetModel();
+            rows = std::move(fresh);
+            endResetModel();
+            return true;
+        }
+        for (std::size_t k = 0; k < rows.size(); ++k) {
+            int low = Column::columnCount, high = -1;
+            for (int c : {Column::textbook, Column::setA, Column::difference})
+                if (!(cellOf(rows[k], c) == cellOf(fresh[k], c))) {
+                    low = std::min(low, c);
+                    high = c;
+                }
+            if (high < 0) continue;
+            rows[k] = std::move(fresh[k]);
+            emit dataChanged(index(static_cast<int>(k), low), index(static_cast<int>(k), high), {Qt::DisplayRole});
+        }
+        return false;
+    }
+
+    std::vector<ReadingRow> rows;
+    Theme theme = Theme::of(Theme::Mode::light);
+};
+
+} // namespace
+
+class ReadingsView::Private {
+  public:
+    explicit Private(ReadingsView* view) : q(view) {
+        verdict = new QLabel;
+        verdict->setWordWrap(true);
+        verdict->setContentsMargins(8, 6, 8, 6);
+        verdict->setTextFormat(Qt::PlainText);
+        verdict->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        // Its width is the panel's business: a longer sentence wraps, it does not widen the window.
+        verdict->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+        QFont bold = verdict->font();
+        bold.setBold(true);
+        verdict->setFont(bold);
+        table = new QTableView;
+        table->setModel(&model);
+        table->setFrameShape(QFrame::NoFrame);
+        table->setShowGrid(false);
+        table->setWordWrap(false);
+        table->setSelectionMode(QAbstractItemView::SingleSelection);
+        table->setSelectionBehavior(QAbstractItemView::SelectRows);
+        table->setTabKeyNavigation(false);
+        table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+        table->verticalHeader()->hide();
+        table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+        table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 6);
+        table->horizontalHeader()->setHighlightSections(false);
+        table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+        table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
+        const int wide = table->fontMetrics().horizontalAdvance(QStringLiteral("000.0 mHz")) + 26;
+        for (int c : {Column::textbook, Column::setA, Column::difference}) table->setColumnWidth(c, wide);
+        table->setAccessibleName(ReadingsView::tr("Readings"));
+        auto* layout = new QVBoxLayout(view);
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->setSpacing(0);
+        layout->addWidget(verdict);
+        layout->addWidget(table, 1);
+        view->setFocusProxy(table);
+        view->setAccessibleName(ReadingsView::tr("Readings"));
+        auto* copy = new QShortcut(QKeySequence::Copy, table);
+        copy->setContext(Qt::WidgetShortcut);
+        QObject::connect(copy, &QShortcut::activated, view,
+                         [view] { QApplication::clipboard()->setText(view->asText()); });
+    }
+
+    ReadingsView* q;
+    ReadingModel model;
+    QLabel* verdict;
+    QTableView* table;
+};
+
+ReadingsView::ReadingsView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {}
+ReadingsView::~ReadingsView() { d->table->setModel(nullptr); }
+
+void ReadingsView::setReadings(std::shared_ptr<const study::Readings> readings) {
+    ReadingTable fresh = readings ? readingTable(*readings) : ReadingTable{tr("No readings yet."), {}};
+    if (d->verdict->text() != fresh.verdict) {
+        d->verdict->setText(fresh.verdict);
+        d->verdict->setAccessibleName(fresh.verdict);
+    }
+    if (!d->model.take(std::move(fresh.rows))) return;
+    d->table->clearSpans();
+    for (std::size_t k = 0; k < d->model.rows.size(); ++k)
+        if (d->model.rows[k].heading) d->table->setSpan(static_cast<int>(k), 0, 1, columnCount);
+}
+
+void ReadingsView::setTheme(const Theme& theme) {
+    d->model.theme = theme;
+    setPalette(theme.palette());
+    QPalette p = theme.palette();
+    p.setColor(QPalette::Base, theme.paper);
+    d->table->setPalette(p);
+    d->table->viewport()->update();
+}
+
+QString ReadingsView::asText() const {
+    QString text = d->verdict->text() + QLatin1Char('\n');
+    for (int c = 0; c < columnCount; ++c)
+        text += d->model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString() +
+                QLatin1Char(c + 1 < columnCount ? '\t' : '\n');
+    for (const ReadingRow& row : d->model.rows) {
+        text += row.figure;
+        if (!row.heading)
+            for (int c : {textbook, setA, difference}) text += QLatin1Char('\t') + ReadingModel::cellOf(row, c).text;
+        text += QLatin1Char('\n');
+    }
+    return text;
+}
+
+} // namespace blinkwright::widgets
