@@ -1,6 +1,6 @@
 // Findings: plain sentences about a circuit, with severity, place, numbers and what to do.
 //
-//   for (const Finding& f : wiringFindings(circuit, board, &readings)) show(f.text, f.remedy);
+//   for (const Finding& f : findingsOf(board, &readings)) show(f.text, f.remedy);
 #pragma once
 
 #include "core/devices/board.h"
@@ -23,9 +23,9 @@ struct Finding {
     std::vector<std::string> places; ///< designators or terminals: `U1:4`
     std::string text;
     std::string remedy;
-    std::optional<double> number; ///< the value found, SI
-    std::optional<double> limit;  ///< what it is held against, SI
-    std::string source;           ///< where the limit comes from
+    std::optional<double> number = std::nullopt; ///< the value found, SI
+    std::optional<double> limit = std::nullopt;  ///< what it is held against, SI
+    std::string source = {};                     ///< where the limit comes from
 };
 
 /// All findings on a board, worst first. @param readings of a run of the same board, or null where there is

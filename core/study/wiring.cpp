@@ -6,11 +6,12 @@
 
 namespace blinkwright::study {
 
-Wiring::Wiring(const devices::Board& board, bool openSwitches) {
+Wiring::Wiring(const devices::Board& board, bool pressed) {
     m_joined.resize(static_cast<std::size_t>(board.nodes()));
     std::iota(m_joined.begin(), m_joined.end(), 0);
     for (const auto& part : board.switches) {
-        if (!part.closed || openSwitches || part.a == devices::open || part.b == devices::open) continue;
+        const bool closed = part.closed != (pressed && !part.presses.empty());
+        if (!closed || part.a == devices::open || part.b == devices::open) continue;
         const Node a = at(part.a), b = at(part.b);
         m_joined[static_cast<std::size_t>(std::max(a, b))] =
             std::min(a, b); // the lower number stands: 0 V stays node 0

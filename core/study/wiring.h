@@ -34,12 +34,16 @@ struct Element {
 
 class Wiring {
   public:
-    /// @param openSwitches take every switch as open, whatever it is drawn as.
-    explicit Wiring(const devices::Board& board, bool openSwitches = false);
+    /// @param pressed take every switch that has presses as pressed: the other way round than drawn.
+    explicit Wiring(const devices::Board& board, bool pressed = false);
 
     /// The one node that stands for all nodes that closed switches join to this one; `open` stays open.
     Node at(Node node) const;
     const std::vector<Element>& elements() const { return m_elements; }
+    /// Places in elements() of what touches a node from at().
+    const std::vector<std::size_t>& elementsAt(Node node) const {
+        return m_atNode[static_cast<std::size_t>(node)];
+    }
     /// Nodes, virtual ones of open wipers included.
     int nodes() const { return static_cast<int>(m_joined.size()); }
 

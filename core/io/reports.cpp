@@ -1,0 +1,171 @@
+#include "core/io/reports.h"
+
+#include "core/units/engineering.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+
+namespace blinkwright::io {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// A value that does not exist, or is no number, is null.
+Json number(std::optional<double> value) {
+    return value && std::isfinite(*value) ? Json(*value) : Json(nullptr);
+}
+
+Json phaseJson(const std::optional<study::Phase>& phase) {
+    if (!phase) return nullptr;
+    return {{"period", number(phase->period_s())},
+            {"rate", number(phase->rate_Hz())},
+            {"high", number(phase->high_s)},
+            {"low", number(phase->low_s)},
+            {"duty", number(phase->duty())}};
+}
+
+Json timerJson(const study::TimerReading& timer) {
+    Json json = {{"ref", timer.ref},
+                 {"switchings", timer.switchings_s},
+                 {"first_high", number(timer.firstHigh_s)},
+                 {"settled", phaseJson(timer.settled)},
+                 {"textbook", nullptr}};
+    if (timer.textbook) {
+        json["textbook"] = phaseJson(timer.textbook->phase);
+        json["textbook"]["formula"] = timer.textbook->formula;
+        json["textbook"]["rounded"] = timer.textbook->rounded;
+    }
+    return json;
+}
+
+bool isPlain(const Json& json) {
+    return !json.is_object() && !json.is_array();
+}
+
+/// Two-space indent, as people read it; lists of plain values on one line, and every number the shortest text
+/// that reads back to the same double.
+void write(std::string& out, const Json& json, int depth) {
+    const auto line = [&](int deep) { out += '\n' + std::string(static_cast<std::size_t>(2 * deep), ' '); };
+    if (json.is_number_float()) {
+        out += units::shortest(json.get<double>());
+    } else if (isPlain(json)) {
+        out += json.dump(-1, ' ', false, Json::error_handler_t::replace);
+    } else {
+        const bool object = json.is_object();
+        const bool flat = !object && std::all_of(json.begin(), json.end(), isPlain);
+        out += object ? '{' : '[';
+        bool first = true;
+        for (const auto& [key, value] : json.items()) {
+            if (!first) out += flat ? ", " : ",";
+            if (!flat) line(depth + 1);
+            if (object) out += Json(key).dump() + ": ";
+            write(out, value, depth + 1);
+            first = false;
+        }
+        if (!flat && !first) line(depth);
+        out += object ? '}' : ']';
+    }
+}
+
+std::string written(const Json& json) {
+    std::string text;
+    write(text, json, 0);
+    return text + '\n';
+}
+
+/// A CSV field by RFC 4180: quoted where it holds a comma, a quote or a line end.
+std::string field(const std::string& text) {
+    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+    std::string quoted = "\"";
+    for (const char c : text)
+        quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return quoted + '"';
+}
+
+} // namespace
+
+std::string readingsJson(const study::Readings& readings) {
+    Json json = {
+        {"format", "blinkwright-readings"}, {"version", 1}, {"verdict", std::string(name(readings.verdict))}};
+    if (readings.verdict != study::Verdict::blinks || !readings.reasons.empty())
+        json["reasons"] = readings.reasons;
+    json["timers"] = Json::array();
+    for (const auto& timer : readings.timers)
+        json["timers"].push_back(timerJson(timer));
+    json["lamps"] = Json::array();
+    for (const auto& lamp : readings.lamps) {
+        json["lamps"].push_back({{"ref", lamp.ref},
+                                 {"peak", number(lamp.peak_A)},
+                                 {"mean", number(lamp.mean_A)},
+                                 {"rms", number(lamp.rms_A)},
+                                 {"charge_per_period", number(lamp.charge_C)},
+                                 {"lit_time", number(lamp.litTime_s)},
+                                 {"reverse_peak", number(lamp.reversePeak_V)}});
+    }
+    json["supply"] = nullptr;
+    if (readings.supply) {
+        json["supply"] = {{"mean_current", number(readings.supply->mean_A)},
+                          {"peak_current", number(readings.supply->peak_A)},
+                          {"energy_per_period", number(readings.supply->energy_J)}};
+    }
+    json["parts"] = Json::array();
+    for (const auto& part : readings.parts) {
+        json["parts"].push_back({{"ref", part.ref},
+                                 {"mean_power", number(part.meanPower_W)},
+                                 {"peak_current", number(part.peakCurrent_A)},
+                                 {"peak_voltage", number(part.peakVoltage_V)}});
+    }
+    if (readings.overRun) json["over"] = "run";
+    json["run"] = {{"accuracy", number(readings.run.accuracy)},
+                   {"steps", readings.run.steps},
+                   {"reason", std::string(engine::describe(readings.run.reason))}};
+    return written(json);
+}
+
+std::string findingsJson(const std::vector<study::Finding>& findings) {
+    Json json = {{"format", "blinkwright-findings"}, {"version", 1}, {"findings", Json::array()}};
+    for (const auto& finding : findings) {
+        json["findings"].push_back({{"kind", finding.kind},
+                                    {"severity", std::string(name(finding.severity))},
+                                    {"places", finding.places},
+                                    {"text", finding.text},
+                                    {"remedy", finding.remedy},
+                                    {"number", number(finding.number)},
+                                    {"limit", number(finding.limit)},
+                                    {"source", finding.source}});
+    }
+    return written(json);
+}
+
+std::string curvesCsv(const engine::Curves& curves) {
+    std::string csv = "time [s],output [V],capacitor [V]";
+    for (const auto& lamp : curves.lamps)
+        csv += ',' + field(lamp.ref + " current [A]");
+    csv += "\r\n";
+    // Nine digits tell more than any instrument; a time keeps all, so that no two moments fall together.
+    const auto add = [&](double value) {
+        char digits[32];
+        const auto end =
+            std::to_chars(digits, digits + sizeof digits, value, std::chars_format::general, 9).ptr;
+        if (std::isfinite(value)) csv.append(digits, end);
+    };
+    for (std::size_t k = 0; k < curves.time_s.size(); ++k) {
+        csv += units::shortest(curves.time_s[k]);
+        csv += ',';
+        add(curves.output_V[k]);
+        csv += ',';
+        add(curves.capacitor_V[k]);
+        for (const auto& lamp : curves.lamps) {
+            csv += ',';
+            add(lamp.current_A[k]);
+        }
+        csv += "\r\n";
+    }
+    return csv;
+}
+
+} // namespace blinkwright::io

@@ -1,0 +1,271 @@
+// Findings on lamps: their current path, which way round they are, and how they light.
+#include "core/study/findings_detail.h"
+
+#include "core/study/figures.h"
+
+#include <algorithm>
+#include <limits>
+#include <queue>
+#include <tuple>
+
+namespace blinkwright::study::detail {
+
+namespace {
+
+using units::Unit;
+namespace pins = circuit::timerPin;
+
+constexpr double leastLampResistance = 10; // [ohm]
+constexpr double flashesPerSecond = 3;     // WCAG 2.2, success criterion 2.3.1
+constexpr double fusionRate = 60;          // [Hz] cones at high luminance
+constexpr double strongLamp = 1;           // [cd] from memory
+
+/// Voltages that a node can take: a supply net one, an output from rail to rail, a discharge pin only down.
+struct Drive {
+    double least, most;
+    bool source; ///< can give current away
+};
+
+/// The nodes that drive lamps: whatever happens behind them, they hold their voltage.
+std::map<Node, Drive> drivesOf(const Scene& scene) {
+    std::map<Node, Drive> drives;
+    Node reference = scene.timers.empty() ? devices::open : scene.timers.front()[pins::ground];
+    if (reference == devices::open && scene.board.nodes() > 0) reference = scene.wiring.at(0);
+    const auto potentials = scene.potentialsFrom(reference);
+    const auto volts = [&](Node node) {
+        const auto at = potentials.find(node);
+        return at == potentials.end() ? 0.0 : at->second;
+    };
+    for (const auto& timer : scene.timers) {
+        const Node output = timer[pins::output], discharge = timer[pins::discharge];
+        const double low = volts(timer[pins::ground]), high = volts(timer[pins::supply]);
+        if (discharge != devices::open) drives[discharge] = {low, low, false};
+        if (output != devices::open) drives[output] = {std::min(low, high), std::max(low, high), true};
+    }
+    std::set<Node> still = scene.poles;
+    for (const auto& timer : scene.timers) {
+        still.insert(timer[pins::ground]);
+        still.insert(timer[pins::supply]);
+    }
+    still.erase(devices::open);
+    for (const Node node : still)
+        drives[node] = {volts(node), volts(node), true};
+    return drives;
+}
+
+struct Path {
+    double resistance = 0;
+    bool capacitor = false; ///< it leads through a capacitor
+};
+
+/// Paths of least resistance from one pin of a lamp to the driving nodes, not through the lamp itself.
+/// @param upstream from the anode towards where current comes from; else from the cathode to where it goes.
+std::map<Node, Path> pathsFrom(const Scene& scene, Node start, std::size_t lamp, bool upstream,
+                               const std::map<Node, Drive>& drives) {
+    std::map<Node, Path> reached, found;
+    using Ahead = std::tuple<double, Node, bool>;
+    std::priority_queue<Ahead, std::vector<Ahead>, std::greater<>> ahead;
+    if (start != devices::open) ahead.emplace(0.0, start, false);
+    while (!ahead.empty()) {
+        const auto [resistance, node, capacitor] = ahead.top();
+        ahead.pop();
+        if (!reached.try_emplace(node, Path{resistance, capacitor}).second) continue;
+        if (drives.contains(node)) {
+            found[node] = {resistance, capacitor};
+            continue;
+        }
+        for (const std::size_t k : scene.wiring.elementsAt(node)) {
+            const Element& e = scene.wiring.elements()[k];
+            const bool junction = e.kind == ElementKind::junction;
+            if (junction && (e.index == lamp || (upstream ? e.b : e.a) != node)) continue;
+            // A capacitor holds current back no more than its series resistance does, at first.
+            const double value = e.kind == ElementKind::resistance ? e.value : 0;
+            ahead.emplace(resistance + value, e.other(node), capacitor || e.kind == ElementKind::capacitance);
+        }
+    }
+    return found;
+}
+
+/// How a lamp is joined to what drives it.
+struct Hookup {
+    double leastResistance = std::numeric_limits<double>::infinity();
+    bool drivenForward = false;  ///< some pair of drives can send current through it
+    bool drivenBackward = false; ///< ... or could if it were turned
+    bool throughCapacitor = false;
+};
+
+bool canDrive(const Drive& from, const Drive& to) {
+    return from.source && from.most > to.least;
+}
+
+Hookup hookupOf(const Scene& scene, std::size_t k, const std::map<Node, Drive>& drives) {
+    const auto& lamp = scene.board.junctions[k];
+    const Node anode = scene.wiring.at(lamp.anode), cathode = scene.wiring.at(lamp.cathode);
+    Hookup hookup;
+    for (const bool turned : {false, true}) {
+        const auto from = pathsFrom(scene, turned ? cathode : anode, k, true, drives);
+        const auto to = pathsFrom(scene, turned ? anode : cathode, k, false, drives);
+        for (const auto& [source, in] : from) {
+            for (const auto& [sink, out] : to) {
+                if (source == sink) continue;
+                const bool drives_it = canDrive(drives.at(source), drives.at(sink));
+                if (turned) {
+                    hookup.drivenBackward |= drives_it;
+                    continue;
+                }
+                hookup.drivenForward |= drives_it;
+                hookup.throughCapacitor |= in.capacitor || out.capacitor;
+                if (drives_it || in.capacitor || out.capacitor)
+                    hookup.leastResistance = std::min(hookup.leastResistance, in.resistance + out.resistance);
+            }
+        }
+    }
+    return hookup;
+}
+
+void currentPathFindings(const Scene& scene, std::size_t k, const std::map<Node, Drive>& drives,
+                         const LampReading* reading, Findings& findings) {
+    const auto& lamp = scene.board.junctions[k];
+    const Hookup hookup = hookupOf(scene, k, drives);
+    if (hookup.leastResistance < leastLampResistance) {
+        findings.push_back(
+            {.kind = "lamp-unlimited",
+             .severity = Severity::overstress,
+             .places = {lamp.ref},
+             .text = "Only " + text(hookup.leastResistance, Unit::ohm) + " lies in the current path of " +
+                     lamp.ref + ", so nothing limits its current.",
+             .remedy = "Put a resistor in series with the lamp, commonly 220 \u03A9 to 1 k\u03A9.",
+             .number = hookup.leastResistance,
+             .limit = leastLampResistance,
+             .source = practice});
+    }
+    const bool lights = reading && reading->peak_A && *reading->peak_A >= litShare * lamp.ratedCurrent;
+    if (!hookup.drivenForward && !hookup.throughCapacitor && hookup.drivenBackward && !lights) {
+        Finding finding{.kind = "lamp-backwards",
+                        .severity = Severity::fault,
+                        .places = {lamp.ref},
+                        .text = lamp.ref + " is the wrong way round: it cannot conduct in any phase.",
+                        .remedy = "Swap its anode and cathode."};
+        if (reading && reading->reversePeak_V) finding.number = *reading->reversePeak_V;
+        findings.push_back(std::move(finding));
+    } else if (reading && reading->peak_A && !lights) {
+        findings.push_back(
+            {.kind = "lamp-dark",
+             .severity = Severity::doubt,
+             .places = {lamp.ref},
+             .text = lamp.ref + " stays dark: its current peaks at " + text(*reading->peak_A, Unit::ampere) +
+                     ", under 5 % of the rated " + text(lamp.ratedCurrent, Unit::ampere) + ".",
+             .remedy = "Check that its path is closed and the voltage is enough; else take a smaller lamp "
+                       "resistor.",
+             .number = *reading->peak_A,
+             .limit = litShare * lamp.ratedCurrent,
+             .source = "5 % of the rated current counts as lit: common practice, no source"});
+    }
+}
+
+void ratingFindings(const devices::Junction& lamp, const LampReading& reading, Findings& findings) {
+    const bool rmsOver = reading.rms_A && *reading.rms_A > lamp.ratedCurrent;
+    const bool peakOver = reading.peak_A && *reading.peak_A > lamp.pulseCurrent;
+    if (rmsOver || peakOver) {
+        const double number = rmsOver ? *reading.rms_A : *reading.peak_A;
+        const double limit = rmsOver ? lamp.ratedCurrent : lamp.pulseCurrent;
+        findings.push_back(
+            {.kind = "lamp-overdriven",
+             .severity = Severity::overstress,
+             .places = {lamp.ref},
+             .text = lamp.ref + " carries " + text(number, Unit::ampere) +
+                     (rmsOver ? " (effective value); it is rated for " : " at its peak; pulses may reach ") +
+                     text(limit, Unit::ampere) + ".",
+             .remedy = "Take a larger lamp resistor.",
+             .number = number,
+             .limit = limit,
+             .source = "rating of the lamp"});
+    }
+    if (reading.reversePeak_V && *reading.reversePeak_V > lamp.reverseLimit) {
+        findings.push_back(
+            {.kind = "lamp-reversed",
+             .severity = Severity::overstress,
+             .places = {lamp.ref},
+             .text = lamp.ref + " sees " + text(*reading.reversePeak_V, Unit::volt) +
+                     " the wrong way round; it stands " + text(lamp.reverseLimit, Unit::volt) + ".",
+             .remedy = "Turn it, or put a diode or a second lamp beside it in the opposite direction.",
+             .number = *reading.reversePeak_V,
+             .limit = lamp.reverseLimit,
+             .source = "rating of the lamp"});
+    }
+}
+
+/// Flashes a second: of the settled state, else the mean over the run.
+std::optional<double> flashRate(const Readings& readings) {
+    if (readings.verdict != Verdict::blinks || readings.timers.empty()) return std::nullopt;
+    const TimerReading& timer = readings.timers.front();
+    if (timer.settled) return timer.settled->rate_Hz();
+    const auto& times = timer.switchings_s;
+    if (times.size() < 3 || !(times.back() > times.front())) return std::nullopt;
+    return 0.5 * static_cast<double>(times.size() - 1) / (times.back() - times.front());
+}
+
+void flickerFinding(const devices::Junction& lamp, const LampReading& reading, double rate,
+                    Findings& findings) {
+    if (!reading.litTime_s || *reading.litTime_s <= 0 || *reading.litTime_s * rate > 1 - 1e-6)
+        return; // never, or steady
+    if (rate > fusionRate) {
+        findings.push_back({.kind = "appears-steady",
+                            .severity = Severity::note,
+                            .places = {lamp.ref},
+                            .text = lamp.ref + " flashes " + text(rate, Unit::hertz) +
+                                    ", too fast for the eye: it appears to be lit steadily.",
+                            .remedy = "For flashes that are seen apart, stay under about 10 Hz.",
+                            .number = rate,
+                            .limit = fusionRate,
+                            .source = "critical flicker fusion of the cones, about 60 Hz at high luminance"});
+    } else if (rate > flashesPerSecond) {
+        findings.push_back(
+            {.kind = "flicker",
+             .severity = Severity::caution,
+             .places = {lamp.ref},
+             .text = lamp.ref + " flashes " + units::formatQuantity(rate, Unit::none) +
+                     " times a second. More than three flashes a second can set off seizures in some people.",
+             .remedy = "Stay at three flashes a second or fewer where others look on.",
+             .number = rate,
+             .limit = flashesPerSecond,
+             .source = "WCAG 2.2, success criterion 2.3.1"});
+    }
+}
+
+void brightFinding(const devices::Junction& lamp, Findings& findings) {
+    if (!lamp.luminousIntensity || *lamp.luminousIntensity < strongLamp) return;
+    findings.push_back({.kind = "bright-lamp",
+                        .severity = Severity::caution,
+                        .places = {lamp.ref},
+                        .text = lamp.ref + " is a strong lamp of " +
+                                text(*lamp.luminousIntensity, Unit::candela) +
+                                "; do not look into it from close by.",
+                        .remedy = "Use a diffused lens, less current, or turn it away from the eyes.",
+                        .number = *lamp.luminousIntensity,
+                        .limit = strongLamp,
+                        .source = "memory"});
+}
+
+} // namespace
+
+void lampFindings(const Scene& scene, Findings& findings) {
+    const auto drives = drivesOf(scene);
+    const auto rate = scene.readings ? flashRate(*scene.readings) : std::nullopt;
+    for (std::size_t k = 0; k < scene.board.junctions.size(); ++k) {
+        const auto& lamp = scene.board.junctions[k];
+        if (!lamp.lamp) continue;
+        const LampReading* reading = nullptr;
+        if (scene.readings) {
+            for (const auto& row : scene.readings->lamps) {
+                if (row.ref == lamp.ref) reading = &row;
+            }
+        }
+        currentPathFindings(scene, k, drives, reading, findings);
+        if (reading) ratingFindings(lamp, *reading, findings);
+        if (reading && rate) flickerFinding(lamp, *reading, *rate, findings);
+        brightFinding(lamp, findings);
+    }
+}
+
+} // namespace blinkwright::study::detail

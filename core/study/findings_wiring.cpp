@@ -1,0 +1,289 @@
+// Findings on supply, pins and loose parts: what the wiring alone tells.
+#include "core/study/findings_detail.h"
+
+#include <algorithm>
+
+namespace blinkwright::study::detail {
+
+namespace {
+
+using units::Unit;
+namespace pins = circuit::timerPin;
+
+/// Supply range that the makers guarantee.
+struct Range {
+    double least, most;
+    const char* source;
+};
+constexpr Range bipolarRange{4.5, 16, "TI NE555/SA555, SLFS022F; ST Doc ID 2182 Rev 6, Table 2"};
+constexpr Range cmosRange{2, 15, "TI TLC555, SLFS043C"};
+
+constexpr double leastBypass = 10e-9; // [F] common practice
+
+std::string pin(const std::string& ref, int number) {
+    return ref + ":" + std::to_string(number);
+}
+
+void supplyFindings(const Scene& scene, std::size_t k, Findings& findings) {
+    const auto& timer = scene.board.timers[k];
+    const auto voltage = scene.supplyVoltage(k);
+    if (!voltage) {
+        // Another timer's output may feed this one; a board without any supply is told once.
+        const Node rail = scene.timers[k][pins::supply], ground = scene.timers[k][pins::ground];
+        const bool fed = std::any_of(scene.timers.begin(), scene.timers.end(), [&](const TimerNodes& other) {
+            const Node output = other[pins::output];
+            return output != devices::open && (output == rail || output == ground);
+        });
+        if (fed || scene.board.supplies.empty()) return;
+        findings.push_back({.kind = "no-supply",
+                            .severity = Severity::fault,
+                            .places = {pin(timer.ref, 8), pin(timer.ref, 1)},
+                            .text = "No supply reaches pins 8 and 1 of " + timer.ref + ".",
+                            .remedy = "Join pin 8 to the plus of the supply and pin 1 to its minus."});
+        return;
+    }
+    if (*voltage < 0) {
+        findings.push_back({.kind = "supply-reversed",
+                            .severity = Severity::fault,
+                            .places = {pin(timer.ref, 8), pin(timer.ref, 1)},
+                            .text = "The supply of " + timer.ref +
+                                    " is the wrong way round: pin 8 would lie " +
+                                    text(-*voltage, Unit::volt) + " below pin 1, which destroys the timer.",
+                            .remedy = "Join pin 8 to the plus of the supply and pin 1 to its minus.",
+                            .number = *voltage,
+                            .limit = 0.0,
+                            .source = "pin functions of the 555 timer"});
+        return;
+    }
+    const Range& range = timer.cmos ? cmosRange : bipolarRange;
+    const std::string family = timer.cmos ? "CMOS" : "bipolar";
+    if (*voltage > range.most) {
+        findings.push_back({.kind = "supply-out-of-range",
+                            .severity = Severity::overstress,
+                            .places = {timer.ref},
+                            .text = "The supply of " + timer.ref + " is " + text(*voltage, Unit::volt) +
+                                    "; a " + family + " timer may have at most " +
+                                    text(range.most, Unit::volt) + ".",
+                            .remedy = "Use a supply of lower voltage.",
+                            .number = *voltage,
+                            .limit = range.most,
+                            .source = range.source});
+    } else if (*voltage < range.least) {
+        findings.push_back(
+            {.kind = "supply-out-of-range",
+             .severity = Severity::doubt,
+             .places = {timer.ref},
+             .text = "The supply of " + timer.ref + " is " + text(*voltage, Unit::volt) + "; a " + family +
+                     " timer is only sure to work from " + text(range.least, Unit::volt) + ".",
+             .remedy = timer.cmos ? "Use a supply of higher voltage."
+                                  : "Use a supply of higher voltage, or a CMOS timer, which works from 2 V.",
+             .number = *voltage,
+             .limit = range.least,
+             .source = range.source});
+    }
+}
+
+/// Voltage of pin 4 against pin 1 where resistances alone set it; nothing where something else has a hand in
+/// it.
+std::optional<double> resetVoltage(const Scene& scene, std::size_t k, const Wiring& wiring) {
+    const auto& timer = scene.board.timers[k];
+    const auto node = [&](int number) { return wiring.at(timer.pins[static_cast<std::size_t>(number)]); };
+    const Node reset = node(pins::reset), ground = node(pins::ground), rail = node(pins::supply);
+    if (reset == ground) return 0.0;
+    if (reset == rail || scene.poles.contains(reset)) return std::nullopt;
+    std::set<Node> kept{reset};
+    for (const auto& other : scene.board.timers) {
+        for (const Node at : other.pins)
+            kept.insert(wiring.at(at));
+    }
+    for (const Node pole : scene.poles)
+        kept.insert(wiring.at(pole));
+    for (const auto& other : scene.board.timers) {
+        for (int at = 0; at < 8; ++at) { // other resets may share the net; any other pin has a hand in it
+            const Node there = other.pins[static_cast<std::size_t>(at)];
+            if (at != pins::reset && there != devices::open && wiring.at(there) == reset) return std::nullopt;
+        }
+    }
+    double conductance = 0, current = 0;
+    const double supply = timer.nominalSupply;
+    for (const Element& e : reduced(wiring.around({reset}, kept), kept)) {
+        if (!e.touches(reset) || e.kind == ElementKind::capacitance) continue;
+        if (e.kind != ElementKind::resistance) return std::nullopt;
+        const Node far = e.other(reset);
+        if (far != ground && far != rail) return std::nullopt;
+        conductance += 1 / e.value;
+        if (far == rail) current += supply / e.value;
+    }
+    if (!timer.cmos) { // the pin itself pulls up, see the law of the reset input
+        conductance += 1 / timer.sheet.reset_resistance;
+        current += 0.8 * supply / timer.sheet.reset_resistance;
+    }
+    if (!(conductance > 0)) return std::nullopt;
+    return current / conductance;
+}
+
+void resetFindings(const Scene& scene, std::size_t k, Findings& findings) {
+    const auto& timer = scene.board.timers[k];
+    if (!timer.connected(pins::reset)) {
+        findings.push_back(
+            {.kind = "reset-open",
+             .severity = Severity::doubt,
+             .places = {pin(timer.ref, 4)},
+             .text = "Reset (pin 4) of " + timer.ref + " is joined to nothing and may pick up noise.",
+             .remedy = "Join pin 4 to pin 8.",
+             .source = practice});
+        return;
+    }
+    auto volts = resetVoltage(scene, k, scene.wiring);
+    const bool pressed = std::any_of(scene.board.switches.begin(), scene.board.switches.end(),
+                                     [](const devices::Switch& part) { return !part.presses.empty(); });
+    if (volts && pressed) { // low while pressed too?
+        const auto other = resetVoltage(scene, k, Wiring(scene.board, true));
+        volts = other ? std::optional(std::max(*volts, *other)) : std::nullopt;
+    }
+    if (!volts || *volts >= timer.sheet.reset_level) return;
+    findings.push_back({.kind = "reset-low",
+                        .severity = Severity::fault,
+                        .places = {pin(timer.ref, 4)},
+                        .text = "Reset (pin 4) of " + timer.ref + " stays at " + text(*volts, Unit::volt) +
+                                ", under its level of " + text(timer.sheet.reset_level, Unit::volt) +
+                                ", which holds the output low.",
+                        .remedy = "Join pin 4 to pin 8.",
+                        .number = *volts,
+                        .limit = timer.sheet.reset_level,
+                        .source = std::string(
+                            devices::sourceOf(timer.cmos ? "timer-cmos" : "timer-bipolar", "reset_level"))});
+}
+
+void outputFindings(const Scene& scene, std::size_t k, Findings& findings) {
+    const Node output = scene.timers[k][pins::output];
+    const Node rail = scene.timers[k][pins::supply], ground = scene.timers[k][pins::ground];
+    if (output == devices::open || (output != rail && output != ground && !scene.poles.contains(output)))
+        return;
+    const auto& timer = scene.board.timers[k];
+    const std::string where = output == ground ? "the ground net" : "a supply net";
+    findings.push_back({.kind = "output-shorted",
+                        .severity = Severity::fault,
+                        .places = {pin(timer.ref, 3)},
+                        .text = "Output (pin 3) of " + timer.ref + " is joined straight to " + where + ".",
+                        .remedy = "Take pin 3 off that net; lamps go from pin 3 through a resistor.",
+                        .source = practice});
+}
+
+void bypassFindings(const Scene& scene, std::size_t k, Findings& findings) {
+    const auto& timer = scene.board.timers[k];
+    if (!timer.connected(pins::control)) {
+        findings.push_back(
+            {.kind = "control-unbypassed",
+             .severity = Severity::note,
+             .places = {pin(timer.ref, 5)},
+             .text = "The control voltage (pin 5) of " + timer.ref + " has no capacitor." +
+                     (timer.cmos ? " Most CMOS timers need none." : ""),
+             .remedy = "A capacitor of 10 nF from pin 5 to ground keeps noise off the switching levels.",
+             .source = "10 nF in the circuits of TI SLFS022 and ST Doc ID 2182; "
+                       "the Philips ICM7555 sheet (Aug 1994) needs none"});
+    }
+    const Node rail = scene.timers[k][pins::supply], ground = scene.timers[k][pins::ground];
+    if (rail == devices::open || ground == devices::open || rail == ground) return;
+    double bypass = 0;
+    for (const Element& e : scene.wiring.elements()) {
+        if (e.kind == ElementKind::capacitance && e.joins(rail, ground)) bypass = std::max(bypass, e.value);
+    }
+    if (bypass >= leastBypass * (1 - 1e-9)) return;
+    Finding finding{.kind = "supply-unbypassed",
+                    .severity = Severity::note,
+                    .places = {pin(timer.ref, 8), pin(timer.ref, 1)},
+                    .text = "No capacitor of 10 nF or more lies across pins 8 and 1 of " + timer.ref +
+                            "; each switching draws a short pulse from the supply.",
+                    .remedy = "Put 100 nF close to the pins, and 10 to 100 \u00B5F beside it.",
+                    .limit = leastBypass,
+                    .source = practice};
+    if (bypass > 0) finding.number = bypass;
+    findings.push_back(std::move(finding));
+}
+
+/// Calls `seen(part, pins)` for every part, with the nodes of its pins.
+template <class Seen>
+void everyPart(const devices::Board& board, const Seen& seen) {
+    for (const auto& p : board.supplies)
+        seen(p, std::vector<Node>{p.plus, p.minus});
+    for (const auto& p : board.timers)
+        seen(p, std::vector<Node>(p.pins.begin(), p.pins.end()));
+    for (const auto& p : board.resistors)
+        seen(p, std::vector<Node>{p.a, p.b});
+    for (const auto& p : board.variables)
+        seen(p, std::vector<Node>{p.a, p.b, p.wiper});
+    for (const auto& p : board.capacitors)
+        seen(p, std::vector<Node>{p.plus, p.minus});
+    for (const auto& p : board.junctions)
+        seen(p, std::vector<Node>{p.anode, p.cathode});
+    for (const auto& p : board.switches)
+        seen(p, std::vector<Node>{p.a, p.b});
+}
+
+void bridgedFindings(const Scene& scene, Findings& findings) {
+    everyPart(scene.board, [&](const devices::Named& part, const std::vector<Node>& nodes) {
+        if (nodes.size() != 2 || nodes[0] == devices::open || nodes[0] != nodes[1]) return;
+        findings.push_back({.kind = "part-bridged",
+                            .severity = Severity::doubt,
+                            .places = {part.ref},
+                            .text = "Both pins of " + part.ref + " are in one net, so it does nothing.",
+                            .remedy = "Join its pins to two nets, or take it out."});
+    });
+}
+
+void floatingFindings(const Scene& scene, Findings& findings) {
+    if (scene.board.supplies.empty() || scene.board.supplies.front().minus == devices::open) return;
+    // Nodes that any part joins, open switches and capacitors too.
+    std::vector<bool> grounded(static_cast<std::size_t>(scene.board.nodes()), false);
+    grounded[0] = true;
+    const auto isGrounded = [&](Node node) {
+        return node != devices::open && grounded[static_cast<std::size_t>(node)];
+    };
+    for (bool changed = true; changed;) {
+        changed = false;
+        everyPart(scene.board, [&](const devices::Named&, const std::vector<Node>& nodes) {
+            if (std::none_of(nodes.begin(), nodes.end(), isGrounded)) return;
+            for (const Node node : nodes) {
+                if (node == devices::open || isGrounded(node)) continue;
+                grounded[static_cast<std::size_t>(node)] = true;
+                changed = true;
+            }
+        });
+    }
+    everyPart(scene.board, [&](const devices::Named& part, const std::vector<Node>& nodes) {
+        if (std::any_of(nodes.begin(), nodes.end(), isGrounded)) return;
+        findings.push_back({.kind = "floating",
+                            .severity = Severity::doubt,
+                            .places = {part.ref},
+                            .text = part.ref + " has no path to 0 V through any part, so it does nothing.",
+                            .remedy = "Join it to the rest of the circuit, or take it out."});
+    });
+}
+
+} // namespace
+
+void wiringFindings(const Scene& scene, Findings& findings) {
+    if (scene.board.supplies.empty())
+        findings.push_back({.kind = "no-supply",
+                            .severity = Severity::fault,
+                            .places = {},
+                            .text = "The circuit has no supply.",
+                            .remedy = "Add a supply and join its plus to pin 8 and its minus to pin 1."});
+    if (scene.board.timers.empty())
+        findings.push_back({.kind = "no-timer",
+                            .severity = Severity::fault,
+                            .places = {},
+                            .text = "The circuit has no timer.",
+                            .remedy = "Add a 555 timer."});
+    for (std::size_t k = 0; k < scene.board.timers.size(); ++k) {
+        supplyFindings(scene, k, findings);
+        resetFindings(scene, k, findings);
+        outputFindings(scene, k, findings);
+        bypassFindings(scene, k, findings);
+    }
+    bridgedFindings(scene, findings);
+    floatingFindings(scene, findings);
+}
+
+} // namespace blinkwright::study::detail
