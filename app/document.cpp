@@ -2,12 +2,11 @@
 
 #include "app/circuit_loading.h"
 #include "app/undo.h"
+#include "app/whole_file.h"
 #include "core/io/circuit_file.h"
 
-#include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 
 namespace blinkwright::app {
 
@@ -58,16 +57,8 @@ Result<void> Document::save() {
 
 Result<void> Document::saveAs(const QString& path) {
     const QString whole = QFileInfo(path).absoluteFilePath();
-    const auto fault = [&](const QString& why) {
-        return Fault{QDir::toNativeSeparators(whole).toStdString(),
-                     tr("cannot be written: %1").arg(why).toStdString()};
-    };
-    QSaveFile file(whole);
-    if (!file.open(QIODevice::WriteOnly)) return fault(file.errorString());
-    const std::string text = io::writeCircuit(m_circuit);
-    if (file.write(text.data(), static_cast<qint64>(text.size())) != static_cast<qint64>(text.size()) ||
-        !file.commit())
-        return fault(file.errorString());
+    if (Result<void> done = writeWhole(whole, QByteArray::fromStdString(io::writeCircuit(m_circuit))); !done)
+        return done;
     if (m_path != whole) {
         m_path = whole;
         emit pathChanged();

@@ -1,5 +1,6 @@
 #include "app/exporter.h"
 
+#include "app/whole_file.h"
 #include "core/devices/board.h"
 #include "core/io/reports.h"
 #include "core/units/engineering.h"
@@ -7,7 +8,6 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <QStringList>
 #include <QTemporaryDir>
 
@@ -23,26 +23,18 @@ Fault faultAt(const QString& path, const QString& why) {
     return Fault{QDir::toNativeSeparators(path).toStdString(), why.toStdString()};
 }
 
-Result<void> writeAtomically(const QString& path, const QByteArray& bytes) {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
-        return faultAt(path, tr("cannot be written: %1").arg(file.errorString()));
-    return {};
-}
-
 /// Draws into a folder of its own first: a drawing that fails half way must not take the place of an older
 /// export.
 Result<void> writePicture(const engine::Curves& curves, const widgets::CurvesPage& page,
                           widgets::PageFormat format, const QString& path) {
     QTemporaryDir folder;
-    if (!folder.isValid()) return faultAt(path, tr("cannot be written: %1").arg(folder.errorString()));
+    if (!folder.isValid()) return notWritten(path, folder.errorString());
     const QString draft = folder.filePath(QStringLiteral("curves.") + QFileInfo(path).suffix().toLower());
     if (Result<void> drawn = widgets::exportCurves(curves, page, format, draft); !drawn)
         return faultAt(path, QString::fromStdString(drawn.fault().text));
     QFile file(draft);
-    if (!file.open(QIODevice::ReadOnly))
-        return faultAt(path, tr("cannot be written: %1").arg(file.errorString()));
-    return writeAtomically(path, file.readAll());
+    if (!file.open(QIODevice::ReadOnly)) return notWritten(path, file.errorString());
+    return writeWhole(path, file.readAll());
 }
 
 /// `R1 10 kΩ`; nothing for a part whose first value is no plain number.
@@ -97,7 +89,7 @@ Result<void> exportStudy(const study::Study& study, const widgets::CurvesPage& p
     case ExportKind::csv:
         break;
     }
-    return writeAtomically(path, QByteArray::fromStdString(io::curvesCsv(study.curves)));
+    return writeWhole(path, QByteArray::fromStdString(io::curvesCsv(study.curves)));
 }
 
 } // namespace blinkwright::app

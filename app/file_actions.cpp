@@ -16,7 +16,7 @@ QString circuitFilter() {
 
 } // namespace
 
-bool MainWindow::open(const QString& path) {
+bool MainWindow::openFile(const QString& path) {
     if (Result<void> done = m_document.open(path); !done) {
         tell(tr("The file was not opened"), done.fault());
         return false;
@@ -28,14 +28,14 @@ bool MainWindow::open(const QString& path) {
 
 void MainWindow::openInstead(const QString& path) {
     if (!mayLeave()) return;
-    if (!open(path) && !QFileInfo::exists(path)) m_settings.removeRecentFile(path);
+    if (!openFile(path) && !QFileInfo::exists(path)) m_settings.removeRecentFile(path);
 }
 
 void MainWindow::askOpen() {
     if (!mayLeave()) return;
     const QString path =
         QFileDialog::getOpenFileName(this, tr("Open a circuit"), m_settings.lastFolder(), circuitFilter());
-    if (!path.isEmpty()) open(path);
+    if (!path.isEmpty()) openFile(path);
 }
 
 bool MainWindow::save() {

@@ -8,8 +8,6 @@ namespace {
 
 using std::chrono::milliseconds;
 
-/// Two frames at 60 Hz: a run shorter than this is worth showing even if a newer wish waits.
-constexpr milliseconds leastPatience{30};
 constexpr milliseconds mostPatience{2000};
 
 double millisecondsOf(std::chrono::steady_clock::duration span) {
@@ -18,8 +16,8 @@ double millisecondsOf(std::chrono::steady_clock::duration span) {
 
 } // namespace
 
-LiveRun::LiveRun(Compute compute, QObject* parent)
-    : QObject(parent), m_compute(std::move(compute)), m_patience(leastPatience),
+LiveRun::LiveRun(Compute compute, QObject* parent, milliseconds patience)
+    : QObject(parent), m_compute(std::move(compute)), m_leastPatience(patience), m_patience(patience),
       m_worker([this] { work(); }) {
     m_overtake.setSingleShot(true);
     connect(&m_overtake, &QTimer::timeout, this, &LiveRun::overtake);
@@ -95,9 +93,9 @@ void LiveRun::work() {
         const bool overtaken = m_cancel;
         // A drag over a slow circuit must not cancel every run: after each one lost the next may take twice
         // as long.
-        m_patience = overtaken ? std::min(mostPatience, m_patience * 2)
-                               : std::clamp(std::chrono::duration_cast<milliseconds>(took * 3 / 2),
-                                            leastPatience, mostPatience);
+        const auto wanted =
+            overtaken ? m_patience * 2 : std::chrono::duration_cast<milliseconds>(took * 3 / 2);
+        m_patience = std::max(m_leastPatience, std::min(mostPatience, wanted));
         if (!overtaken)
             QMetaObject::invokeMethod(
                 this, [this, outcome = std::move(outcome), ticket] { deliver(outcome, ticket); },

@@ -38,7 +38,10 @@ class LiveRun : public QObject {
         double took_ms = 0;
     };
 
-    explicit LiveRun(Compute compute, QObject* parent = nullptr);
+    /// @param patience how long a run may go on, at least, while a newer request waits: two frames at 60 Hz
+    /// by default, since a shorter run is worth showing even in the middle of a drag.
+    explicit LiveRun(Compute compute, QObject* parent = nullptr,
+                     std::chrono::milliseconds patience = std::chrono::milliseconds(30));
     /// Cancels what runs and waits for the worker.
     ~LiveRun() override;
 
@@ -68,7 +71,8 @@ class LiveRun : public QObject {
     bool m_running = false;
     bool m_leaving = false;
     Clock::time_point m_started;
-    std::chrono::milliseconds m_patience; ///< how long a run may go on while a newer request waits
+    const std::chrono::milliseconds m_leastPatience;
+    std::chrono::milliseconds m_patience; ///< grows while runs get lost, so that some come through
     std::atomic<bool> m_cancel = false;
     quint64 m_asked = 0;     ///< requests so far
     quint64 m_delivered = 0; ///< the last request whose result came

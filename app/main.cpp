@@ -2,7 +2,6 @@
 //
 // For measuring how long a start takes: with BLINKWRIGHT_EXIT_AFTER_FIRST_CURVE=1 in the environment the
 // program prints nothing and quits as soon as the first curve has been painted.
-#include "app/appearance.h"
 #include "app/icons.h"
 #include "app/main_window.h"
 #include "app/settings.h"
@@ -32,16 +31,14 @@ int runWindow(int argc, char** argv, const std::string& file) {
     QApplication::setDesktopFileName(QStringLiteral("blinkwright"));
     QApplication::setWindowIcon(programIcon());
     Settings settings;
-    Appearance appearance;
-    appearance.choose(settings.looks());
-    MainWindow window(settings, appearance);
+    MainWindow window(settings);
     if (quitsAfterFirstCurve())
         QObject::connect(&window, &MainWindow::firstCurvePainted, &application, &QApplication::quit,
                          Qt::QueuedConnection);
     window.show();
     if (!file.empty())
         QTimer::singleShot(0, &window,
-                           [&] { window.open(QFile::decodeName(QByteArray::fromStdString(file))); });
+                           [&] { window.openFile(QFile::decodeName(QByteArray::fromStdString(file))); });
     return QApplication::exec();
 }
 

@@ -47,8 +47,8 @@ QString droppedFile(const QMimeData* data) {
 
 } // namespace
 
-MainWindow::MainWindow(Settings& settings, Appearance& appearance, QWidget* parent)
-    : QMainWindow(parent), m_settings(settings), m_appearance(appearance) {
+MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent), m_settings(settings) {
+    m_appearance.choose(m_settings.looks());
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
     makeLayout();

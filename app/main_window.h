@@ -1,8 +1,8 @@
 // The one window: Hook-up beside Curves and Readings, Values and Findings below, menus and a short tool bar.
 //
-//   MainWindow window(settings, appearance);
+//   MainWindow window(settings);
 //   window.show();
-//   window.open("mole-light.blinkwright");
+//   window.openFile("mole-light.blinkwright");
 // Split by what it does: layout here, menus in actions.cpp, files in file_actions.cpp, exports in
 // export_actions.cpp.
 #pragma once
@@ -27,11 +27,12 @@ class Pane;
 class MainWindow : public QMainWindow {
     Q_OBJECT
   public:
-    MainWindow(Settings& settings, Appearance& appearance, QWidget* parent = nullptr);
+    explicit MainWindow(Settings& settings, QWidget* parent = nullptr);
     ~MainWindow() override;
 
     Document& document() { return m_document; }
     LivePanels& live() { return *m_live; }
+    Appearance& appearance() { return m_appearance; }
     widgets::HookupView& hookup() { return *m_hookup; }
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
@@ -39,7 +40,7 @@ class MainWindow : public QMainWindow {
     widgets::FindingsView& findings() { return *m_findings; }
 
     /// Opens a file without asking about changes; says in a dialog why it could not.
-    bool open(const QString& path);
+    bool openFile(const QString& path);
     /// Writes the curves that are shown, by the ending of the name.
     Result<void> exportTo(const QString& path);
 
@@ -92,7 +93,7 @@ class MainWindow : public QMainWindow {
     void askExport();
 
     Settings& m_settings;
-    Appearance& m_appearance;
+    Appearance m_appearance;
     Document m_document;
 
     widgets::HookupView* m_hookup = nullptr;

@@ -37,6 +37,29 @@ bool isPlainWrite(const Edit& edit) {
     return overwrites(edit, edit);
 }
 
+/// What is stated where an edit would write, or nothing.
+std::optional<circuit::Value> statedAt(const circuit::Circuit& circuit,
+                                       const circuit::edits::SetValue& edit) {
+    const circuit::Part* part = circuit.find(edit.part);
+    if (!part) return {};
+    const circuit::Values& values = edit.layer == circuit::Layer::part ? part->values
+                                    : edit.layer == circuit::Layer::setA
+                                        ? circuit.overrides(circuit::PartSet::A, edit.part)
+                                        : circuit.overrides(circuit::PartSet::B, edit.part);
+    const auto found = values.find(edit.key);
+    return found == values.end() ? std::nullopt : std::optional(found->second);
+}
+
+/// Whether an edit of values would change nothing: a drag that has come back to where it began.
+bool changesNothing(const circuit::Circuit& circuit, const Edit& edit) {
+    std::vector<Edit> leaves;
+    flatten(edit, leaves);
+    return std::ranges::all_of(leaves, [&](const Edit& leaf) {
+        const auto* value = std::get_if<circuit::edits::SetValue>(&leaf.kind);
+        return value && statedAt(circuit, *value) == value->value;
+    });
+}
+
 } // namespace
 
 Edit joined(const Edit& later, const Edit& earlier) {
@@ -76,6 +99,7 @@ bool EditCommand::mergeWith(const QUndoCommand* later) {
     if (!other || other->m_gesture != m_gesture || !m_done || !other->m_done) return false;
     m_edit = joined(other->m_edit, m_edit);
     setText(other->text());
+    setObsolete(changesNothing(m_document.circuit(), m_edit));
     return true;
 }
 

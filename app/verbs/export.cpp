@@ -6,7 +6,7 @@
 #include <QFile>
 
 #include <array>
-#include <ostream>
+#include <iostream>
 
 namespace blinkwright::app::verbs {
 
@@ -14,7 +14,11 @@ namespace {
 
 Result<void> write(const Studied& studied, const QString& path) {
     if (exportKind(path) == ExportKind::csv) return exportStudy(studied.study, {}, path);
-    // Pictures need the toolkit's fonts, but never a display.
+    // Pictures need the toolkit's fonts, but never a display, and what it misses of a desktop is no user's
+    // concern.
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& text) {
+        if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << text.toStdString() << "\n";
+    });
     qputenv("QT_QPA_PLATFORM", "offscreen");
     std::string name = "blinkwright";
     std::array<char*, 2> argv{name.data(), nullptr};
