@@ -94,10 +94,10 @@ void MainWindow::makeLayout() {
     auto* findings = new Pane(tr("Findings"), m_findings);
     m_panes = {hookup, curves, readings, values, findings};
 
-    m_right = splitter(Qt::Vertical, QStringLiteral("right"), {curves, readings}, {372, 178});
+    m_right = splitter(Qt::Vertical, QStringLiteral("right"), {curves, readings}, {352, 168});
     m_top = splitter(Qt::Horizontal, QStringLiteral("top"), {hookup, m_right}, {560, 720});
     m_bottom = splitter(Qt::Horizontal, QStringLiteral("bottom"), {values, findings}, {760, 520});
-    m_rows = splitter(Qt::Vertical, QStringLiteral("rows"), {m_top, m_bottom}, {550, 170});
+    m_rows = splitter(Qt::Vertical, QStringLiteral("rows"), {m_top, m_bottom}, {525, 194});
 
     auto* ground = new QWidget;
     auto* column = new QVBoxLayout(ground);
