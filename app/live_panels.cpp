@@ -18,6 +18,11 @@ using circuit::PartSet;
 /// After this long without a result the status bar says that one is on its way.
 constexpr int slow_ms = 250;
 
+/// While a hand holds a value, the picture must be quick: the readings show four digits, which this keeps
+/// right. What stays on the screen after the hand has let go is run again at full accuracy.
+constexpr double dragAccuracy = 1e-5;
+constexpr double fullAccuracy = 1e-6;
+
 } // namespace
 
 LivePanels::LivePanels(Document& document, const Panels& panels, QObject* parent)
@@ -60,6 +65,7 @@ void LivePanels::beginGesture() {
 
 void LivePanels::endGesture() {
     m_gesture = 0;
+    if (m_askedRoughly) ask();
 }
 
 void LivePanels::wish(const circuit::ValueRef& which, double value) {
@@ -79,6 +85,8 @@ void LivePanels::ask() {
     study::StudyRequest request;
     request.flashes = m_document.circuit().run.flashes;
     request.begin = m_document.circuit().run.begin;
+    m_askedRoughly = m_gesture != 0;
+    request.accuracy = m_askedRoughly ? dragAccuracy : fullAccuracy;
     m_run.request({m_document.circuit(), PartSet::A, request, m_document.revision()});
     if (!m_slow.isActive()) m_slow.start();
 }

@@ -66,6 +66,7 @@ class LivePanels : public QObject {
     std::shared_ptr<const engine::Curves> m_echo;
     int m_gesture = 0;             ///< of the document; 0 between gestures
     quint64 m_gestureRevision = 0; ///< the document's when the gesture began
+    bool m_askedRoughly = false;   ///< the last request was of a drag
     bool m_freshFile = false;      ///< the next result is the first of its file
 };
 

@@ -156,6 +156,20 @@ TEST_F(WindowTest, DraggingASliderMovesTheReadingsAndIsOneStepToUndo) {
     ASSERT_TRUE(waitForRun());
 }
 
+TEST_F(WindowTest, WhatADragLeavesOnTheScreenIsRunAtFullAccuracy) {
+    open();
+    const circuit::ValueRef r2{window.document().circuit().findRef("R2")->id, "resistance"};
+    emit window.values().gestureBegan(1);
+    emit window.values().valueWished(r2, 50e3, 1);
+    ASSERT_TRUE(waitForRun());
+    const double rough = window.live().shown()->readings.run.accuracy;
+    emit window.values().gestureEnded(1);
+    EXPECT_TRUE(waitFor([&] { return window.live().shown()->readings.run.accuracy == 1e-6; }));
+    EXPECT_GT(rough, 1e-6);
+    EXPECT_LE(rough, 5e-5) << "four digits of a reading";
+    EXPECT_EQ(window.document().undoStack().count(), 1);
+}
+
 TEST_F(WindowTest, EscapeTakesTheEchoAway) {
     open();
     widgets::ScaleSlider& slider = *row("R2").slider();
@@ -370,8 +384,7 @@ TEST_F(WindowTest, DarkReachesEveryPanel) {
         double sum = 0;
         int count = 0;
         for (int y = 0; y < image.height(); y += 3)
-            for (int x = 0; x < image.width(); x += 3, ++count)
-                sum += image.pixelColor(x, y).lightnessF();
+            for (int x = 0; x < image.width(); x += 3, ++count) sum += image.pixelColor(x, y).lightnessF();
         EXPECT_LT(sum / count, 0.35) << panel->metaObject()->className();
     }
     action("Light").trigger();
