@@ -24,6 +24,7 @@
 #include <QSplitter>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QThread>
 
 #include <gtest/gtest.h>
 
@@ -186,6 +187,33 @@ TEST_F(WindowTest, OpeningAnotherFileTakesTheEchoAway) {
     ASSERT_TRUE(window.live().hasEcho());
     open("winch-warning");
     EXPECT_FALSE(window.live().hasEcho());
+}
+
+TEST_F(WindowTest, ARunOfTheFileBeforeIsDropped) {
+    std::vector<double> shown_V;
+    QObject::connect(&window.live(), &app::LivePanels::studyShown, &window,
+                     [&] { shown_V.push_back(window.live().shown()->board.supplies.at(0).voltage); });
+    ASSERT_TRUE(window.openFile(sample("mole-light")));
+    QThread::msleep(300); // its run ends meanwhile, and its result waits for the event loop
+    ASSERT_TRUE(window.openFile(sample("winch-warning")));
+    ASSERT_TRUE(waitFor([&] { return !shown_V.empty(); }));
+    QTest::qWait(50);
+    EXPECT_EQ(shown_V, std::vector<double>{stated(window.document().circuit(), "BT1", "voltage")});
+}
+
+TEST_F(WindowTest, ARunThatAnUndoHasOvertakenIsDropped) {
+    open();
+    const circuit::ValueRef r2{window.document().circuit().findRef("R2")->id, "resistance"};
+    std::vector<quint64> shown;
+    emit window.values().valueWished(r2, 50e3, 0);
+    QThread::msleep(300);
+    QObject::connect(&window.live(), &app::LivePanels::studyShown, &window, [&] {
+        shown.push_back(static_cast<quint64>(window.live().shown()->readings.timers.at(0).textbook->r2_ohm));
+    });
+    action("Undo").trigger();
+    ASSERT_TRUE(waitFor([&] { return !shown.empty(); }));
+    QTest::qWait(50);
+    EXPECT_EQ(shown, std::vector<quint64>{68000});
 }
 
 TEST_F(WindowTest, ATypedValueIsOneStepWithItsTextInTheMenu) {
