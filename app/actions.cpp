@@ -3,7 +3,9 @@
 #include "app/icons.h"
 #include "app/main_window.h"
 #include "widgets/curves/curves_view.h"
+#include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/values/value_panel.h"
 
 #include <QActionGroup>
 #include <QElapsedTimer>
@@ -218,6 +220,8 @@ void MainWindow::showAvailability() {
     for (QAction* action : {m_export, m_copyPicture, m_fitCurves}) action->setEnabled(curves);
     m_copyReadings->setEnabled(study != nullptr);
     m_flashes->setEnabled(open);
+    m_values->setVisible(open);
+    m_findings->setVisible(open); // "No findings" about no circuit would mislead
     m_clearEcho->setEnabled(m_live->hasEcho());
 }
 

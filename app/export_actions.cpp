@@ -36,8 +36,7 @@ Result<void> MainWindow::exportTo(const QString& path) {
 void MainWindow::askExport() {
     const auto kinds = filters();
     QStringList names;
-    for (const Filter& kind : kinds)
-        names << kind.text;
+    for (const Filter& kind : kinds) names << kind.text;
     const QString stem = QFileInfo(m_document.path()).completeBaseName();
     QFileDialog dialog(this, tr("Export the curves"), m_settings.lastFolder());
     dialog.setAcceptMode(QFileDialog::AcceptSave);

@@ -75,6 +75,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     m_curves->setMessage(tr("Open a circuit file, or drop one here."));
     showTheme(m_appearance.theme());
     showTitle();
+    showRun();
     showAvailability();
     restoreState();
 }

@@ -25,6 +25,9 @@ Pane::Pane(const QString& title, QWidget* panel, QWidget* parent)
     m_title->setContentsMargins(titleMargin, 3, titleMargin, 3);
     m_title->setObjectName(QStringLiteral("title"));
     if (panel->accessibleName().isEmpty()) panel->setAccessibleName(title);
+    QSizePolicy policy = panel->sizePolicy();
+    policy.setRetainSizeWhenHidden(true); // the heading stays at the top of an empty pane
+    panel->setSizePolicy(policy);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);

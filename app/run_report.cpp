@@ -16,26 +16,26 @@ struct RunReportText {
 
 QString runReport(const study::Study& study, double took_ms) {
     const engine::RunReport& run = study.readings.run;
+    const std::string_view reason = engine::describe(run.reason);
+    const QString why = QString::fromUtf8(reason.data(), static_cast<qsizetype>(reason.size()));
+    if (run.reason == engine::StopReason::cannotStart) return RunReportText::tr("No run: %1").arg(why);
     const std::size_t switchings =
         study.readings.timers.empty() ? 0 : study.readings.timers.front().switchings_s.size();
-    const int flashes = static_cast<int>(switchings / 2);
-    QString line =
-        (flashes == 1 ? RunReportText::tr("1 flash") : RunReportText::tr("%1 flashes").arg(flashes)) +
-        RunReportText::tr(", %1 steps, %2 ms")
-            .arg(QLocale::c().toString(static_cast<qlonglong>(run.steps)),
-                 QLocale::c().toString(took_ms, 'f', took_ms < 10 ? 1 : 0));
-    if (run.reason != engine::StopReason::flashesReached) {
-        const std::string_view why = engine::describe(run.reason);
-        line += QStringLiteral(" – ") + QString::fromUtf8(why.data(), static_cast<qsizetype>(why.size()));
-    }
-    return line;
+    const auto flashes = static_cast<qulonglong>(switchings / 2);
+    const QLocale plain = QLocale::c();
+    const QString line =
+        RunReportText::tr("%1, %2 steps, %3 ms")
+            .arg(flashes == 1 ? RunReportText::tr("1 flash") : RunReportText::tr("%1 flashes").arg(flashes),
+                 plain.toString(static_cast<qlonglong>(run.steps)),
+                 plain.toString(took_ms, 'f', took_ms < 10 ? 1 : 0));
+    if (run.reason == engine::StopReason::flashesReached) return line;
+    return RunReportText::tr("%1 – %2").arg(line, why);
 }
 
 QString whyNoCurves(const study::Study& study) {
     if (!study.curves.time_s.empty()) return {};
     QStringList reasons;
-    for (const std::string& reason : study.readings.reasons)
-        reasons << QString::fromStdString(reason);
+    for (const std::string& reason : study.readings.reasons) reasons << QString::fromStdString(reason);
     if (reasons.isEmpty()) reasons << RunReportText::tr("This circuit cannot be run.");
     return reasons.join(u'\n');
 }

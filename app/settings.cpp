@@ -39,8 +39,7 @@ void Settings::addRecentFile(const QString& path) {
     const QString whole = QFileInfo(path).absoluteFilePath();
     files.removeAll(whole);
     files.prepend(whole);
-    while (files.size() > mostRecentFiles)
-        files.removeLast();
+    while (files.size() > mostRecentFiles) files.removeLast();
     m_store->setValue(recentKey, files);
 }
 

@@ -12,8 +12,7 @@ using circuit::Edit;
 
 void flatten(const Edit& edit, std::vector<Edit>& leaves) {
     if (const auto* group = std::get_if<circuit::edits::Group>(&edit.kind))
-        for (const Edit& inner : group->edits)
-            flatten(inner, leaves);
+        for (const Edit& inner : group->edits) flatten(inner, leaves);
     else
         leaves.push_back(edit);
 }

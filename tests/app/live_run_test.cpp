@@ -58,8 +58,7 @@ class LiveRunTest : public testing::Test {
     }
     std::vector<quint64> revisions() const {
         std::vector<quint64> all;
-        for (const LiveRun::Outcome& outcome : outcomes)
-            all.push_back(outcome.revision);
+        for (const LiveRun::Outcome& outcome : outcomes) all.push_back(outcome.revision);
         return all;
     }
     bool waitForStart(int count) {
@@ -95,8 +94,7 @@ TEST_F(LiveRunTest, StudiesOnAnotherThreadAndDeliversOnTheCallers) {
 TEST_F(LiveRunTest, TheNewestOfTheWaitingRequestsWins) {
     ask(1);
     ASSERT_TRUE(waitForStart(1));
-    for (quint64 revision = 2; revision <= 50; ++revision)
-        ask(revision);
+    for (quint64 revision = 2; revision <= 50; ++revision) ask(revision);
     held.go.release(2);
     ASSERT_TRUE(waitFor([&] { return !run.isBusy(); }));
     EXPECT_EQ(held.started, 2);
@@ -160,8 +158,7 @@ TEST(SlowLiveRun, ADragOverASlowCircuitStillShowsPictures) {
     // milliseconds.
     LiveRun run([](const circuit::Circuit&, circuit::PartSet, const study::StudyRequest& request) {
         study::Study study;
-        for (int k = 0; k < 80 && !request.cancel->load(); ++k)
-            QThread::msleep(1);
+        for (int k = 0; k < 80 && !request.cancel->load(); ++k) QThread::msleep(1);
         return Result<study::Study>(std::move(study));
     });
     int shown = 0;

@@ -16,8 +16,7 @@ class SettingsTest : public testing::Test {
 
 TEST_F(SettingsTest, KeepsTheTenNewestFilesNewestFirstAndNoneTwice) {
     Settings settings(file);
-    for (int k = 1; k <= 12; ++k)
-        settings.addRecentFile(QString("/harbour/%1.blinkwright").arg(k));
+    for (int k = 1; k <= 12; ++k) settings.addRecentFile(QString("/harbour/%1.blinkwright").arg(k));
     settings.addRecentFile("/harbour/7.blinkwright");
     const QStringList files = settings.recentFiles();
     ASSERT_EQ(files.size(), 10);

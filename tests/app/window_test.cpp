@@ -432,6 +432,7 @@ TEST_F(WindowTest, BeforeAFileIsOpenOffersWhatMakesSenseOnly) {
     EXPECT_FALSE(action("Save").isEnabled());
     EXPECT_FALSE(action("Export curves").isEnabled());
     EXPECT_FALSE(action("Copy readings").isEnabled());
+    EXPECT_FALSE(action("Undo").isEnabled());
     open();
     EXPECT_TRUE(action("Save").isEnabled());
     EXPECT_TRUE(action("Export curves").isEnabled());
