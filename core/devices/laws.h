@@ -23,6 +23,7 @@ struct Law {
 
 /// s(x) = 1/(1 + e^-x), without overflow.
 inline double logistic(double x) {
+    if (x > 37) return 1; // e^-37 is below the rounding of 1
     const double e = std::exp(-std::abs(x));
     return x >= 0 ? 1 / (1 + e) : e / (1 + e);
 }
@@ -35,6 +36,7 @@ struct Smooth {
 
 /// sp(x) = ln(1 + e^x) and its derivative s(x), without overflow.
 inline Smooth softPlus(double x) {
+    if (x > 35) return {x, 1}; // e^-35 is below the rounding of x
     const double e = std::exp(-std::abs(x));
     return x >= 0 ? Smooth{x + std::log1p(e), 1 / (1 + e)} : Smooth{std::log1p(e), e / (1 + e)};
 }

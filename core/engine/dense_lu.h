@@ -28,15 +28,13 @@ class DenseLu {
                 if (std::abs(a[r * n + k]) > std::abs(a[p * n + k])) p = r;
             m_swap[static_cast<std::size_t>(k)] = p;
             if (p != k)
-                for (int c = 0; c < n; ++c)
-                    std::swap(a[p * n + c], a[k * n + c]);
+                for (int c = 0; c < n; ++c) std::swap(a[p * n + c], a[k * n + c]);
             const double pivot = a[k * n + k];
             if (!(std::abs(pivot) > 1e-300)) return false;
             for (int r = k + 1; r < n; ++r) {
                 const double factor = a[r * n + k] /= pivot;
                 if (factor == 0) continue;
-                for (int c = k + 1; c < n; ++c)
-                    a[r * n + c] -= factor * a[k * n + c];
+                for (int c = k + 1; c < n; ++c) a[r * n + c] -= factor * a[k * n + c];
             }
         }
         return true;
@@ -50,14 +48,12 @@ class DenseLu {
         }
         for (int r = 1; r < n; ++r) {
             double sum = x[r];
-            for (int c = 0; c < r; ++c)
-                sum -= a[r * n + c] * x[c];
+            for (int c = 0; c < r; ++c) sum -= a[r * n + c] * x[c];
             x[r] = sum;
         }
         for (int r = n - 1; r >= 0; --r) {
             double sum = x[r];
-            for (int c = r + 1; c < n; ++c)
-                sum -= a[r * n + c] * x[c];
+            for (int c = r + 1; c < n; ++c) sum -= a[r * n + c] * x[c];
             x[r] = sum / a[r * n + r];
         }
     }

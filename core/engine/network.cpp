@@ -58,20 +58,15 @@ Network::Network(Board given) : m_board(std::move(given)), m_nodes(std::max(1, m
     }
 
     Groups groups(m_nodes);
-    for (const auto& s : board.supplies)
-        groups.join(s.plus, s.minus);
-    for (const auto& r : board.resistors)
-        groups.join(r.a, r.b);
+    for (const auto& s : board.supplies) groups.join(s.plus, s.minus);
+    for (const auto& r : board.resistors) groups.join(r.a, r.b);
     for (const auto& v : board.variables) {
         groups.join(v.a, v.wiper);
         groups.join(v.b, v.wiper);
     }
-    for (const auto& c : board.capacitors)
-        groups.join(c.plus, c.minus);
-    for (const auto& j : board.junctions)
-        groups.join(j.anode, j.cathode);
-    for (const auto& s : board.switches)
-        groups.join(s.a, s.b);
+    for (const auto& c : board.capacitors) groups.join(c.plus, c.minus);
+    for (const auto& j : board.junctions) groups.join(j.anode, j.cathode);
+    for (const auto& s : board.switches) groups.join(s.a, s.b);
     for (std::size_t t = 0; t < board.timers.size(); ++t) {
         const auto& p = m_pins[t];
         groups.join(p[pins::supply], p[pins::ground]);
@@ -176,8 +171,7 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
         r.ports.push_back(port);
         wiring.push_back({from, to});
     };
-    for (const auto& timer : board.timers)
-        r.highCurves.push_back(devices::outputHighCurve(timer.sheet));
+    for (const auto& timer : board.timers) r.highCurves.push_back(devices::outputHighCurve(timer.sheet));
     r.lampPort.assign(board.junctions.size(), -1);
     for (std::size_t k = 0; k < board.junctions.size(); ++k) {
         const auto& j = board.junctions[k];
@@ -231,8 +225,7 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
     e.P = Matrix::Zero(size, r.n);
     e.Q = Matrix::Zero(size, r.m);
     e.control = Matrix::Zero(r.m, size);
-    for (const auto& part : board.resistors)
-        e.conductance(part.a, part.b, 1 / part.resistance);
+    for (const auto& part : board.resistors) e.conductance(part.a, part.b, 1 / part.resistance);
     for (const auto& part : board.variables) {
         e.conductance(part.a, part.wiper, 1 / part.upper);
         e.conductance(part.wiper, part.b, 1 / part.lower);
@@ -268,10 +261,8 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
             e.inject(p[pins::ground], -0.8 * timer.nominalSupply * g);
         }
     }
-    for (const auto& [node, ground] : m_pinTies)
-        e.conductance(node, ground, inputTie);
-    for (int node : m_groundTies)
-        e.conductance(node, 0, groundTie);
+    for (const auto& [node, ground] : m_pinTies) e.conductance(node, ground, inputTie);
+    for (int node : m_groundTies) e.conductance(node, 0, groundTie);
     for (int k = 0; k < r.m; ++k) {
         const Port& port = r.ports[static_cast<std::size_t>(k)];
         const auto [from, to] = wiring[static_cast<std::size_t>(k)];
@@ -319,6 +310,24 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
     r.b = rows(b);
     r.B = rows(B);
     r.D = rows(D);
+
+    r.stride = (r.n + r.m + 3) / 4 * 4;
+    r.columns.assign(static_cast<std::size_t>(r.stride) * static_cast<std::size_t>(r.n + r.m), 0);
+    r.constant.assign(static_cast<std::size_t>(r.stride), 0);
+    for (int row = 0; row < r.n + r.m; ++row) {
+        const bool state = row < r.n;
+        const int k = state ? row : row - r.n;
+        r.constant[static_cast<std::size_t>(row)] =
+            state ? r.b[static_cast<std::size_t>(k)] : r.a[static_cast<std::size_t>(k)];
+        for (int j = 0; j < r.n + r.m; ++j) {
+            double entry = 0;
+            if (j < r.n)
+                entry = state ? B(k, j) : r.A[static_cast<std::size_t>(k * r.n + j)];
+            else
+                entry = state ? -D(k, j - r.n) : -Z(k, j - r.n);
+            r.columns[static_cast<std::size_t>(j * r.stride + row)] = entry;
+        }
+    }
 
     // --- what comparators watch
     const int watched = 4 * static_cast<int>(board.timers.size());
@@ -421,10 +430,8 @@ void affine(const Reduced& r, const std::vector<double>& c0, const std::vector<d
             double* out) {
     for (int k = first; k < first + count; ++k) {
         double sum = c0[static_cast<std::size_t>(k)];
-        for (int j = 0; j < r.n; ++j)
-            sum += My[static_cast<std::size_t>(k * r.n + j)] * y[j];
-        for (int j = 0; j < r.m; ++j)
-            sum -= Mi[static_cast<std::size_t>(k * r.m + j)] * i[j];
+        for (int j = 0; j < r.n; ++j) sum += My[static_cast<std::size_t>(k * r.n + j)] * y[j];
+        for (int j = 0; j < r.m; ++j) sum -= Mi[static_cast<std::size_t>(k * r.m + j)] * i[j];
         out[k - first] = sum;
     }
 }

@@ -64,6 +64,10 @@ struct Reduced {
     std::vector<devices::OutputHighCurve> highCurves; ///< by timer
     std::vector<int> lampPort;                        ///< port of each junction, by junction index
     std::vector<double> a, A, Z, b, B, D;
+    /// The same as one matrix for the inner loop: column by column, each `stride` long, first of y, then of
+    /// i(u); the rows are y' and then the port equations without -u. `constant` goes with it.
+    int stride = 0;
+    std::vector<double> columns, constant;
     /// Four rows a timer in the order of Watched: c0 + Cy y - Ci i(u).
     std::vector<double> c0, Cy, Ci;
     /// All nodes, then supply currents (out of plus), then capacitor currents (into plus): x0 + Xy y - Xi

@@ -92,8 +92,7 @@ class Accelerator {
         if (m_images.empty()) return image;
         const auto columns = static_cast<Eigen::Index>(m_images.size());
         Eigen::MatrixXd moves(x.size(), columns);
-        for (Eigen::Index k = 0; k < columns; ++k)
-            moves.col(k) = m_residuals[static_cast<std::size_t>(k)];
+        for (Eigen::Index k = 0; k < columns; ++k) moves.col(k) = m_residuals[static_cast<std::size_t>(k)];
         const Vector weights = moves.completeOrthogonalDecomposition().solve(residual);
         Vector guess = image;
         for (Eigen::Index k = 0; k < columns; ++k)
@@ -135,8 +134,7 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     if (!map.start(state) || !map.next(state)) return stopped();
 
     double volts = 1;
-    for (const auto& supply : board.supplies)
-        volts = std::max(volts, std::abs(supply.voltage));
+    for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
     const double allowed = 0.3 * request.accuracy * volts;
     constexpr int most = 400;
     Accelerator accelerator(std::min<std::size_t>(5, std::max<std::size_t>(1, state.y.size())));

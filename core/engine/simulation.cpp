@@ -16,8 +16,7 @@ constexpr double longestStep_s = 1e9;
 
 Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;
-    for (const auto& supply : board.supplies)
-        volts = std::max(volts, std::abs(supply.voltage));
+    for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
     // Errors of some tens of steps a phase add up, and a phase's end moves by the voltage's error over its
     // slope.
     return {.voltage_V = 0.5 * accuracy * volts, .charge = 0.5 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
@@ -40,8 +39,7 @@ Simulation::Simulation(std::shared_ptr<Network> network, const Options& options)
 
 void Simulation::powerOn() {
     State rest;
-    for (const auto& c : m_network->board().capacitors)
-        rest.y.push_back(c.initialVoltage);
+    for (const auto& c : m_network->board().capacitors) rest.y.push_back(c.initialVoltage);
     rest.timers.resize(m_network->board().timers.size());
     resume(rest);
 }
@@ -57,7 +55,7 @@ void Simulation::resume(const State& state) {
 }
 
 Simulation::State Simulation::state() const {
-    return {m_time, m_stepper.base().y, m_timers};
+    return {m_time, m_stepper.capacitorVoltages(), m_timers};
 }
 
 Waveform Simulation::takeWave() {
@@ -73,8 +71,7 @@ bool Simulation::pressed(std::size_t index) const {
 
 bool Simulation::enterConfiguration() {
     m_outputs.resize(m_timers.size());
-    for (std::size_t t = 0; t < m_timers.size(); ++t)
-        m_outputs[t] = m_timers[t].output;
+    for (std::size_t t = 0; t < m_timers.size(); ++t) m_outputs[t] = m_timers[t].output;
     m_switches.resize(m_network->board().switches.size());
     for (std::size_t k = 0; k < m_switches.size(); ++k)
         m_switches[k] = m_network->board().switches[k].closed != pressed(k);
@@ -112,7 +109,7 @@ double Simulation::nextTimed() const {
 
 double Simulation::wish(std::size_t timer, const Point& point, double time_s) const {
     const TimerState& t = m_timers[timer];
-    const Watched w = m_stepper.reduced().watched(static_cast<int>(timer), point.y.data(), point.i.data());
+    const Watched w = m_stepper.reduced().watched(static_cast<int>(timer), point.y(), point.i.data());
     if (!t.awake) return time_s < wakeAfter_s ? -1.0 : w.supply;
     if (time_s < t.dwellUntil_s) return -1.0;
     // Reset first, then trigger, then threshold: the latch's order of precedence.
@@ -165,7 +162,7 @@ bool Simulation::settleInstant(int crossed) {
         bool flipped = false;
         for (std::size_t k = 0; k < m_timers.size(); ++k) {
             TimerState& t = m_timers[k];
-            const Watched w = m_stepper.reduced().watched(static_cast<int>(k), m_stepper.base().y.data(),
+            const Watched w = m_stepper.reduced().watched(static_cast<int>(k), m_stepper.base().y(),
                                                           m_stepper.base().i.data());
             t.powered = t.powered || w.supply >= 0;
             if (!t.awake && m_time >= wakeAfter_s && (t.powered || m_time >= wakeLatest_s)) t.awake = true;
@@ -253,17 +250,14 @@ int Simulation::land(double& h, double& error) {
 void Simulation::record(double begin_s, double h) {
     if (!m_options.keepWaveform) return;
     const Reduced& r = m_stepper.reduced();
-    const auto dense = m_stepper.dense();
-    m_wave->steps.push_back({begin_s, h, &r, m_wave->numbers.size()});
-    auto& out = m_wave->numbers;
-    const auto add = [&](const std::vector<double>& v) { out.insert(out.end(), v.begin(), v.end()); };
-    add(m_stepper.base().y);
-    add(m_stepper.base().u);
-    add(m_stepper.end().y);
-    add(m_stepper.end().u);
     const auto width = r.n + r.m;
-    out.insert(out.end(), dense.p, dense.p + width);
-    out.insert(out.end(), dense.q, dense.q + width);
+    m_wave->steps.push_back({begin_s, h, &r, m_wave->numbers.size()});
+    const auto add = [&](const double* v) { m_wave->numbers.insert(m_wave->numbers.end(), v, v + width); };
+    const DenseStep dense = m_stepper.dense();
+    add(m_stepper.base().y());
+    add(m_stepper.end().y());
+    add(dense.p);
+    add(dense.q);
 }
 
 RunReport Simulation::run(const Limits& limits) {
@@ -318,8 +312,8 @@ RunReport Simulation::run(const Limits& limits) {
         record(begin, m_time - begin);
 
         double moved = 0;
-        for (std::size_t k = 0; k < m_stepper.base().y.size(); ++k)
-            moved = std::max(moved, std::abs(m_stepper.end().y[k] - m_stepper.base().y[k]));
+        for (int k = 0; k < m_stepper.base().n; ++k)
+            moved = std::max(moved, std::abs(m_stepper.end().y()[k] - m_stepper.base().y()[k]));
         m_stepper.accept();
         ++report.steps;
         const double grow = fullError > 1e-12 ? std::clamp(0.9 * std::pow(fullError, -0.25), 0.3, 6.0) : 6.0;

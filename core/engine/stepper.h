@@ -8,9 +8,11 @@
 //   s.accept();                          // the end of the attempt becomes the base
 #pragma once
 
-#include "core/engine/dense_lu.h"
 #include "core/engine/network.h"
+#include "core/engine/port_solver.h"
 
+#include <map>
+#include <optional>
 #include <vector>
 
 namespace blinkwright::engine {
@@ -23,9 +25,17 @@ struct Tolerances {
         1e-3; ///< a lamp under this share of its rated current counts as if it carried that much
 };
 
-/// A point of the trajectory: capacitor voltages, port voltages, port currents and slopes.
+/// A point of the trajectory: capacitor voltages y and port voltages u in one vector, port currents and
+/// slopes.
 struct Point {
-    std::vector<double> y, u, i, slope;
+    int n = 0;
+    std::vector<double> z, i, slope; ///< z is padded to the stride of the reduced equations
+
+    const double* y() const { return z.data(); }
+    const double* u() const { return z.data() + n; }
+    double* y() { return z.data(); }
+    double* u() { return z.data() + n; }
+    void resize(const Reduced& reduced);
 };
 
 /// What one step's dense output needs besides its ends: two vectors of n + m numbers, y first.
@@ -39,7 +49,7 @@ class Stepper {
     explicit Stepper(Tolerances tolerances) : m_tol(tolerances) {}
 
     /// Sets the capacitor voltages that the next enter() begins at.
-    void setStart(std::vector<double> y) { m_base.y = std::move(y); }
+    void setStart(std::vector<double> y) { m_start = std::move(y); }
     /// Begins a state at the present capacitor voltages: solves the port voltages, starting from those
     /// remembered of this state. @return false where no solution was found.
     bool enter(const Reduced& reduced);
@@ -55,34 +65,51 @@ class Stepper {
     const Reduced& reduced() const { return *m_reduced; }
     const Point& base() const { return m_base; }
     const Point& end() const { return m_end; }
+    std::vector<double> capacitorVoltages() const;
     /// Largest |dy/dt| at the base [V/s].
-    double speed() const;
-    DenseStep dense() const;
+    double speed();
+    DenseStep dense();
     /// y and u at a share of the last attempt, 0 at its base, 1 at its end; currents evaluated there.
     void inside(double share, Point& out);
 
   private:
-    bool solvePorts();
-    bool newton(const double* c);
     bool linearise();
-    void derivative(const double* y, const double* i, double* out) const;
+    bool factorFor(double h);
+    void stage(int index, double h, const double* currents);
+    double chargeError(double h);
+    void finishDense();
+    void residual(const Point& at, const double* currents, double* out) const;
 
     Tolerances m_tol;
     const Reduced* m_reduced = nullptr;
+    std::optional<std::vector<double>>
+        m_start; ///< capacitor voltages for the next enter(), if set from outside
     Point m_base, m_end, m_stage;
     std::vector<double> m_guess;
-    std::vector<int> m_lamps; ///< junctions whose charge is carried
-    std::vector<double> m_charge, m_cycleCharge,
-        m_lastCharge; ///< this phase; last phases; of the last attempt
-    double m_phaseTime = 0;
     double m_h = 0;
+    bool m_denseDone = false;
 
-    DenseLu m_portLu, m_stateLu, m_newtonLu;
-    std::vector<double> m_WA;    ///< (I + Z G)^-1 A, m x n
-    std::vector<double> m_EA;    ///< D G (I + Z G)^-1 A - B, n x n
-    std::vector<double> m_k;     ///< stages x (n + m + lamps)
-    std::vector<double> m_dense; ///< p and q
-    std::vector<double> m_work, m_r, m_column;
+    struct Lamp {
+        int junction = 0;
+        double phase_C = 0; ///< since the phase began
+        double cycle_C = 0; ///< of the phases before, the larger ones counting longer
+        double last_C = 0;  ///< within the last attempt
+        double k[6]{};      ///< stage values
+    };
+    std::vector<Lamp> m_lamps;
+    double m_phaseTime_s = 0;
+
+    // With W = (I + Z G)^-1 and G the slopes at the base:
+    std::vector<double> m_W;     ///< rows
+    std::vector<double> m_T;     ///< columns: -D G W above W
+    std::vector<double> m_WA;    ///< columns: nothing above W A
+    std::vector<double> m_state; ///< D G W A - B, rows
+    std::vector<double> m_S;     ///< (1/(h gamma) + D G W A - B)^-1, rows
+    std::vector<double> m_k;     ///< a column a stage
+    std::vector<double> m_dense; ///< p, then q
+    std::vector<double> m_work;
+    std::vector<int> m_swaps;
+    PortSolver m_ports;
     std::map<const Reduced*, std::vector<double>> m_remembered;
 };
 

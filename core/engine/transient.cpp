@@ -55,8 +55,7 @@ Run simulate(const devices::Board& board, const RunRequest& request) {
                           .steps = request.stepBudget,
                           .events = request.eventBudget});
     run.switchings = sim.switchings();
-    for (const auto& timer : sim.state().timers)
-        run.outputs.push_back(timer.output);
+    for (const auto& timer : sim.state().timers) run.outputs.push_back(timer.output);
     run.wave = sim.takeWave();
     return run;
 }

@@ -24,10 +24,8 @@ void detail::denseAt(const WaveData& data, const WaveStep& step, double share, s
     const auto value = [&](std::size_t k) {
         return rest * start[k] + share * (end[k] + rest * (p[k] + share * q[k]));
     };
-    for (std::size_t k = 0; k < n; ++k)
-        y[k] = value(k);
-    for (std::size_t k = 0; k < m; ++k)
-        u[k] = value(n + k);
+    for (std::size_t k = 0; k < n; ++k) y[k] = value(k);
+    for (std::size_t k = 0; k < m; ++k) u[k] = value(n + k);
 }
 
 Waveform::Waveform() : m_data(std::make_shared<WaveData>()) {
@@ -60,8 +58,7 @@ std::vector<Waveform::Knot> Waveform::knots(int inside) const {
     for (std::size_t k = 0; k < m_data->steps.size(); ++k) {
         // Where nothing jumps, the end of one step serves as the begin of the next.
         const int first = k == 0 || jumpsBefore(k) ? 0 : 1;
-        for (int j = first; j <= inside + 1; ++j)
-            out.push_back({k, double(j) / (inside + 1)});
+        for (int j = first; j <= inside + 1; ++j) out.push_back({k, double(j) / (inside + 1)});
     }
     return out;
 }
@@ -129,8 +126,7 @@ void Waveform::instant(const Knot& knot, Instant& out) const {
         out.timers[t] = {volt(pins::output), volt(pins::control), volt(pins::ground), volt(pins::supply)};
     }
     // Currents of the timers' stages, true ones, without what the reference conductances carry.
-    for (auto& timer : out.timers)
-        timer.idle_A = timer.discharge_A = timer.output_A = 0;
+    for (auto& timer : out.timers) timer.idle_A = timer.discharge_A = timer.output_A = 0;
     for (std::size_t k = 0; k < m; ++k) {
         const Port& port = r.ports[k];
         if (port.kind == PortKind::junction) continue;

@@ -145,9 +145,8 @@ class Reader {
         for (const KeyInfo& key : info(*kind).keys) {
             const JsonNode* given = fields.take(key.key);
             if (!given) continue;
-            auto value = readValue(key, *given);
-            if (!value) return at(place, value.fault());
-            values.emplace(key.key, std::move(value).value());
+            if (auto ok = readValue(key, *given, values[std::string(key.key)]); !ok)
+                return at(place, ok.fault());
         }
         auto added = c.addPart(*kind, std::move(ref).value(), std::move(values), fields.extras());
         if (!added) return at(place, added.fault());
@@ -214,9 +213,9 @@ class Reader {
         for (const KeyInfo& key : info(part->kind).keys) {
             const JsonNode* given = fields.take(key.key);
             if (!given) continue;
-            auto value = readValue(key, *given);
-            if (!value) return at(place, value.fault());
-            if (auto ok = c.setOverride(set, part->id, std::string(key.key), std::move(value).value()); !ok)
+            Value value;
+            if (auto ok = readValue(key, *given, value); !ok) return at(place, ok.fault());
+            if (auto ok = c.setOverride(set, part->id, std::string(key.key), std::move(value)); !ok)
                 return at(place, ok.fault());
         }
         c.setOverrideExtras(set, part->id, fields.extras());

@@ -59,6 +59,51 @@ std::optional<std::size_t> brokenUtf8(std::string_view text) {
     return std::nullopt;
 }
 
+bool isWord(char x) {
+    return (x >= '0' && x <= '9') || (x >= 'a' && x <= 'z') || (x >= 'A' && x <= 'Z') || x == '_' ||
+           x == '.' || x == '-' || x == '+';
+}
+
+/// Where the word begins that ends at a byte or just before it.
+std::size_t wordStart(std::string_view text, std::size_t at) {
+    while (at > 0 && isWord(text[at - 1]))
+        --at;
+    return at;
+}
+
+/// Says in plain words what is wrong with the text that the parser stopped at.
+/// @param at the byte that it stopped at; moved to the beginning of the word or text that it ended.
+std::string whyBroken(std::string_view text, std::size_t& at, std::string_view parserText, bool afterEnd) {
+    if (at >= text.size()) return "the text ends before the JSON does";
+    const auto has = [&](std::string_view part) { return parserText.find(part) != parserText.npos; };
+    const char c = text[at];
+    if (has("invalid string")) {
+        if (static_cast<unsigned char>(c) < 0x20)
+            return "a text holds a line end or another control sign, or lacks its closing quote";
+        return "a text holds an escape that JSON does not know";
+    }
+    if (afterEnd) return "something follows after the end of the JSON";
+    const std::size_t from = wordStart(text, at);
+    if (isWord(c) || (from < at && (has("invalid literal") || has("invalid number")))) {
+        std::size_t to = at;
+        while (to < text.size() && isWord(text[to]))
+            ++to;
+        at = from;
+        return shown(text.substr(from, to - from)) + " is no JSON value";
+    }
+    if (c == '"') {
+        const std::size_t to = at;
+        if (at > 0) at = text.rfind('"', at - 1);
+        if (at == text.npos) at = to;
+        return shown(text.substr(at + 1, to - at - 1)) +
+               " cannot stand here; perhaps a comma or colon is missing before it";
+    }
+    const auto before = at == 0 ? text.npos : text.find_last_not_of(" \t\r\n", at - 1);
+    const bool afterComma = before != text.npos && text[before] == ',';
+    return std::string("'") + c + "' cannot stand here" +
+           (afterComma ? "; the comma before it is too much" : "");
+}
+
 /// The parser's number text carries the decimal mark of the process's locale; JSON knows the point only.
 std::string withPoint(std::string text) {
     for (char& c : text)
@@ -120,10 +165,12 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     bool parse_error(std::size_t position, const std::string&,
                      const nlohmann::detail::exception& error) override {
         if (fault) return false;
-        const std::size_t at = std::min(position == 0 ? 0 : position - 1, m_text.size());
-        const std::string where = placeOf(m_text, at).text();
-        if (error.id == outOfRange) return refuse(place(), "the number is too large (" + where + ")");
-        return refuse(where, whyBroken(position, at, error.what()));
+        std::size_t at = std::min(position == 0 ? 0 : position - 1, m_text.size());
+        if (error.id == outOfRange)
+            return refuse(place(),
+                          "the number is too large (" + placeOf(m_text, wordStart(m_text, at)).text() + ")");
+        std::string why = whyBroken(m_text, at, error.what(), m_levels.empty() && m_done);
+        return refuse(placeOf(m_text, at).text(), std::move(why));
     }
 
     /// `parts[3].resistance`
@@ -161,32 +208,6 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
                    c == '-';
         });
         return plain ? key : shown(key);
-    }
-
-    std::string whyBroken(std::size_t position, std::size_t at, std::string_view parserText) const {
-        if (position > m_text.size()) return "the text ends before the JSON does";
-        const auto has = [&](std::string_view part) { return parserText.find(part) != parserText.npos; };
-        const char c = m_text[at];
-        if (has("invalid string")) {
-            if (static_cast<unsigned char>(c) < 0x20)
-                return "a text holds a line end or another control sign, or lacks its closing quote";
-            return "a text holds an escape that JSON does not know";
-        }
-        if (has("comment")) return "JSON has no comments";
-        if (m_levels.empty() && m_done) return "something follows after the end of the JSON";
-        const auto isWord = [](char x) {
-            return (x >= '0' && x <= '9') || (x >= 'a' && x <= 'z') || (x >= 'A' && x <= 'Z') || x == '_' ||
-                   x == '.' || x == '-' || x == '+';
-        };
-        std::size_t from = at, to = at + 1;
-        if (isWord(c)) {
-            while (from > 0 && isWord(m_text[from - 1]))
-                --from;
-            while (to < m_text.size() && isWord(m_text[to]))
-                ++to;
-            return shown(m_text.substr(from, to - from)) + " is no JSON value";
-        }
-        return "this is not JSON: " + shown(m_text.substr(from, 1)) + " cannot stand here";
     }
 
     void separate() {
@@ -307,92 +328,6 @@ Result<JsonNode> readJson(std::string_view text, const std::vector<std::string_v
     if (builder.fault) return *builder.fault;
     if (!done) return Fault{"", "this is not JSON"};
     return std::move(builder.root);
-}
-
-std::string compact(const JsonNode& node) {
-    std::string text;
-    switch (node.type) {
-    case JsonNode::Type::null:
-        return "null";
-    case JsonNode::Type::flag:
-        return node.flag ? "true" : "false";
-    case JsonNode::Type::number:
-    case JsonNode::Type::verbatim:
-        return node.text;
-    case JsonNode::Type::text:
-        return quotedJson(node.text);
-    case JsonNode::Type::list:
-        for (const JsonNode& item : node.items)
-            text += (text.empty() ? "" : ",") + compact(item);
-        return "[" + text + "]";
-    case JsonNode::Type::object:
-        for (std::size_t i = 0; i < node.items.size(); ++i)
-            text += (text.empty() ? "" : ",") + quotedJson(node.keys[i]) + ":" + compact(node.items[i]);
-        return "{" + text + "}";
-    }
-    return text;
-}
-
-std::string quotedJson(std::string_view text) {
-    constexpr std::string_view hex = "0123456789abcdef";
-    std::string out = "\"";
-    for (char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        switch (c) {
-        case '"':
-            out += "\\\"";
-            break;
-        case '\\':
-            out += "\\\\";
-            break;
-        case '\n':
-            out += "\\n";
-            break;
-        case '\r':
-            out += "\\r";
-            break;
-        case '\t':
-            out += "\\t";
-            break;
-        default:
-            if (byte < 0x20)
-                out.append("\\u00").append(1, hex[byte >> 4]).append(1, hex[byte & 15]);
-            else
-                out += c;
-        }
-    }
-    return out += '"';
-}
-
-std::string shown(std::string_view text) {
-    constexpr std::size_t longest = 40;
-    bool cut = false;
-    if (text.size() > longest) {
-        std::size_t end = longest;
-        while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
-            --end;
-        text = text.substr(0, end);
-        cut = true;
-    }
-    std::string out = "\"";
-    for (char c : text)
-        out += static_cast<unsigned char>(c) < 0x20 || c == 0x7F ? ' ' : c;
-    return out += cut ? "...\"" : "\"";
-}
-
-std::string shown(const JsonNode& node) {
-    switch (node.type) {
-    case JsonNode::Type::text:
-        return shown(std::string_view(node.text));
-    case JsonNode::Type::list:
-        return "a list";
-    case JsonNode::Type::object:
-        return "an object";
-    case JsonNode::Type::number:
-        return node.text.substr(0, 40);
-    default:
-        return compact(node).substr(0, 40);
-    }
 }
 
 } // namespace blinkwright::io

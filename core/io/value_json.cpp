@@ -20,7 +20,19 @@ Result<Interval> readPair(const std::string& place, const JsonNode& node) {
     return Interval{node.items[0].number, node.items[1].number};
 }
 
-Result<Value> readPresses(const std::string& place, const JsonNode& node) {
+Result<void> readTolerance(const std::string& place, const JsonNode& node, Value& value) {
+    if (node.type == Type::number) {
+        value = node.number;
+        return {};
+    }
+    if (node.type != Type::list) return wrong(place, "a number or a list of two numbers", node);
+    const auto pair = readPair(place, node);
+    if (!pair) return pair.fault();
+    value = pair.value();
+    return {};
+}
+
+Result<void> readPresses(const std::string& place, const JsonNode& node, Value& value) {
     if (node.type != Type::list) return wrong(place, "a list of [from, to] in seconds", node);
     Intervals presses;
     for (std::size_t i = 0; i < node.items.size(); ++i) {
@@ -28,10 +40,11 @@ Result<Value> readPresses(const std::string& place, const JsonNode& node) {
         if (!pair) return pair.fault();
         presses.push_back(pair.value());
     }
-    return Value(std::move(presses));
+    value = std::move(presses);
+    return {};
 }
 
-Result<Value> readOverrides(const std::string& place, const JsonNode& node) {
+Result<void> readOverrides(const std::string& place, const JsonNode& node, Value& value) {
     if (node.type != Type::object) return wrong(place, "an object of parameter names and numbers", node);
     Overrides overrides;
     for (std::size_t i = 0; i < node.items.size(); ++i) {
@@ -41,38 +54,39 @@ Result<Value> readOverrides(const std::string& place, const JsonNode& node) {
             return wrong(place + "." + node.keys[i], "a number", node.items[i]);
         overrides[node.keys[i]] = node.items[i].number;
     }
-    return Value(std::move(overrides));
+    value = std::move(overrides);
+    return {};
 }
 
 } // namespace
 
-Result<Value> readValue(const KeyInfo& key, const JsonNode& node) {
+Result<void> readValue(const KeyInfo& key, const JsonNode& node, Value& value) {
     const std::string place(key.key);
     switch (key.shape) {
     case Shape::numberOrNull:
-        if (node.type == Type::null) return Value(Null{});
-        if (node.type == Type::number) return Value(node.number);
-        return wrong(place, "a number or null", node);
+        value = Null{};
+        if (node.type == Type::null) return {};
+        if (node.type != Type::number) return wrong(place, "a number or null", node);
+        value = node.number;
+        return {};
     case Shape::number:
-        if (node.type == Type::number) return Value(node.number);
-        return wrong(place, "a number", node);
+        if (node.type != Type::number) return wrong(place, "a number", node);
+        value = node.number;
+        return {};
     case Shape::flag:
-        if (node.type == Type::flag) return Value(node.flag);
-        return wrong(place, "true or false", node);
+        if (node.type != Type::flag) return wrong(place, "true or false", node);
+        value = node.flag;
+        return {};
     case Shape::word:
-        if (node.type == Type::text) return Value(node.text);
-        return wrong(place, "a text", node);
-    case Shape::tolerance: {
-        if (node.type == Type::number) return Value(node.number);
-        if (node.type != Type::list) return wrong(place, "a number or a list of two numbers", node);
-        const auto pair = readPair(place, node);
-        if (!pair) return pair.fault();
-        return Value(pair.value());
-    }
+        if (node.type != Type::text) return wrong(place, "a text", node);
+        value = node.text;
+        return {};
+    case Shape::tolerance:
+        return readTolerance(place, node, value);
     case Shape::presses:
-        return readPresses(place, node);
+        return readPresses(place, node, value);
     case Shape::overrides:
-        return readOverrides(place, node);
+        return readOverrides(place, node, value);
     }
     return wrong(place, "another kind of value", node);
 }

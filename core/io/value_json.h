@@ -1,7 +1,8 @@
 // Values of parts between JSON and memory.
 //
-//   Result<Value> v = readValue(*findKey(kind, "tolerance"), node);   // fault's place: "tolerance[1]"
-//   std::string text = valueJson(v.value());                          // "[-0.2,0.8]"
+//   Value v;
+//   Result<void> ok = readValue(*findKey(kind, "tolerance"), node, v); // fault's place: "tolerance[1]"
+//   std::string text = valueJson(v);                                   // "[-0.2, 0.8]"
 #pragma once
 
 #include "core/circuit/circuit.h"
@@ -10,7 +11,7 @@
 namespace blinkwright::io {
 
 /// Reads one value by the shape of its key. Only the form is judged here; ranges are Circuit::canSet's.
-Result<circuit::Value> readValue(const circuit::KeyInfo& key, const JsonNode& node);
+Result<void> readValue(const circuit::KeyInfo& key, const JsonNode& node, circuit::Value& value);
 
 std::string valueJson(const circuit::Value& value);
 

@@ -168,6 +168,7 @@ class Collector {
             auto& f = m_figures.junctions[k];
             f.mean_A = f.charge_C / span;
             f.rms_A = std::sqrt(f.rms_A / span);
+            if (f.reversePeak_V < 1e-9) f.reversePeak_V = 0; // rounding of a lamp at rest
         }
         for (std::size_t k = 0; k < m_board.supplies.size(); ++k) {
             auto& f = m_figures.supplyCurrents[k];

@@ -1,6 +1,7 @@
 // Findings on lamps: their current path, which way round they are, and how they light.
 #include "core/study/findings_detail.h"
 
+#include "core/devices/laws.h"
 #include "core/study/figures.h"
 
 #include <algorithm>
@@ -55,23 +56,29 @@ std::map<Node, Drive> drivesOf(const Scene& scene) {
 
 struct Path {
     double resistance = 0;
+    double drop = 0;        ///< of the junctions on the way [V]
     bool capacitor = false; ///< it leads through a capacitor
 };
+
+/// Voltage that a junction takes up before it carries a milliampere: under that nothing needs limiting.
+double dropOf(const devices::Junction& part) {
+    return devices::junctionVoltage(part.law, 1e-3);
+}
 
 /// Paths of least resistance from one pin of a lamp to the driving nodes, not through the lamp itself.
 /// @param upstream from the anode towards where current comes from; else from the cathode to where it goes.
 std::map<Node, Path> pathsFrom(const Scene& scene, Node start, std::size_t lamp, bool upstream,
                                const std::map<Node, Drive>& drives) {
     std::map<Node, Path> reached, found;
-    using Ahead = std::tuple<double, Node, bool>;
+    using Ahead = std::tuple<double, Node, double, bool>;
     std::priority_queue<Ahead, std::vector<Ahead>, std::greater<>> ahead;
-    if (start != devices::open) ahead.emplace(0.0, start, false);
+    if (start != devices::open) ahead.emplace(0.0, start, 0.0, false);
     while (!ahead.empty()) {
-        const auto [resistance, node, capacitor] = ahead.top();
+        const auto [resistance, node, drop, capacitor] = ahead.top();
         ahead.pop();
-        if (!reached.try_emplace(node, Path{resistance, capacitor}).second) continue;
+        if (!reached.try_emplace(node, Path{resistance, drop, capacitor}).second) continue;
         if (drives.contains(node)) {
-            found[node] = {resistance, capacitor};
+            found[node] = {resistance, drop, capacitor};
             continue;
         }
         for (const std::size_t k : scene.wiring.elementsAt(node)) {
@@ -80,7 +87,9 @@ std::map<Node, Path> pathsFrom(const Scene& scene, Node start, std::size_t lamp,
             if (junction && (e.index == lamp || (upstream ? e.b : e.a) != node)) continue;
             // A capacitor holds current back no more than its series resistance does, at first.
             const double value = e.kind == ElementKind::resistance ? e.value : 0;
-            ahead.emplace(resistance + value, e.other(node), capacitor || e.kind == ElementKind::capacitance);
+            const double more = junction ? dropOf(scene.board.junctions[e.index]) : 0;
+            ahead.emplace(resistance + value, e.other(node), drop + more,
+                          capacitor || e.kind == ElementKind::capacitance);
         }
     }
     return found;
@@ -115,7 +124,10 @@ Hookup hookupOf(const Scene& scene, std::size_t k, const std::map<Node, Drive>& 
                 }
                 hookup.drivenForward |= drives_it;
                 hookup.throughCapacitor |= in.capacitor || out.capacitor;
-                if (drives_it || in.capacitor || out.capacitor)
+                // A charged capacitor adds to the drive, so its voltage is no bound.
+                const double swing = drives.at(source).most - drives.at(sink).least;
+                const bool conducts = drives_it && swing > in.drop + out.drop + dropOf(lamp);
+                if (conducts || in.capacitor || out.capacitor)
                     hookup.leastResistance = std::min(hookup.leastResistance, in.resistance + out.resistance);
             }
         }

@@ -1,45 +1,8 @@
 #include "tests/core/reference_circuits.h"
 
-#include <cstdio>
-#include <cstdlib>
-
 namespace blinkwright::tests {
 
 using circuit::PartKind;
-
-namespace {
-
-template <class R>
-auto must(R result) {
-    if (!result) {
-        std::fprintf(stderr, "test circuit: %s\n", result.fault().message().c_str());
-        std::abort();
-    }
-    if constexpr (requires { result.value(); }) return std::move(result).value();
-}
-
-} // namespace
-
-Bench& Bench::part(PartKind kind, const std::string& ref, circuit::Values values) {
-    must(m_circuit.addPart(kind, ref, std::move(values)));
-    return *this;
-}
-
-Bench& Bench::net(const std::string& name, std::initializer_list<const char*> pins) {
-    const auto id = must(m_circuit.addNet(name));
-    for (const char* pin : pins)
-        must(m_circuit.join(must(m_circuit.pinNamed(pin)), id));
-    return *this;
-}
-
-Bench& Bench::join(const std::string& name, const char* pin) {
-    must(m_circuit.join(must(m_circuit.pinNamed(pin)), m_circuit.findNet(name)->id));
-    return *this;
-}
-
-devices::Board Bench::board(circuit::PartSet set) const {
-    return must(devices::makeBoard(m_circuit, set));
-}
 
 circuit::Overrides idealTimer() {
     return {{"idle_slope", 0},
@@ -55,8 +18,8 @@ circuit::Overrides idealTimer() {
             {"discharge_leakage", 0}};
 }
 
-Bench astable(const AstableValues& v, bool ideal) {
-    Bench b;
+Workbench astable(const AstableValues& v, bool ideal) {
+    Workbench b;
     circuit::Values timer{{"family", v.family}};
     if (ideal) timer["device"] = idealTimer();
     circuit::Values capacitor{{"capacitance", v.c_farad}, {"esr", 1e-3}};
@@ -74,18 +37,18 @@ Bench astable(const AstableValues& v, bool ideal) {
     return b;
 }
 
-Bench astableWithLamp(const AstableValues& v, double lampResistor_ohm, const std::string& colour) {
-    Bench b = astable(v, false);
+Workbench astableWithLamp(const AstableValues& v, double lampResistor_ohm, const std::string& colour) {
+    Workbench b = astable(v, false);
     b.part(PartKind::capacitor, "C2", {{"capacitance", 10e-9}})
         .part(PartKind::resistor, "R3", {{"resistance", lampResistor_ohm}})
         .part(PartKind::lamp, "D1", {{"colour", colour}});
     b.net("control", {"U1:5", "C2:plus"}).net("lamp", {"R3:2", "D1:anode"});
-    b.join("ground", "C2:minus").join("ground", "D1:cathode").join("output", "R3:1");
+    b.net("ground", {"C2:minus"}).net("ground", {"D1:cathode"}).net("output", {"R3:1"});
     return b;
 }
 
-Bench lampPair(const AstableValues& v, double resistor_ohm, double coupling_farad) {
-    Bench b = astable(v, false);
+Workbench lampPair(const AstableValues& v, double resistor_ohm, double coupling_farad) {
+    Workbench b = astable(v, false);
     b.part(PartKind::capacitor, "C2", {{"capacitance", 10e-9}})
         .part(PartKind::capacitor, "C3", {{"capacitance", coupling_farad}})
         .part(PartKind::resistor, "R3", {{"resistance", resistor_ohm}})
@@ -95,9 +58,9 @@ Bench lampPair(const AstableValues& v, double resistor_ohm, double coupling_fara
     b.net("control", {"U1:5", "C2:plus"})
         .net("coupling", {"R3:2", "C3:plus"})
         .net("lamps", {"C3:minus", "D1:anode", "D2:cathode"});
-    b.join("output", "R3:1").join("output", "R4:1");
+    b.net("output", {"R3:1"}).net("output", {"R4:1"});
     for (const char* pin : {"C2:minus", "R4:2", "D1:cathode", "D2:anode"})
-        b.join("ground", pin);
+        b.net("ground", {pin});
     return b;
 }
 

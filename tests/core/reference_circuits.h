@@ -1,29 +1,11 @@
 // Circuits shared by tests: built part by part, with the exact answer where there is one.
 #pragma once
 
-#include "core/circuit/circuit.h"
-#include "core/devices/board.h"
+#include "tests/core/workbench.h"
 
-#include <initializer_list>
 #include <string>
-#include <utility>
-#include <vector>
 
 namespace blinkwright::tests {
-
-/// Builds circuits from `REF:PIN` texts; a broken promise ends the test program.
-class Bench {
-  public:
-    Bench& part(circuit::PartKind kind, const std::string& ref, circuit::Values values = {});
-    Bench& net(const std::string& name, std::initializer_list<const char*> pins);
-    Bench& join(const std::string& name, const char* pin);
-    const circuit::Circuit& circuit() const { return m_circuit; }
-    circuit::Circuit& circuit() { return m_circuit; }
-    devices::Board board(circuit::PartSet set = circuit::PartSet::A) const;
-
-  private:
-    circuit::Circuit m_circuit;
-};
 
 struct AstableValues {
     double supply_V = 9;
@@ -36,11 +18,11 @@ struct AstableValues {
 circuit::Overrides idealTimer();
 
 /// The plain astable with nothing on its output. Nets: supply, ground, discharge, timing, output.
-Bench astable(const AstableValues& values, bool ideal);
+Workbench astable(const AstableValues& values, bool ideal);
 /// The same with a lamp of a colour behind a resistor from the output to ground (net `lamp`), 10 nF on pin 5.
-Bench astableWithLamp(const AstableValues& values, double lampResistor_ohm,
+Workbench astableWithLamp(const AstableValues& values, double lampResistor_ohm,
                       const std::string& colour = "red");
 /// Two lamps in opposite directions behind a coupling capacitor.
-Bench lampPair(const AstableValues& values, double resistor_ohm, double coupling_farad);
+Workbench lampPair(const AstableValues& values, double resistor_ohm, double coupling_farad);
 
 } // namespace blinkwright::tests

@@ -15,7 +15,7 @@ QColor mix(const QColor& a, const QColor& b, double share) {
 Theme lightTheme() {
     Theme t;
     t.mode = Theme::Mode::light;
-    t.window = QColor(0xEE, 0xF0, 0xF1);
+    t.window = QColor(0xF4, 0xF5, 0xF6);
     t.paper = QColor(0xFD, 0xFD, 0xFB);
     t.ink = QColor(0x1D, 0x23, 0x29);
     t.quietInk = QColor(0x53, 0x5D, 0x67);

@@ -31,7 +31,10 @@ TEST_F(Building, AReferenceIsLettersThenDigitsAndUnique) {
     EXPECT_TRUE(c.canName("R2"));
     EXPECT_TRUE(c.canName("R1", r));
     EXPECT_EQ(c.canName("R1").fault().message(), "ref: \"R1\" is in use already");
-    for (std::string_view bad : {"", "R", "1", "1R", "R1a", "R 1", "R:1", "R.1", "\xC3\x84" "1", "R1\n"})
+    for (std::string_view bad : {"", "R", "1", "1R", "R1a", "R 1", "R:1", "R.1",
+                                 "\xC3\x84"
+                                 "1",
+                                 "R1\n"})
         EXPECT_FALSE(c.canName(bad)) << bad;
     EXPECT_FALSE(c.canName("R" + std::string(100, '1')));
     EXPECT_FALSE(c.addPart(PartKind::resistor, "R1", {{"resistance", 1.0}}));
@@ -54,7 +57,8 @@ TEST_F(Building, RefusesMorePartsThanTheLimit) {
 TEST_F(Building, RefusesMorePinsThanTheLimit) {
     std::size_t pins = 2 + 8 + 2;
     std::size_t n = 2;
-    for (; pins + 8 <= maxPins; pins += 8) ASSERT_TRUE(c.addPart(PartKind::timer, "U" + std::to_string(n++)));
+    for (; pins + 8 <= maxPins; pins += 8)
+        ASSERT_TRUE(c.addPart(PartKind::timer, "U" + std::to_string(n++)));
     EXPECT_FALSE(c.addPart(PartKind::timer, "U" + std::to_string(n)));
 }
 
@@ -117,7 +121,8 @@ TEST_F(TwoSets, DeviceOverridesMergeParameterByParameter) {
 
 TEST_F(Sameness, IsBlindToIdsButToNothingElse) {
     Circuit other;
-    for (int i = 0; i < 5; ++i) ASSERT_TRUE(other.addNet("spent" + std::to_string(i)));
+    for (int i = 0; i < 5; ++i)
+        ASSERT_TRUE(other.addNet("spent" + std::to_string(i)));
     other = Circuit();
     ASSERT_TRUE(other.addNet("supply")); // ids in another order
     ASSERT_TRUE(other.addNet("ground"));

@@ -124,9 +124,9 @@ TEST(Transient, ReportsWhyItStopped) {
 }
 
 TEST(Transient, OutputFollowsTheLatchByTheDelay) {
-    tests::Bench fast = astable({.r1_ohm = 10e3, .r2_ohm = 10e3, .c_farad = 1e-9}, true);
+    Workbench fast = astable({.r1_ohm = 10e3, .r2_ohm = 10e3, .c_farad = 1e-9}, true);
     const double before = phases(simulate(fast.board(), {.flashes = 3})).at(2);
-    auto& circuit = fast.circuit();
+    auto& circuit = fast.circuit;
     auto device = tests::idealTimer();
     device["delay"] = 1e-6;
     ASSERT_TRUE(circuit.setOverride(circuit::PartSet::A, circuit.findRef("U1")->id, "device", device));
@@ -139,7 +139,7 @@ TEST(Transient, OutputFollowsTheLatchByTheDelay) {
 }
 
 TEST(Transient, ResetHeldLowKeepsTheOutputLow) {
-    tests::Bench held;
+    Workbench held;
     held.part(circuit::PartKind::supply, "BT1", {{"voltage", 9.0}})
         .part(circuit::PartKind::timer, "U1")
         .part(circuit::PartKind::resistor, "R1", {{"resistance", 10e3}})
@@ -156,10 +156,10 @@ TEST(Transient, ResetHeldLowKeepsTheOutputLow) {
 TEST(Transient, PressOfASwitchActsWhenItSays) {
     // A switch across C1 holds the capacitor empty while pressed, so the first high phase begins anew after
     // it.
-    tests::Bench b = astable({.r1_ohm = 10e3, .r2_ohm = 10e3, .c_farad = 1e-6}, true);
+    Workbench b = astable({.r1_ohm = 10e3, .r2_ohm = 10e3, .c_farad = 1e-6}, true);
     const double without = phases(simulate(b.board(), {.flashes = 1})).at(0);
     b.part(circuit::PartKind::toggle, "S1", {{"presses", circuit::Intervals{{5e-3, 9e-3}}}});
-    b.join("timing", "S1:1").join("ground", "S1:2");
+    b.net("timing", {"S1:1"}).net("ground", {"S1:2"});
     const engine::Run run = simulate(b.board(), {.flashes = 1});
     // Open, the switch is 1e9 ohm: some 1e-5 of the charge.
     EXPECT_NEAR(phases(run).at(0), 9e-3 + without, 1e-4 * without);
@@ -206,7 +206,7 @@ TEST(Transient, PairBehindACapacitorPassesEqualCharge) {
 
 TEST(Transient, LoopThatFightsItselfEndsInABudgetAndNeverHangs) {
     // Output straight to pins 2 and 6: it switches as fast as delay and dwell allow, for ever.
-    tests::Bench b;
+    Workbench b;
     b.part(circuit::PartKind::supply, "BT1", {{"voltage", 9.0}}).part(circuit::PartKind::timer, "U1");
     b.net("supply", {"BT1:plus", "U1:8", "U1:4"}).net("ground", {"BT1:minus", "U1:1"});
     b.net("loop", {"U1:2", "U1:3", "U1:6"});

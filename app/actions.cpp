@@ -1,0 +1,222 @@
+// Menus and tool bar of the window.
+#include "app/help_texts.h"
+#include "app/icons.h"
+#include "app/main_window.h"
+#include "widgets/curves/curves_view.h"
+#include "widgets/hookup/hookup_view.h"
+
+#include <QActionGroup>
+#include <QElapsedTimer>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QSpinBox>
+#include <QToolBar>
+
+namespace blinkwright::app {
+
+namespace {
+
+// The range that RunSettings states.
+constexpr int mostFlashes = 10000;
+/// Steps of the spin box that follow one another within this time are one step to undo.
+constexpr int gesturePause_ms = 1000;
+
+template <class Done>
+QAction* add(QMenu* menu, const QString& text, const QKeySequence& keys, MainWindow* window, Done done) {
+    QAction* action = menu->addAction(text);
+    action->setShortcut(keys);
+    QObject::connect(action, &QAction::triggered, window, done);
+    return action;
+}
+
+} // namespace
+
+void MainWindow::makeFileMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&File"));
+    m_openAction = add(menu, tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
+    m_recent = menu->addMenu(tr("Open &recent"));
+    connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
+    menu->addSeparator();
+    m_save = add(menu, tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
+    m_saveAs = add(menu, tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::askSaveAs);
+    menu->addSeparator();
+    m_export = add(menu, tr("&Export curves…"), QKeySequence(tr("Ctrl+E")), this, &MainWindow::askExport);
+    m_copyPicture = add(menu, tr("Copy &picture of the curves"), QKeySequence(tr("Ctrl+Shift+P")), this,
+                        &MainWindow::copyPicture);
+    menu->addSeparator();
+    QAction* quit = add(menu, tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &MainWindow::close);
+    quit->setMenuRole(QAction::QuitRole);
+}
+
+void MainWindow::fillRecentMenu() {
+    m_recent->clear();
+    int number = 0;
+    for (const QString& path : m_settings.recentFiles()) {
+        QString name = QFileInfo(path).fileName();
+        QAction* action = m_recent->addAction(
+            tr("&%1  %2").arg(++number % 10).arg(name.replace(u'&', QStringLiteral("&&"))));
+        action->setToolTip(path);
+        connect(action, &QAction::triggered, this, [this, path] { openInstead(path); });
+    }
+    m_recent->setToolTipsVisible(true);
+    if (number > 0) m_recent->addSeparator();
+    QAction* clear = m_recent->addAction(tr("&Clear this list"));
+    clear->setEnabled(number > 0);
+    connect(clear, &QAction::triggered, this, [this] { m_settings.clearRecentFiles(); });
+}
+
+void MainWindow::makeEditMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Edit"));
+    m_undo = m_document.undoStack().createUndoAction(this, tr("&Undo"));
+    m_undo->setShortcut(QKeySequence::Undo);
+    m_redo = m_document.undoStack().createRedoAction(this, tr("&Redo"));
+    m_redo->setShortcuts({QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))});
+    menu->addAction(m_undo);
+    menu->addAction(m_redo);
+    menu->addSeparator();
+    m_copyReadings =
+        add(menu, tr("&Copy readings"), QKeySequence(tr("Ctrl+Shift+C")), this, &MainWindow::copyReadings);
+}
+
+void MainWindow::makeViewMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&View"));
+    m_fitCurves =
+        add(menu, tr("Fit the &curves"), QKeySequence(tr("Ctrl+0")), this, [this] { m_curves->fit(); });
+    m_fitHookup =
+        add(menu, tr("Fit the &Hook-up"), QKeySequence(tr("Ctrl+9")), this, [this] { m_hookup->fit(); });
+    m_clearEcho = add(menu, tr("Clear the &echo") + QStringLiteral("\t") + tr("Esc"), {}, this,
+                      [this] { m_live->clearEcho(); });
+    menu->addSeparator();
+
+    auto* begin = new QActionGroup(this);
+    m_fromPowerOn = menu->addAction(tr("Curves from &power-on"));
+    m_fromPowerOn->setIconText(tr("Power-on"));
+    m_fromPowerOn->setToolTip(tr("Curves from the moment the supply is switched on"));
+    m_fromPowerOn->setShortcut(QKeySequence(tr("Ctrl+1")));
+    m_settled = menu->addAction(tr("Curves when &settled"));
+    m_settled->setIconText(tr("Settled"));
+    m_settled->setToolTip(tr("Curves of the settled state, where every flash is like the last"));
+    m_settled->setShortcut(QKeySequence(tr("Ctrl+2")));
+    for (QAction* action : {m_fromPowerOn, m_settled}) {
+        action->setCheckable(true);
+        begin->addAction(action);
+    }
+    connect(begin, &QActionGroup::triggered, this, [this](const QAction* chosen) {
+        circuit::RunSettings run = m_document.circuit().run;
+        run.begin = chosen == m_settled ? circuit::Begin::settled : circuit::Begin::powerOn;
+        setRun(run, 0);
+    });
+    menu->addSeparator();
+
+    QMenu* looks = menu->addMenu(tr("&Appearance"));
+    auto* group = new QActionGroup(this);
+    const std::pair<Looks, QString> choices[] = {
+        {Looks::light, tr("&Light")}, {Looks::dark, tr("&Dark")}, {Looks::system, tr("As the &system")}};
+    for (const auto& [choice, text] : choices) {
+        QAction* action = group->addAction(looks->addAction(text));
+        action->setCheckable(true);
+        action->setChecked(choice == m_appearance.looks());
+        connect(action, &QAction::triggered, this, [this, wanted = choice] {
+            m_settings.setLooks(wanted);
+            m_appearance.choose(wanted);
+        });
+    }
+    menu->addSeparator();
+    add(menu, tr("&Next panel"), QKeySequence(tr("F6")), this, [this] { goToPane(1); });
+    add(menu, tr("Pre&vious panel"), QKeySequence(tr("Shift+F6")), this, [this] { goToPane(-1); });
+}
+
+void MainWindow::makeHelpMenu() {
+    QMenu* menu = menuBar()->addMenu(tr("&Help"));
+    add(menu, tr("&Cautions…"), QKeySequence(tr("F1")), this, [this] { showCautions(this); });
+    QAction* about = add(menu, tr("&About Blinkwright…"), {}, this, [this] { showAbout(this); });
+    about->setMenuRole(QAction::AboutRole);
+}
+
+void MainWindow::makeToolBar() {
+    QToolBar* bar = addToolBar(tr("Tools"));
+    bar->setObjectName(QStringLiteral("tools"));
+    bar->setMovable(false);
+    bar->setFloatable(false);
+    bar->setContextMenuPolicy(Qt::PreventContextMenu);
+    bar->setIconSize({20, 20});
+    bar->addAction(m_openAction);
+    bar->addAction(m_save);
+    bar->addSeparator();
+    bar->addAction(m_undo);
+    bar->addAction(m_redo);
+    bar->addSeparator();
+    bar->addAction(m_fitCurves);
+    bar->addAction(m_export);
+    bar->addSeparator();
+
+    const auto label = [bar](const QString& text) {
+        auto* made = new QLabel(text);
+        made->setContentsMargins(8, 0, 4, 0);
+        bar->addWidget(made);
+        return made;
+    };
+    label(tr("Curves from"));
+    bar->addAction(m_fromPowerOn);
+    bar->addAction(m_settled);
+    QLabel* flashes = label(tr("&Flashes"));
+    m_flashes = new QSpinBox;
+    m_flashes->setObjectName(QStringLiteral("flashes"));
+    m_flashes->setAccessibleName(tr("Number of flashes shown"));
+    m_flashes->setToolTip(tr("Number of flashes shown"));
+    m_flashes->setRange(1, mostFlashes);
+    m_flashes->setKeyboardTracking(false);
+    flashes->setBuddy(m_flashes);
+    bar->addWidget(m_flashes);
+
+    connect(m_flashes, &QSpinBox::valueChanged, this,
+            [this, gesture = 0, since = QElapsedTimer()](int wanted) mutable {
+                circuit::RunSettings run = m_document.circuit().run;
+                if (run.flashes == wanted) return;
+                if (!since.isValid() || since.elapsed() > gesturePause_ms) gesture = m_document.newGesture();
+                since.start();
+                run.flashes = wanted;
+                setRun(run, gesture);
+            });
+}
+
+void MainWindow::setRun(const circuit::RunSettings& run, int gesture) {
+    if (run == m_document.circuit().run) return;
+    if (Result<void> done = m_document.apply({circuit::edits::SetRun{run}}, gesture); !done) {
+        showRun();
+        say(QString::fromStdString(done.fault().message()));
+    }
+}
+
+void MainWindow::showRun() {
+    const circuit::RunSettings& run = m_document.circuit().run;
+    (run.begin == circuit::Begin::settled ? m_settled : m_fromPowerOn)->setChecked(true);
+    const QSignalBlocker quiet(m_flashes);
+    m_flashes->setValue(run.flashes);
+}
+
+void MainWindow::showAvailability() {
+    const bool open = !m_document.circuit().parts().empty();
+    const auto study = m_live->shown();
+    const bool curves = study && !study->curves.time_s.empty();
+    for (QAction* action : {m_save, m_saveAs, m_fitHookup, m_fromPowerOn, m_settled})
+        action->setEnabled(open);
+    for (QAction* action : {m_export, m_copyPicture, m_fitCurves})
+        action->setEnabled(curves);
+    m_copyReadings->setEnabled(study != nullptr);
+    m_flashes->setEnabled(open);
+    m_clearEcho->setEnabled(m_live->hasEcho());
+}
+
+void MainWindow::showIcons(const widgets::Theme& theme) {
+    m_openAction->setIcon(icon(Icon::open, theme));
+    m_save->setIcon(icon(Icon::save, theme));
+    m_undo->setIcon(icon(Icon::undo, theme));
+    m_redo->setIcon(icon(Icon::redo, theme));
+    m_fitCurves->setIcon(icon(Icon::fit, theme));
+    m_export->setIcon(icon(Icon::exportCurves, theme));
+}
+
+} // namespace blinkwright::app

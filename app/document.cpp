@@ -1,0 +1,70 @@
+#include "app/document.h"
+
+#include "app/circuit_loading.h"
+#include "app/undo.h"
+#include "app/whole_file.h"
+#include "core/io/circuit_file.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+namespace blinkwright::app {
+
+Document::Document(QObject* parent) : QObject(parent) {
+    connect(&m_undo, &QUndoStack::cleanChanged, this, [this](bool clean) { emit modifiedChanged(!clean); });
+}
+
+Result<void> Document::apply(const circuit::Edit& edit, int gesture) {
+    const QString text = QString::fromStdString(circuit::describe(m_circuit, edit));
+    Result<circuit::Edit> back = circuit::apply(m_circuit, edit);
+    if (!back) return back.fault();
+    m_undo.push(new EditCommand(*this, text, std::move(back).value(), gesture));
+    touch();
+    return {};
+}
+
+circuit::Edit Document::replay(const circuit::Edit& edit) {
+    Result<circuit::Edit> other = circuit::apply(m_circuit, edit);
+    Q_ASSERT_X(other.ok(), "Document::replay", "an undo step must always be possible");
+    touch();
+    return other ? std::move(other).value() : edit;
+}
+
+void Document::touch() {
+    ++m_revision;
+    emit changed();
+}
+
+Result<void> Document::open(const QString& path) {
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    Result<circuit::Circuit> read = loadCircuit(QFile::encodeName(whole).toStdString());
+    if (!read) return read.fault();
+    m_circuit = std::move(read).value();
+    m_undo.clear();
+    m_path = whole;
+    m_openedRevision = m_revision + 1;
+    ++m_revision;
+    emit pathChanged();
+    emit opened();
+    emit changed();
+    return {};
+}
+
+Result<void> Document::save() {
+    if (m_path.isEmpty()) return Fault{{}, tr("the circuit has no file yet").toStdString()};
+    return saveAs(m_path);
+}
+
+Result<void> Document::saveAs(const QString& path) {
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    if (Result<void> done = writeWhole(whole, QByteArray::fromStdString(io::writeCircuit(m_circuit))); !done)
+        return done;
+    if (m_path != whole) {
+        m_path = whole;
+        emit pathChanged();
+    }
+    m_undo.setClean();
+    return {};
+}
+
+} // namespace blinkwright::app

@@ -1,0 +1,73 @@
+// Exports of the window: curves to files, pictures and readings to the clipboard.
+#include "app/exporter.h"
+#include "app/main_window.h"
+#include "widgets/readings/readings_view.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <array>
+
+namespace blinkwright::app {
+
+namespace {
+
+struct Filter {
+    QString text;
+    QString ending;
+};
+
+std::array<Filter, 4> filters() {
+    return {{{MainWindow::tr("Picture, 300 dpi (*.png)"), QStringLiteral("png")},
+             {MainWindow::tr("Drawing (*.svg)"), QStringLiteral("svg")},
+             {MainWindow::tr("Document page (*.pdf)"), QStringLiteral("pdf")},
+             {MainWindow::tr("Table of numbers (*.csv)"), QStringLiteral("csv")}}};
+}
+
+} // namespace
+
+Result<void> MainWindow::exportTo(const QString& path) {
+    const auto study = m_live->shown();
+    if (!study) return Fault{path.toStdString(), tr("there are no curves to write").toStdString()};
+    return exportStudy(*study, curvesPage(m_document.circuit(), circuit::PartSet::A), path);
+}
+
+void MainWindow::askExport() {
+    const auto kinds = filters();
+    QStringList names;
+    for (const Filter& kind : kinds)
+        names << kind.text;
+    const QString stem = QFileInfo(m_document.path()).completeBaseName();
+    QFileDialog dialog(this, tr("Export the curves"), m_settings.lastFolder());
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setNameFilters(names);
+    dialog.setDefaultSuffix(kinds.front().ending);
+    dialog.selectFile(stem.isEmpty() ? tr("curves") : stem);
+    connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString& chosen) {
+        for (const Filter& kind : kinds)
+            if (kind.text == chosen) dialog.setDefaultSuffix(kind.ending);
+    });
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return;
+    const QString path = dialog.selectedFiles().front();
+    if (Result<void> done = exportTo(path); !done)
+        return tell(tr("The curves were not exported"), done.fault());
+    m_settings.setLastFolder(QFileInfo(path).absolutePath());
+    say(tr("Exported to %1").arg(QFileInfo(path).fileName()));
+}
+
+void MainWindow::copyPicture() {
+    const auto study = m_live->shown();
+    if (!study || study->curves.time_s.empty()) return say(tr("There are no curves to copy."));
+    QApplication::clipboard()->setImage(
+        widgets::curvesPicture(study->curves, curvesPage(m_document.circuit(), circuit::PartSet::A)));
+    say(tr("The picture of the curves is on the clipboard."));
+}
+
+void MainWindow::copyReadings() {
+    if (!m_live->shown()) return say(tr("There are no readings to copy."));
+    QApplication::clipboard()->setText(m_readings->asText());
+    say(tr("The readings are on the clipboard."));
+}
+
+} // namespace blinkwright::app

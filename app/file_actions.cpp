@@ -1,0 +1,90 @@
+// Files of the window: opening, saving, and the question before changes would be lost.
+#include "app/main_window.h"
+
+#include <QFileDialog>
+#include <QMessageBox>
+
+namespace blinkwright::app {
+
+namespace {
+
+const QString ending = QStringLiteral(".blinkwright");
+
+QString circuitFilter() {
+    return MainWindow::tr("Circuit files (*.blinkwright);;All files (*)");
+}
+
+} // namespace
+
+bool MainWindow::openFile(const QString& path) {
+    if (Result<void> done = m_document.open(path); !done) {
+        tell(tr("The file was not opened"), done.fault());
+        return false;
+    }
+    m_settings.addRecentFile(m_document.path());
+    m_settings.setLastFolder(QFileInfo(m_document.path()).absolutePath());
+    return true;
+}
+
+void MainWindow::openInstead(const QString& path) {
+    if (!mayLeave()) return;
+    if (!openFile(path) && !QFileInfo::exists(path)) m_settings.removeRecentFile(path);
+}
+
+void MainWindow::askOpen() {
+    if (!mayLeave()) return;
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Open a circuit"), m_settings.lastFolder(), circuitFilter());
+    if (!path.isEmpty()) openFile(path);
+}
+
+bool MainWindow::save() {
+    if (m_document.path().isEmpty()) return askSaveAs();
+    if (Result<void> done = m_document.save(); !done) {
+        tell(tr("The circuit was not saved"), done.fault());
+        return false;
+    }
+    say(tr("Saved"));
+    return true;
+}
+
+bool MainWindow::askSaveAs() {
+    QFileDialog dialog(this, tr("Save the circuit as"), m_settings.lastFolder(), circuitFilter());
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(ending.mid(1));
+    if (!m_document.path().isEmpty()) dialog.selectFile(m_document.path());
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
+    if (Result<void> done = m_document.saveAs(dialog.selectedFiles().front()); !done) {
+        tell(tr("The circuit was not saved"), done.fault());
+        return false;
+    }
+    m_settings.addRecentFile(m_document.path());
+    m_settings.setLastFolder(QFileInfo(m_document.path()).absolutePath());
+    say(tr("Saved"));
+    return true;
+}
+
+bool MainWindow::mayLeave() {
+    if (!m_document.isModified()) return true;
+    QMessageBox box(QMessageBox::Question, tr("Unsaved changes"),
+                    tr("The circuit has changes that are not saved. Save them?"),
+                    QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+    box.setDefaultButton(QMessageBox::Save);
+    switch (box.exec()) {
+    case QMessageBox::Save:
+        return save();
+    case QMessageBox::Discard:
+        return true;
+    default:
+        return false;
+    }
+}
+
+void MainWindow::tell(const QString& title, const Fault& fault) {
+    QMessageBox box(QMessageBox::Warning, title, QString::fromStdString(fault.message()), QMessageBox::Ok,
+                    this);
+    box.setTextFormat(Qt::PlainText); // the sentence quotes what stands in a file
+    box.exec();
+}
+
+} // namespace blinkwright::app

@@ -1,0 +1,18 @@
+// The tool bar's icons, drawn in the theme's ink so that they suit light and dark at any scaling.
+//
+//   action->setIcon(icon(Icon::open, theme));
+#pragma once
+
+#include "widgets/theme/theme.h"
+
+#include <QIcon>
+
+namespace blinkwright::app {
+
+enum class Icon { open, save, undo, redo, fit, exportCurves };
+
+QIcon icon(Icon which, const widgets::Theme& theme);
+/// The program's own: a lit lens over a square wave.
+QIcon programIcon();
+
+} // namespace blinkwright::app

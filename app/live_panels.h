@@ -1,0 +1,72 @@
+// Joins the panels to the document and to the live run: wishes become edits, every change asks for a run,
+// every result is shown.
+//
+//   LivePanels live(document, {hookup, values, curves, readings, findings});
+//   connect(&live, &LivePanels::reported, statusLabel, &QLabel::setText);
+#pragma once
+
+#include "app/document.h"
+#include "app/live_run.h"
+#include "widgets/theme/theme.h"
+
+namespace blinkwright::widgets {
+class CurvesView;
+class FindingsView;
+class HookupView;
+class ReadingsView;
+class ValuePanel;
+} // namespace blinkwright::widgets
+
+namespace blinkwright::app {
+
+class LivePanels : public QObject {
+    Q_OBJECT
+  public:
+    struct Panels {
+        widgets::HookupView& hookup;
+        widgets::ValuePanel& values;
+        widgets::CurvesView& curves;
+        widgets::ReadingsView& readings;
+        widgets::FindingsView& findings;
+    };
+    LivePanels(Document& document, const Panels& panels, QObject* parent = nullptr);
+
+    /// What the panels show now; null before the first result and where no board can be made.
+    std::shared_ptr<const study::Study> shown() const { return m_shown; }
+    bool hasEcho() const { return m_echo != nullptr; }
+    void clearEcho();
+    void setTheme(const widgets::Theme& theme);
+
+  signals:
+    void reported(const QString& line);    ///< what the last run did, for the status bar
+    void refused(const QString& sentence); ///< why a wish was not done
+    void studyShown();
+    void echoChanged(bool there);
+
+  private:
+    void connectPanels();
+    void beginGesture();
+    void endGesture();
+    void wish(const circuit::ValueRef& which, double value);
+    void ask();
+    void show(const LiveRun::Outcome& outcome);
+    void showCircuit();
+    void showNothing();
+    void showStudy(std::shared_ptr<const study::Study> study);
+    void showGlow();
+    void activate(const QString& place);
+    void setEcho(std::shared_ptr<const engine::Curves> echo);
+    bool isStale(const LiveRun::Outcome& outcome) const;
+
+    Document& m_document;
+    Panels m_panels;
+    LiveRun m_run;
+    QTimer m_slow; ///< says so when a result takes long
+    std::shared_ptr<const study::Study> m_shown;
+    std::shared_ptr<const engine::Curves> m_echo;
+    int m_gesture = 0;             ///< of the document; 0 between gestures
+    quint64 m_gestureRevision = 0; ///< the document's when the gesture began
+    bool m_freshFile = false;      ///< the next result is the first of its file
+};
+
+} // namespace blinkwright::app

@@ -1,0 +1,188 @@
+#include "app/main_window.h"
+
+#include "app/pane.h"
+#include "widgets/curves/curves_view.h"
+#include "widgets/findings/findings_view.h"
+#include "widgets/hookup/hookup_view.h"
+#include "widgets/readings/readings_view.h"
+#include "widgets/values/value_panel.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QFileInfo>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QMimeData>
+#include <QSplitter>
+#include <QStatusBar>
+#include <QVBoxLayout>
+
+namespace blinkwright::app {
+
+namespace {
+
+constexpr QSize firstSize(1280, 800);
+constexpr int sayFor_ms = 8000;
+
+QSplitter* splitter(Qt::Orientation orientation, const QString& name, std::initializer_list<QWidget*> parts,
+                    const QList<int>& sizes) {
+    auto* made = new QSplitter(orientation);
+    made->setObjectName(name);
+    made->setChildrenCollapsible(false);
+    made->setHandleWidth(6);
+    for (QWidget* part : parts)
+        made->addWidget(part);
+    made->setSizes(sizes);
+    for (int k = 0; k < made->count(); ++k)
+        made->setStretchFactor(k, sizes[k]);
+    return made;
+}
+
+/// The one local file that is being dragged, or nothing.
+QString droppedFile(const QMimeData* data) {
+    const QList<QUrl> urls = data->urls();
+    return urls.size() == 1 && urls.front().isLocalFile() ? urls.front().toLocalFile() : QString();
+}
+
+} // namespace
+
+MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent), m_settings(settings) {
+    m_appearance.choose(m_settings.looks());
+    setObjectName(QStringLiteral("window"));
+    setAcceptDrops(true);
+    makeLayout();
+    m_live = new LivePanels(m_document, {*m_hookup, *m_values, *m_curves, *m_readings, *m_findings}, this);
+    makeFileMenu();
+    makeEditMenu();
+    makeViewMenu();
+    makeHelpMenu();
+    makeToolBar();
+    makeStatusBar();
+
+    connect(m_live, &LivePanels::refused, this, &MainWindow::say);
+    connect(m_live, &LivePanels::studyShown, this, &MainWindow::showAvailability);
+    connect(m_live, &LivePanels::echoChanged, this, &MainWindow::showAvailability);
+    connect(&m_document, &Document::changed, this, &MainWindow::showRun);
+    connect(&m_document, &Document::changed, this, &MainWindow::showTitle);
+    connect(&m_document, &Document::changed, this, &MainWindow::showAvailability);
+    connect(&m_document, &Document::pathChanged, this, &MainWindow::showTitle);
+    connect(&m_document, &Document::modifiedChanged, this, &MainWindow::setWindowModified);
+    connect(&m_appearance, &Appearance::themeChanged, this, &MainWindow::showTheme);
+    connect(m_curves, &widgets::CurvesView::painted, this, [this] {
+        if (std::exchange(m_painted, true)) return;
+        emit firstCurvePainted();
+    });
+
+    m_curves->setMessage(tr("Open a circuit file, or drop one here."));
+    showTheme(m_appearance.theme());
+    showTitle();
+    showAvailability();
+    restoreState();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::makeLayout() {
+    m_hookup = new widgets::HookupView;
+    m_values = new widgets::ValuePanel;
+    m_curves = new widgets::CurvesView;
+    m_readings = new widgets::ReadingsView;
+    m_findings = new widgets::FindingsView;
+    auto* hookup = new Pane(tr("Hook-up"), m_hookup);
+    auto* curves = new Pane(tr("Curves"), m_curves);
+    auto* readings = new Pane(tr("Readings"), m_readings);
+    auto* values = new Pane(tr("Values"), m_values);
+    auto* findings = new Pane(tr("Findings"), m_findings);
+    m_panes = {hookup, curves, readings, values, findings};
+
+    m_right = splitter(Qt::Vertical, QStringLiteral("right"), {curves, readings}, {310, 190});
+    m_top = splitter(Qt::Horizontal, QStringLiteral("top"), {hookup, m_right}, {560, 720});
+    m_bottom = splitter(Qt::Horizontal, QStringLiteral("bottom"), {values, findings}, {760, 520});
+    m_rows = splitter(Qt::Vertical, QStringLiteral("rows"), {m_top, m_bottom}, {500, 220});
+
+    auto* ground = new QWidget;
+    auto* column = new QVBoxLayout(ground);
+    constexpr int margin = 6;
+    column->setContentsMargins(margin, 0, margin, 0);
+    column->addWidget(m_rows);
+    setCentralWidget(ground);
+}
+
+void MainWindow::makeStatusBar() {
+    m_report = new QLabel;
+    m_report->setObjectName(QStringLiteral("report"));
+    m_report->setAccessibleName(tr("What the last run did"));
+    statusBar()->addPermanentWidget(m_report);
+    connect(m_live, &LivePanels::reported, m_report, &QLabel::setText);
+}
+
+void MainWindow::say(const QString& sentence) {
+    statusBar()->showMessage(sentence, sayFor_ms);
+}
+
+void MainWindow::showTheme(const widgets::Theme& theme) {
+    m_live->setTheme(theme);
+    for (Pane* pane : m_panes)
+        pane->setTheme(theme);
+    QPalette quiet = m_report->palette();
+    quiet.setColor(QPalette::WindowText, theme.quietInk);
+    m_report->setPalette(quiet);
+    showIcons(theme);
+}
+
+void MainWindow::showTitle() {
+    const QString title = QString::fromStdString(m_document.circuit().title);
+    const QString file = QFileInfo(m_document.path()).fileName();
+    QString shown = title.isEmpty() ? file : tr("%1 (%2)").arg(title, file);
+    if (m_document.path().isEmpty()) shown = tr("No circuit");
+    setWindowTitle(
+        tr("%1[*] – Blinkwright").arg(shown.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]"))));
+    setWindowFilePath({});
+}
+
+void MainWindow::restoreState() {
+    if (!restoreGeometry(m_settings.windowState(QStringLiteral("geometry")))) resize(firstSize);
+    for (QSplitter* part : {m_rows, m_top, m_right, m_bottom})
+        part->restoreState(m_settings.windowState(part->objectName()));
+}
+
+void MainWindow::keepState() {
+    m_settings.setWindowState(QStringLiteral("geometry"), saveGeometry());
+    for (const QSplitter* part : {m_rows, m_top, m_right, m_bottom})
+        m_settings.setWindowState(part->objectName(), part->saveState());
+    m_settings.sync();
+}
+
+void MainWindow::goToPane(int step) {
+    const int count = static_cast<int>(m_panes.size());
+    int at = step > 0 ? -1 : count;
+    for (int k = 0; k < count; ++k)
+        if (m_panes[static_cast<std::size_t>(k)]->hasFocusWithin()) at = k;
+    m_panes[static_cast<std::size_t>((at + step + count) % count)]->takeFocus();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!mayLeave()) return event->ignore();
+    keepState();
+    event->accept();
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    // Only when no panel wants the key: a field takes its own entry back with it.
+    if (event->key() == Qt::Key_Escape && m_live->hasEcho()) return m_live->clearEcho();
+    QMainWindow::keyPressEvent(event);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!droppedFile(event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString file = droppedFile(event->mimeData());
+    if (file.isEmpty()) return;
+    event->acceptProposedAction();
+    openInstead(file);
+}
+
+} // namespace blinkwright::app

@@ -1,0 +1,130 @@
+// The one window: Hook-up beside Curves and Readings, Values and Findings below, menus and a short tool bar.
+//
+//   MainWindow window(settings);
+//   window.show();
+//   window.openFile("mole-light.blinkwright");
+// Split by what it does: layout here, menus in actions.cpp, files in file_actions.cpp, exports in
+// export_actions.cpp.
+#pragma once
+
+#include "app/appearance.h"
+#include "app/document.h"
+#include "app/live_panels.h"
+#include "app/settings.h"
+
+#include <QMainWindow>
+
+class QActionGroup;
+class QLabel;
+class QMenu;
+class QSpinBox;
+class QSplitter;
+
+namespace blinkwright::app {
+
+class Pane;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+  public:
+    explicit MainWindow(Settings& settings, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    Document& document() { return m_document; }
+    LivePanels& live() { return *m_live; }
+    Appearance& appearance() { return m_appearance; }
+    widgets::HookupView& hookup() { return *m_hookup; }
+    widgets::ValuePanel& values() { return *m_values; }
+    widgets::CurvesView& curves() { return *m_curves; }
+    widgets::ReadingsView& readings() { return *m_readings; }
+    widgets::FindingsView& findings() { return *m_findings; }
+
+    /// Opens a file without asking about changes; says in a dialog why it could not.
+    bool openFile(const QString& path);
+    /// Writes the curves that are shown, by the ending of the name.
+    Result<void> exportTo(const QString& path);
+
+  public slots:
+    void copyPicture();
+    void copyReadings();
+
+  signals:
+    /// The first time that curves have been painted: from here on the program is of use.
+    void firstCurvePainted();
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+  private:
+    // main_window.cpp
+    void makeLayout();
+    void makeStatusBar();
+    void restoreState();
+    void keepState();
+    void showTheme(const widgets::Theme& theme);
+    void showTitle();
+    void goToPane(int step);
+    void say(const QString& sentence);
+
+    // actions.cpp
+    void makeFileMenu();
+    void makeEditMenu();
+    void makeViewMenu();
+    void makeHelpMenu();
+    void makeToolBar();
+    void fillRecentMenu();
+    void setRun(const circuit::RunSettings& run, int gesture);
+    void showRun();
+    void showAvailability();
+    void showIcons(const widgets::Theme& theme);
+
+    // file_actions.cpp
+    void askOpen();
+    void openInstead(const QString& path);
+    bool save();
+    bool askSaveAs();
+    bool mayLeave();
+    void tell(const QString& title, const Fault& fault);
+
+    // export_actions.cpp
+    void askExport();
+
+    Settings& m_settings;
+    Appearance m_appearance;
+    Document m_document;
+
+    widgets::HookupView* m_hookup = nullptr;
+    widgets::ValuePanel* m_values = nullptr;
+    widgets::CurvesView* m_curves = nullptr;
+    widgets::ReadingsView* m_readings = nullptr;
+    widgets::FindingsView* m_findings = nullptr;
+    std::vector<Pane*> m_panes; ///< in the order that F6 visits
+    QSplitter* m_rows = nullptr;
+    QSplitter* m_top = nullptr;
+    QSplitter* m_right = nullptr;
+    QSplitter* m_bottom = nullptr;
+    QLabel* m_report = nullptr;
+    LivePanels* m_live = nullptr;
+
+    QMenu* m_recent = nullptr;
+    QAction* m_save = nullptr;
+    QAction* m_saveAs = nullptr;
+    QAction* m_export = nullptr;
+    QAction* m_copyPicture = nullptr;
+    QAction* m_copyReadings = nullptr;
+    QAction* m_undo = nullptr;
+    QAction* m_redo = nullptr;
+    QAction* m_openAction = nullptr;
+    QAction* m_fitCurves = nullptr;
+    QAction* m_fitHookup = nullptr;
+    QAction* m_clearEcho = nullptr;
+    QAction* m_fromPowerOn = nullptr;
+    QAction* m_settled = nullptr;
+    QSpinBox* m_flashes = nullptr;
+    bool m_painted = false;
+};
+
+} // namespace blinkwright::app

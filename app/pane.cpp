@@ -1,0 +1,53 @@
+#include "app/pane.h"
+
+#include "widgets/theme/theme.h"
+
+#include <QApplication>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace blinkwright::app {
+
+namespace {
+
+bool takesTab(const QWidget* widget) {
+    return widget->isVisible() && widget->isEnabled() && (widget->focusPolicy() & Qt::TabFocus) != 0;
+}
+
+} // namespace
+
+Pane::Pane(const QString& title, QWidget* panel, QWidget* parent)
+    : QFrame(parent), m_title(new QLabel(title, this)), m_panel(panel) {
+    constexpr int titleMargin = 8;
+    QFont font = m_title->font();
+    font.setBold(true);
+    m_title->setFont(font);
+    m_title->setContentsMargins(titleMargin, 3, titleMargin, 3);
+    m_title->setObjectName(QStringLiteral("title"));
+    if (panel->accessibleName().isEmpty()) panel->setAccessibleName(title);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_title);
+    column->addWidget(panel, 1);
+    setFrameShape(QFrame::NoFrame);
+}
+
+void Pane::setTheme(const widgets::Theme& theme) {
+    QPalette quiet = m_title->palette();
+    quiet.setColor(QPalette::WindowText, theme.quietInk);
+    m_title->setPalette(quiet);
+}
+
+void Pane::takeFocus() {
+    if (takesTab(m_panel)) return m_panel->setFocus(Qt::ShortcutFocusReason);
+    for (QWidget* child : m_panel->findChildren<QWidget*>())
+        if (takesTab(child)) return child->setFocus(Qt::ShortcutFocusReason);
+}
+
+bool Pane::hasFocusWithin() const {
+    const QWidget* focus = QApplication::focusWidget();
+    return focus && (focus == this || isAncestorOf(focus));
+}
+
+} // namespace blinkwright::app

@@ -1,0 +1,30 @@
+// One titled area of the window: a quiet heading over a panel, on the panel's own ground.
+#pragma once
+
+#include <QFrame>
+
+class QLabel;
+
+namespace blinkwright::widgets {
+struct Theme;
+}
+
+namespace blinkwright::app {
+
+class Pane : public QFrame {
+    Q_OBJECT
+  public:
+    /// Takes the panel over; the title is also its accessible name.
+    Pane(const QString& title, QWidget* panel, QWidget* parent = nullptr);
+
+    void setTheme(const widgets::Theme& theme);
+    /// Gives the keyboard focus to the panel, or to the first of its controls that takes it.
+    void takeFocus();
+    bool hasFocusWithin() const;
+
+  private:
+    QLabel* m_title;
+    QWidget* m_panel;
+};
+
+} // namespace blinkwright::app

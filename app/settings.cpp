@@ -1,0 +1,87 @@
+#include "app/settings.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QStandardPaths>
+
+namespace blinkwright::app {
+
+namespace {
+
+const QString recentKey = QStringLiteral("files/recent");
+const QString folderKey = QStringLiteral("files/folder");
+const QString looksKey = QStringLiteral("window/looks");
+
+struct LooksName {
+    Looks looks;
+    const char* name;
+};
+constexpr LooksName looksNames[] = {
+    {Looks::light, "light"}, {Looks::dark, "dark"}, {Looks::system, "system"}};
+
+} // namespace
+
+Settings::Settings()
+    : m_store(std::make_unique<QSettings>(QSettings::IniFormat, QSettings::UserScope,
+                                          QStringLiteral("blinkwright"), QStringLiteral("blinkwright"))) {
+}
+
+Settings::Settings(const QString& iniFile)
+    : m_store(std::make_unique<QSettings>(iniFile, QSettings::IniFormat)) {
+}
+
+QStringList Settings::recentFiles() const {
+    return m_store->value(recentKey).toStringList();
+}
+
+void Settings::addRecentFile(const QString& path) {
+    QStringList files = recentFiles();
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    files.removeAll(whole);
+    files.prepend(whole);
+    while (files.size() > mostRecentFiles)
+        files.removeLast();
+    m_store->setValue(recentKey, files);
+}
+
+void Settings::removeRecentFile(const QString& path) {
+    QStringList files = recentFiles();
+    files.removeAll(QFileInfo(path).absoluteFilePath());
+    m_store->setValue(recentKey, files);
+}
+
+void Settings::clearRecentFiles() {
+    m_store->remove(recentKey);
+}
+
+QByteArray Settings::windowState(const QString& part) const {
+    return m_store->value(QStringLiteral("window/") + part).toByteArray();
+}
+
+void Settings::setWindowState(const QString& part, const QByteArray& state) {
+    m_store->setValue(QStringLiteral("window/") + part, state);
+}
+
+Looks Settings::looks() const {
+    const QString kept = m_store->value(looksKey).toString();
+    for (const LooksName& known : looksNames)
+        if (kept == QLatin1String(known.name)) return known.looks;
+    return Looks::system;
+}
+
+void Settings::setLooks(Looks looks) {
+    for (const LooksName& known : looksNames)
+        if (looks == known.looks) m_store->setValue(looksKey, QLatin1String(known.name));
+}
+
+QString Settings::lastFolder() const {
+    const QString kept = m_store->value(folderKey).toString();
+    if (!kept.isEmpty() && QDir(kept).exists()) return kept;
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+void Settings::setLastFolder(const QString& folder) {
+    m_store->setValue(folderKey, folder);
+}
+
+} // namespace blinkwright::app

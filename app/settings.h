@@ -1,0 +1,48 @@
+// What the program remembers between two starts: recent files, the window as it was left, looks, the last
+// folder.
+//
+//   Settings settings;                      // the user's own
+//   Settings trial("/tmp/x/trial.ini");     // a file of its own, for tests
+//   settings.addRecentFile(path);
+#pragma once
+
+#include <QByteArray>
+#include <QSettings>
+#include <QStringList>
+#include <memory>
+
+namespace blinkwright::app {
+
+/// What the user asked for; `system` follows the desktop.
+enum class Looks { light, dark, system };
+
+class Settings {
+  public:
+    static constexpr int mostRecentFiles = 10;
+
+    Settings();
+    explicit Settings(const QString& iniFile);
+
+    /// Newest first, absolute paths, none twice.
+    QStringList recentFiles() const;
+    void addRecentFile(const QString& path);
+    void removeRecentFile(const QString& path);
+    void clearRecentFiles();
+
+    QByteArray windowState(const QString& part) const; ///< by part of the window, empty if never kept
+    void setWindowState(const QString& part, const QByteArray& state);
+
+    Looks looks() const;
+    void setLooks(Looks looks);
+
+    /// The folder that file dialogs start in; the user's documents at first.
+    QString lastFolder() const;
+    void setLastFolder(const QString& folder);
+
+    void sync() { m_store->sync(); }
+
+  private:
+    std::unique_ptr<QSettings> m_store;
+};
+
+} // namespace blinkwright::app

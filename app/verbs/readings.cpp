@@ -1,0 +1,35 @@
+#include "app/verbs/all.h"
+#include "app/verbs/studying.h"
+#include "core/io/reports.h"
+
+#include <ostream>
+
+namespace blinkwright::app::verbs {
+
+namespace {
+
+Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream&) {
+    const Result<Studied> result = studied(arguments);
+    if (!result) return result.fault();
+    const study::Readings& readings = result.value().study.readings;
+    std::string text = io::readingsJson(readings);
+    if (!text.ends_with('\n')) text += '\n';
+    out << text;
+    return readings.verdict == study::Verdict::blinks ? done : answerIsNo;
+}
+
+} // namespace
+
+const Verb& readingsVerb() {
+    static const Verb verb{
+        "readings",
+        "runs the circuit and prints its readings as JSON",
+        "Switching times, settled and textbook rates, currents of lamps and supply, in SI units.\n"
+        "Exit code 1 where the circuit does not blink; the reasons are in the output.",
+        {"FILE"},
+        runOptions(),
+        run};
+    return verb;
+}
+
+} // namespace blinkwright::app::verbs

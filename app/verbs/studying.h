@@ -1,0 +1,26 @@
+// What the verbs have in common: which file, which set, which values on top, and the study of it.
+//
+//   Result<Studied> s = studied(arguments);   // FILE is the first operand
+//   s.value().study.readings.verdict
+#pragma once
+
+#include "app/verbs/arguments.h"
+#include "core/study/study.h"
+
+namespace blinkwright::app::verbs {
+
+/// `--set` and `--value`, which every verb takes.
+std::vector<Option> commonOptions();
+/// The same and `--flashes`, `--begin`, `--accuracy`.
+std::vector<Option> runOptions();
+
+struct Studied {
+    circuit::Circuit circuit; ///< with the values of `--value` in it
+    circuit::PartSet set = circuit::PartSet::A;
+    study::Study study;
+};
+
+/// Reads the file, puts the values on top and studies it. Faults name the file or the option.
+Result<Studied> studied(const Arguments& arguments);
+
+} // namespace blinkwright::app::verbs

@@ -1,0 +1,248 @@
+// The program itself, started as a user starts it, without a display.
+#include "tests/app/support.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QProcess>
+#include <QProcessEnvironment>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using namespace blinkwright::test;
+
+struct Answer {
+    int code = -1;
+    QByteArray out;
+    QByteArray err;
+    QJsonObject json() const { return QJsonDocument::fromJson(out).object(); }
+};
+
+Answer run(const QStringList& arguments) {
+    QProcess process;
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    // Nothing to show a window on, and no hint to do without one.
+    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
+        environment.remove(name);
+    process.setProcessEnvironment(environment);
+    process.start(QCoreApplication::applicationDirPath() + "/blinkwright", arguments);
+    Answer answer;
+    if (!process.waitForFinished(60000)) {
+        process.kill();
+        return answer;
+    }
+    answer.code = process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -2;
+    answer.out = process.readAllStandardOutput();
+    answer.err = process.readAllStandardError();
+    return answer;
+}
+
+bool isOneSentence(const QByteArray& text) {
+    return text.count('\n') == 1 && text.endsWith('\n') && text.size() > 5;
+}
+
+class Verbs : public testing::Test {
+  protected:
+    QString inFolder(const char* name) const { return folder.filePath(QLatin1String(name)); }
+    /// The mole light with one piece of its text replaced.
+    QString changed(const char* from, const char* to) {
+        QByteArray text = bytesOf(sample("mole-light"));
+        EXPECT_TRUE(text.contains(from)) << from;
+        writeFile(inFolder("changed.blinkwright"), text.replace(from, to));
+        return inFolder("changed.blinkwright");
+    }
+    QTemporaryDir folder;
+    const QString mole = sample("mole-light");
+};
+
+TEST_F(Verbs, ReadingsPrintsTheReadingsOfARunAsJson) {
+    const Answer a = run({"readings", mole, "--flashes", "4"});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    EXPECT_EQ(a.err, "");
+    const QJsonObject json = a.json();
+    EXPECT_EQ(json["format"].toString(), "blinkwright-readings");
+    EXPECT_EQ(json["verdict"].toString(), "blinks");
+    const QJsonObject timer = json["timers"].toArray()[0].toObject();
+    EXPECT_EQ(timer["switchings"].toArray().size(), 8);
+    // T = ln 2 (R1 + 2 R2) C = 1.0120 s for the sample's 10 kΩ, 68 kΩ and 10 µF; a real timer stays near it.
+    const double period = timer["settled"].toObject()["period"].toDouble();
+    EXPECT_NEAR(timer["textbook"].toObject()["period"].toDouble(), 0.69314718056 * 146e3 * 10e-6, 1e-9);
+    EXPECT_NEAR(period, 1.012, 0.1);
+}
+
+TEST_F(Verbs, ReadingsOfSetBAreThoseOfItsOwnValues) {
+    const double a = run({"readings", mole}).json()["timers"][0]["textbook"]["period"].toDouble();
+    const double b =
+        run({"readings", mole, "--set", "B"}).json()["timers"][0]["textbook"]["period"].toDouble();
+    EXPECT_NEAR(a, 0.69314718056 * (10e3 + 2 * 68e3) * 10e-6, 1e-9);
+    EXPECT_NEAR(b, 0.69314718056 * (10e3 + 2 * 33e3) * 10e-6, 1e-9);
+}
+
+TEST_F(Verbs, ValuesComeOnTopOfTheFileAndOfTheSet) {
+    const Answer a =
+        run({"readings", mole, "--set", "B", "--value", "R2.resistance=100k", "--value=C1.capacitance=1u"});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    EXPECT_NEAR(a.json()["timers"][0]["textbook"]["period"].toDouble(), 0.69314718056 * 210e3 * 1e-6, 1e-9);
+}
+
+TEST_F(Verbs, ASettledRunHasNoFirstHighPhase) {
+    const QJsonObject json = run({"readings", mole, "--begin", "settled"}).json();
+    EXPECT_TRUE(json["timers"][0]["first_high"].isNull());
+    EXPECT_TRUE(run({"readings", mole}).json()["timers"][0]["first_high"].isDouble());
+}
+
+TEST_F(Verbs, ReadingsOfACircuitThatDoesNotBlinkExitWithOneAndSayWhy) {
+    // Without pins 2 and 6 on the timing net nothing is ever read, and the output stays as it began.
+    const Answer a = run({"readings", changed("\"U1:6\", \"U1:2\", \"R2:2\"", "\"R2:2\"")});
+    EXPECT_EQ(a.code, 1) << a.err.toStdString();
+    EXPECT_NE(a.json()["verdict"].toString(), "blinks");
+    EXPECT_FALSE(a.json()["reasons"].toArray().isEmpty());
+}
+
+TEST_F(Verbs, CheckPrintsFindingsAsJson) {
+    const Answer a = run({"check", mole});
+    EXPECT_EQ(a.json()["format"].toString(), "blinkwright-findings");
+    EXPECT_TRUE(a.json()["findings"].isArray());
+    EXPECT_EQ(a.code, 0) << a.out.toStdString();
+}
+
+TEST_F(Verbs, CheckExitsWithOneOnOverstress) {
+    const Answer a = run({"check", mole, "--value", "R3.resistance=10"});
+    EXPECT_EQ(a.code, 1) << a.out.toStdString();
+    bool found = false;
+    for (const auto& finding : a.json()["findings"].toArray())
+        found |= finding.toObject()["severity"] == "overstress";
+    EXPECT_TRUE(found) << a.out.toStdString();
+}
+
+TEST_F(Verbs, ExportWritesEachKindByItsEnding) {
+    const struct {
+        const char* name;
+        const char* begin;
+    } kinds[] = {{"a.png", "\x89PNG"},
+                 {"a.svg", "<?xml"},
+                 {"a.PDF", "%PDF-"},
+                 {"a.csv", "time [s],output [V],capacitor [V],D1 current [A]\r\n"}};
+    for (const auto& kind : kinds) {
+        const Answer a = run({"export", mole, inFolder(kind.name)});
+        EXPECT_EQ(a.code, 0) << kind.name << ": " << a.err.toStdString();
+        EXPECT_EQ(a.err, "") << kind.name;
+        EXPECT_TRUE(bytesOf(inFolder(kind.name)).startsWith(kind.begin)) << kind.name;
+    }
+}
+
+TEST_F(Verbs, ExportedCurvesAreThoseOfTheValuesGiven) {
+    ASSERT_EQ(run({"export", mole, inFolder("a.csv"), "--flashes", "2"}).code, 0);
+    ASSERT_EQ(run({"export", mole, inFolder("b.csv"), "--flashes", "2", "--value", "C1.capacitance=1u"}).code,
+              0);
+    const auto lastTime = [](const QByteArray& csv) {
+        return csv.trimmed().split('\n').last().split(',').first().toDouble();
+    };
+    const double a = lastTime(bytesOf(inFolder("a.csv")));
+    const double b = lastTime(bytesOf(inFolder("b.csv")));
+    EXPECT_GT(a, 1.0);
+    EXPECT_NEAR(b / a, 0.1, 0.01);
+}
+
+TEST_F(Verbs, ExportRefusesAnOtherEndingAndLeavesNothingBehind) {
+    const Answer a = run({"export", mole, inFolder("a.gif")});
+    EXPECT_EQ(a.code, 2);
+    EXPECT_TRUE(isOneSentence(a.err)) << a.err.toStdString();
+    EXPECT_FALSE(QFile::exists(inFolder("a.gif")));
+}
+
+TEST_F(Verbs, ExportIntoAPlaceThatIsNotThereNamesIt) {
+    for (const char* name : {"no-folder/a.png", "no-folder/a.csv"}) {
+        const Answer a = run({"export", mole, inFolder(name)});
+        EXPECT_EQ(a.code, 2) << name;
+        EXPECT_TRUE(isOneSentence(a.err)) << a.err.toStdString();
+        EXPECT_TRUE(a.err.contains(name)) << a.err.toStdString();
+    }
+}
+
+TEST_F(Verbs, LabSheetsAreRefusedForNow) {
+    const Answer a = run({"export", mole, inFolder("a.pdf"), "--lab-sheet"});
+    EXPECT_EQ(a.code, 2);
+    EXPECT_EQ(a.err, "blinkwright export: --lab-sheet: lab sheets cannot be written yet\n");
+    EXPECT_FALSE(QFile::exists(inFolder("a.pdf")));
+}
+
+TEST_F(Verbs, ABadFileIsOneSentenceThatNamesFileAndPlace) {
+    const struct {
+        const char* from;
+        const char* to;
+        const char* place;
+    } cases[] = {
+        {"\"format\": \"blinkwright-circuit\"", "\"format\": \"other\"", "format"},
+        {"\"version\": 1,", "\"version\": 99,", "version"},
+        {"\"resistance\": 10000,", "\"resistance\": -5,", "parts[2].resistance"},
+        {"\"resistance\": 10000,", "\"resistance\": 1e999,", "parts[2].resistance"},
+        {"\"resistance\": 10000, ", "", "parts[2].resistance"},
+        {"\"U1:5\"", "\"U1:9\"", "U1:9"},
+        {"\"U1:5\"", "\"U1:5\", \"U1:3\"", "U1:3"},
+        {"\"kind\": \"timer\"", "\"kind\": \"tuba\"", "parts[1].kind"},
+        {"\"nets\": [", "\"nets\": [[", "line"},
+    };
+    for (const auto& c : cases) {
+        const QString path = changed(c.from, c.to);
+        for (const QStringList& words :
+             {QStringList{"readings", path}, {"check", path}, {"export", path, inFolder("a.csv")}}) {
+            const Answer a = run(words);
+            EXPECT_EQ(a.code, 2) << c.to;
+            EXPECT_EQ(a.out, "") << c.to;
+            EXPECT_TRUE(isOneSentence(a.err)) << a.err.toStdString();
+            EXPECT_TRUE(a.err.contains("changed.blinkwright")) << a.err.toStdString();
+            EXPECT_TRUE(a.err.contains(c.place)) << c.to << ": " << a.err.toStdString();
+        }
+    }
+}
+
+TEST_F(Verbs, BadUsageIsOneSentenceAndExitCodeTwo) {
+    const QStringList cases[] = {{"readings"},
+                                 {"readings", mole, "--flashes", "0"},
+                                 {"readings", mole, "--flashes", "many"},
+                                 {"readings", mole, "--begin", "soon"},
+                                 {"readings", mole, "--set", "C"},
+                                 {"readings", mole, "--accuracy", "nan"},
+                                 {"readings", mole, "--colour"},
+                                 {"readings", mole, "--value", "R1.resistance"},
+                                 {"readings", mole, "--value", "R99.resistance=1k"},
+                                 {"readings", mole, "--value", "R1.resistance=-1"},
+                                 {"readings", mole, "--value", "R1.length=1"},
+                                 {"check", mole, "extra"},
+                                 {"check", mole, "--flashes", "3"},
+                                 {"check", inFolder("nowhere.blinkwright")},
+                                 {"export", mole},
+                                 {"--colour"}};
+    for (const QStringList& words : cases) {
+        const Answer a = run(words);
+        EXPECT_EQ(a.code, 2) << words.join(' ').toStdString();
+        EXPECT_EQ(a.out, "") << words.join(' ').toStdString();
+        EXPECT_TRUE(isOneSentence(a.err)) << words.join(' ').toStdString() << ": " << a.err.toStdString();
+    }
+}
+
+TEST_F(Verbs, AnUnknownVerbShowsTheUsage) {
+    const Answer a = run({"frobnicate"});
+    EXPECT_EQ(a.code, 2);
+    EXPECT_TRUE(a.err.startsWith("blinkwright: 'frobnicate' is neither a file nor a verb"))
+        << a.err.toStdString();
+    EXPECT_TRUE(a.err.contains("blinkwright readings FILE")) << a.err.toStdString();
+}
+
+TEST_F(Verbs, EveryVerbHasHelpOnStandardOutput) {
+    for (const char* verb : {"readings", "check", "export"}) {
+        const Answer a = run({verb, "--help"});
+        EXPECT_EQ(a.code, 0) << verb;
+        EXPECT_TRUE(a.out.contains("--value REF.KEY=TEXT")) << a.out.toStdString();
+        EXPECT_EQ(a.err, "");
+    }
+    EXPECT_EQ(run({"--help"}).code, 0);
+    EXPECT_TRUE(run({"--help"}).out.contains("blinkwright export FILE OUT"));
+    EXPECT_TRUE(run({"--version"}).out.startsWith("blinkwright "));
+}
+
+} // namespace

@@ -1,0 +1,178 @@
+#include "core/io/reports.h"
+
+#include "core/io/circuit_file.h"
+#include "core/study/study.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <sstream>
+
+namespace blinkwright::io {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+study::Readings example() {
+    study::Readings readings;
+    readings.verdict = study::Verdict::blinks;
+    study::TimerReading timer;
+    timer.ref = "U1";
+    timer.switchings_s = {0.879, 1.212};
+    timer.firstHigh_s = 0.879;
+    timer.settled = study::Phase{0.555, 0.333};
+    readings.timers.push_back(timer);
+    study::LampReading lamp;
+    lamp.ref = "D1";
+    lamp.peak_A = 0.1 + 0.2; // 0.30000000000000004
+    lamp.reversePeak_V = 0;
+    readings.lamps.push_back(lamp);
+    readings.run.accuracy = 1e-6;
+    readings.run.steps = 812;
+    readings.run.reason = engine::StopReason::flashesReached;
+    return readings;
+}
+
+std::vector<std::string> keysOf(const Json& json) {
+    std::vector<std::string> keys;
+    for (const auto& [key, value] : json.items())
+        keys.push_back(key);
+    return keys;
+}
+
+TEST(ReadingsJson, HasTheAgreedKeysInOrder) {
+    auto readings = example();
+    readings.supply.emplace();
+    readings.parts.emplace_back();
+    readings.timers[0].textbook.emplace();
+    readings.timers[0].textbook->phase = {0.5, 0.25};
+    const Json json = Json::parse(readingsJson(readings));
+    EXPECT_EQ(keysOf(json), (std::vector<std::string>{"format", "version", "verdict", "timers", "lamps",
+                                                      "supply", "parts", "run"}));
+    EXPECT_EQ(json["format"], "blinkwright-readings");
+    EXPECT_EQ(json["version"], 1);
+    EXPECT_EQ(json["verdict"], "blinks");
+    const auto& timer = json["timers"][0];
+    EXPECT_EQ(keysOf(timer),
+              (std::vector<std::string>{"ref", "switchings", "first_high", "settled", "textbook"}));
+    EXPECT_EQ(keysOf(timer["settled"]), (std::vector<std::string>{"period", "rate", "high", "low", "duty"}));
+    EXPECT_EQ(timer["settled"]["high"], 0.555);
+    EXPECT_EQ(timer["textbook"]["period"], 0.75);
+    EXPECT_EQ(keysOf(json["lamps"][0]),
+              (std::vector<std::string>{"ref", "peak", "mean", "rms", "charge_per_period", "lit_time",
+                                        "reverse_peak"}));
+    EXPECT_EQ(keysOf(json["supply"]),
+              (std::vector<std::string>{"mean_current", "peak_current", "energy_per_period"}));
+    EXPECT_EQ(keysOf(json["parts"][0]),
+              (std::vector<std::string>{"ref", "mean_power", "peak_current", "peak_voltage"}));
+    EXPECT_EQ(json["run"]["steps"], 812);
+    EXPECT_EQ(json["run"]["reason"], "flashes reached");
+}
+
+TEST(ReadingsJson, WritesNullForWhatDoesNotExistAndZeroForZero) {
+    auto readings = example();
+    readings.timers[0].settled.reset();
+    readings.timers[0].firstHigh_s.reset();
+    readings.lamps[0].mean_A = std::numeric_limits<double>::quiet_NaN();
+    const Json json = Json::parse(readingsJson(readings));
+    EXPECT_TRUE(json["timers"][0]["settled"].is_null());
+    EXPECT_TRUE(json["timers"][0]["textbook"].is_null());
+    EXPECT_TRUE(json["timers"][0]["first_high"].is_null());
+    EXPECT_TRUE(json["supply"].is_null());
+    EXPECT_TRUE(json["lamps"][0]["mean"].is_null());
+    EXPECT_EQ(json["lamps"][0]["reverse_peak"], 0);
+}
+
+TEST(ReadingsJson, WritesTheShortestNumberThatReadsBackTheSame) {
+    const std::string text = readingsJson(example());
+    EXPECT_NE(text.find("\"switchings\": [0.879, 1.212]"), std::string::npos) << text;
+    EXPECT_NE(text.find("\"accuracy\": 1e-06"), std::string::npos) << text;
+    EXPECT_EQ(Json::parse(text)["lamps"][0]["peak"].get<double>(), 0.1 + 0.2);
+}
+
+TEST(ReadingsJson, GivesReasonsWhereItDoesNotBlinkAndSaysWhereFiguresAreOverTheRun) {
+    auto readings = example();
+    readings.overRun = true;
+    EXPECT_EQ(Json::parse(readingsJson(readings))["over"], "run");
+    readings.overRun = false;
+    readings.verdict = study::Verdict::settlesHigh;
+    readings.reasons = {"Join \"pin 7\"."};
+    const Json json = Json::parse(readingsJson(readings));
+    EXPECT_FALSE(json.contains("over"));
+    EXPECT_EQ(json["verdict"], "settles high");
+    EXPECT_EQ(json["reasons"][0], "Join \"pin 7\".");
+}
+
+TEST(FindingsJson, HasTheAgreedKeysInOrder) {
+    study::Finding finding{.kind = "reset-open",
+                           .severity = study::Severity::doubt,
+                           .places = {"U1:4"},
+                           .text = "T.",
+                           .remedy = "R."};
+    finding.limit = 0.7;
+    const Json json = Json::parse(findingsJson({finding}));
+    EXPECT_EQ(keysOf(json), (std::vector<std::string>{"format", "version", "findings"}));
+    const auto& one = json["findings"][0];
+    EXPECT_EQ(keysOf(one), (std::vector<std::string>{"kind", "severity", "places", "text", "remedy", "number",
+                                                     "limit", "source"}));
+    EXPECT_EQ(one["severity"], "doubt");
+    EXPECT_EQ(one["places"], Json({"U1:4"}));
+    EXPECT_TRUE(one["number"].is_null());
+    EXPECT_EQ(one["limit"], 0.7);
+    EXPECT_EQ(Json::parse(findingsJson({}))["findings"], Json::array());
+}
+
+TEST(CurvesCsv, FollowsRfc4180) {
+    engine::Curves curves;
+    curves.time_s = {0, 0.1, 0.1};
+    curves.output_V = {4.5, 4.25, 0};
+    curves.capacitor_V = {0, 2, 2};
+    curves.lamps.push_back({{}, "D\"1", "red", {0.01, 1.0 / 3, 0}});
+    EXPECT_EQ(curvesCsv(curves), "time [s],output [V],capacitor [V],\"D\"\"1 current [A]\"\r\n"
+                                 "0,4.5,0,0.01\r\n"
+                                 "0.1,4.25,2,0.333333333\r\n"
+                                 "0.1,0,2,0\r\n");
+}
+
+TEST(CurvesCsv, KeepsEveryDigitOfATime) {
+    engine::Curves curves;
+    curves.time_s = {1, 1 + 1e-15};
+    curves.output_V = curves.capacitor_V = {0, 0};
+    std::istringstream lines(curvesCsv(curves));
+    std::string line, second;
+    std::getline(lines, line);
+    std::getline(lines, line);
+    std::getline(lines, second);
+    EXPECT_NE(line, second);
+}
+
+TEST(Reports, OfTheMoleLightHoldTogether) {
+    const auto text = readBytes(BLINKWRIGHT_SAMPLES "/mole-light.blinkwright", maxCircuitBytes);
+    ASSERT_TRUE(text);
+    const auto circuit = readCircuit(text.value());
+    ASSERT_TRUE(circuit) << circuit.fault().message();
+    const auto study = study::study(circuit.value(), circuit::PartSet::A, {});
+    ASSERT_TRUE(study);
+    const Json json = Json::parse(readingsJson(study.value().readings));
+    EXPECT_EQ(json["verdict"], "blinks");
+    const auto& timer = json["timers"][0];
+    ASSERT_EQ(timer["switchings"].size(), 12u);
+    EXPECT_EQ(timer["first_high"], timer["switchings"][0]);
+    EXPECT_NEAR(timer["textbook"]["period"], std::log(2) * (10e3 + 2 * 68e3) * 1e-5, 1e-9);
+    EXPECT_NEAR(timer["settled"]["period"], timer["textbook"]["period"], 0.1);
+    EXPECT_EQ(json["lamps"].size(), 1u);
+    EXPECT_EQ(json["parts"].size(), 9u);
+    const std::string csv = curvesCsv(study.value().curves);
+    EXPECT_EQ(csv.substr(0, csv.find("\r\n")), "time [s],output [V],capacitor [V],D1 current [A]");
+    EXPECT_EQ(static_cast<std::size_t>(std::count(csv.begin(), csv.end(), '\n')),
+              study.value().curves.time_s.size() + 1);
+    EXPECT_EQ(Json::parse(findingsJson(study.value().findings))["findings"].size(),
+              study.value().findings.size());
+    EXPECT_TRUE(study.value().findings.empty()) << findingsJson(study.value().findings);
+}
+
+} // namespace
+} // namespace blinkwright::io

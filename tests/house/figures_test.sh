@@ -1,0 +1,57 @@
+#!/usr/bin/env bash
+# figures.sh prints the named figures, one line each and nothing else on standard output; a name that it does not know
+# is refused before anything is built. What the figures are worth is no test's business.
+tree=$1
+. "$(dirname "$0")/expect.sh"
+. "$(dirname "$0")/stubs.sh"
+. "$tree/resources/build/packages.sh"
+
+stub_installed "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_BENCHMARK_PACKAGES[@]}"
+stub_user 1000
+stub_build
+figures() { in_world bash "$world/tests/benchmarks/figures.sh" "$@"; }
+# Programs that print what the real ones would.
+programs() {
+  local bin=$world/build/benchmarks/bin
+  mkdir -p "$bin"
+  printf '#!/usr/bin/env bash\nprintf "slider_to_picture_median 5.25 ms\\nslider_to_picture_p99 9 ms\\n"\n' >"$bin/slider_to_picture"
+  # shellcheck disable=SC2016
+  printf '#!/usr/bin/env bash\ncase $1 in start) printf "start_to_curve 210.5 ms\\n";; memory) printf "memory_at_rest 70 MiB\\n";; esac\nprintf "noise\\n" >&2\n' >"$bin/whole_program"
+  chmod +x "$bin"/*
+}
+stub ninja "printf 'building\n'"
+
+figures slider_to_picture_median sllder_to_picture
+expect "an unknown name exits 2" test "$status" = 2
+expect_text "it is named" "$err" "There is no figure sllder_to_picture."
+expect_text "the known ones are listed" "$err" "  memory_at_rest"
+expect "nothing is printed for it" test -z "$out"
+expect "nothing is built for it" test -z "$(calls cmake)$(calls ninja)"
+
+figures --list
+expect_text "the list has each name with its aim" "$out" "start_to_curve, ms, aim: at most 400"
+
+programs
+figures
+expect "all figures, one line each, in the order of the table" test "$out" = \
+  "slider_to_picture_median 5.25 ms
+slider_to_picture_p99 9 ms
+start_to_curve 210.5 ms
+memory_at_rest 70 MiB"
+expect "each program is built once" test "$(calls ninja)" = "-C $world/build/benchmarks slider_to_picture whole_program"
+
+forget_calls
+figures memory_at_rest
+expect "one figure alone" test "$out" = "memory_at_rest 70 MiB"
+expect "and only its program is built" test "$(calls ninja)" = "-C $world/build/benchmarks whole_program"
+
+printf '#!/usr/bin/env bash\nexit 1\n' >"$world/build/benchmarks/bin/whole_program"
+figures start_to_curve
+expect "a measurement that fails exits 1" test "$status" = 1
+expect "and prints no figure" test -z "$out"
+
+printf '#!/usr/bin/env bash\nprintf "start_to_curve nan ms\\n"\n' >"$world/build/benchmarks/bin/whole_program"
+figures start_to_curve
+expect "a figure that is no number exits 1" test "$status" = 1
+expect "and is not printed" test -z "$out"
+finish

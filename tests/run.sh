@@ -1,0 +1,21 @@
+#!/usr/bin/env bash
+# Installs what the tests need, builds everything into build/check, and runs every test without a display:
+#
+#   bash tests/run.sh [CTEST OPTION...]        e.g. bash tests/run.sh -R Quantity
+#
+# Ends with ctest's own summary and its exit code. Window pictures are written to build/pictures.
+set -euo pipefail
+
+tree=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)
+folder=$tree/build/check
+. "$tree/resources/build/packages.sh"
+
+blinkwright_need "to build and run the tests" "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_TEST_PACKAGES[@]}"
+
+# Optimised, but with assertions alive: a broken promise must fail a test.
+blinkwright_configure "$tree" "$folder" -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_FLAGS_RELEASE=-O2 \
+  -DBLINKWRIGHT_WINDOW=ON -DBLINKWRIGHT_TESTS=ON -DBLINKWRIGHT_BENCHMARKS=ON
+ninja -C "$folder" -j2
+
+export QT_QPA_PLATFORM=offscreen
+exec ctest --test-dir "$folder" --output-on-failure -j2 "$@"

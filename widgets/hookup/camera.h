@@ -1,0 +1,51 @@
+// Which stretch of a drawing a view shows, and how large. Zoom and place are kept to steps that put the
+// drawing's grid on whole device pixels, so that wires are sharp at every zoom and pixel ratio.
+//
+//   Camera camera;
+//   camera.resize(size, 1.0);  camera.lookAt(drawing.bounds());  camera.fit();
+//   painter.setTransform(camera.transform());
+//   camera.zoomAbout(pointer, 1.2);     // the spot under the pointer stays
+#pragma once
+
+#include <QPointF>
+#include <QRectF>
+#include <QTransform>
+
+namespace blinkwright::widgets::hookup {
+
+class Camera {
+  public:
+    static constexpr double leastZoom = 0.1, mostZoom = 8, mostFitZoom = 2;
+    static constexpr double margin = 26; ///< shown around the drawing [units]
+
+    double zoom() const { return m_zoom; }
+    QRectF content() const { return m_content; } ///< drawing and margin [units]
+    /// Pixels from the drawing's origin to the view's left upper corner.
+    QPointF corner() const;
+
+    /// @param ratio device pixels a pixel.
+    void resize(QSizeF view, double ratio);
+    void lookAt(const QRectF& drawing);
+    void fit();
+    void zoomAbout(QPointF inView, double factor);
+    /// Moves the view by pixels.
+    void panBy(QPointF pixels);
+    /// The least move that brings an area into view.
+    void bring(const QRectF& area);
+
+    QTransform transform() const;
+    QPointF toDrawing(QPointF inView) const { return transform().inverted().map(inView); }
+    QRectF toView(const QRectF& area) const { return transform().mapRect(area); }
+
+  private:
+    void clamp();
+    void setZoom(double zoom);
+    double m_wanted = 1; ///< before it is rounded to a step, so that small turns of a wheel add up
+    double m_zoom = 1;
+    double m_ratio = 1;
+    QPointF m_centre;
+    QSizeF m_view{1, 1};
+    QRectF m_content{-50, -50, 100, 100};
+};
+
+} // namespace blinkwright::widgets::hookup

@@ -1,0 +1,67 @@
+// The whole drawing of one circuit: places, wires, labels, ready to paint and to ask what is where.
+//
+//   Drawing drawing;
+//   drawing.show(circuit);                 // lays out and routes
+//   drawing.show(circuitWithOtherValue);   // only texts change: well under a millisecond
+//   drawing.paint(painter, theme);
+//   drawing.partAt({12, 40});
+#pragma once
+
+#include "widgets/hookup/labels.h"
+#include "widgets/hookup/paint.h"
+
+#include <optional>
+
+namespace blinkwright::widgets::hookup {
+
+class Drawing {
+  public:
+    enum class Change { nothing, texts, layout };
+    Change show(const circuit::Circuit& circuit);
+
+    const std::vector<PartView>& parts() const { return m_parts; }
+    const std::vector<Label>& labels() const { return m_labels; }
+    const Routes& routes() const { return m_routes; }
+    const PartView* find(circuit::PartId id) const;
+    /// Everything that is drawn, labels included; a small area about the origin where there is nothing.
+    QRectF bounds() const { return m_bounds; }
+
+    /// All but lenses and marks.
+    void paint(QPainter& painter, const Theme& theme) const;
+
+    std::optional<circuit::PartId> partAt(QPointF at) const;
+    struct Pin {
+        circuit::PartId part;
+        int pin;
+    };
+    std::optional<Pin> pinAt(QPointF at, double reach) const;
+    /// Name of the net whose wire passes within reach.
+    std::optional<QString> wireAt(QPointF at, double reach) const;
+    QString netName(circuit::PartId part, int pin) const; ///< empty for an open pin
+
+  private:
+    struct Shape { ///< of one part: what layout and routing depend on
+        circuit::PartId id;
+        circuit::PartKind kind;
+        std::string ref;
+        std::optional<circuit::Placement> placement;
+        bool operator==(const Shape&) const = default;
+    };
+    struct RailEnd {
+        QPointF at;
+        QString text;
+    };
+    void rebuild(const circuit::Circuit& circuit);
+    void placeRailTexts(const circuit::Circuit& circuit);
+    void measure();
+
+    std::vector<Shape> m_shapes;
+    std::vector<circuit::Net> m_nets;
+    std::vector<PartView> m_parts;
+    Routes m_routes;
+    std::vector<Label> m_labels;
+    std::vector<RailEnd> m_railEnds;
+    QRectF m_bounds{-50, -50, 100, 100};
+};
+
+} // namespace blinkwright::widgets::hookup

@@ -1,0 +1,170 @@
+#include "widgets/hookup/labels.h"
+
+#include <QFontMetricsF>
+#include <QGuiApplication>
+
+#include <array>
+
+namespace blinkwright::widgets::hookup {
+
+using circuit::PartKind;
+using Side = Label::Side;
+
+namespace {
+
+constexpr double gap = 5; ///< between a body and its label [units]
+constexpr double lyingHeight =
+    14; ///< labels over lying parts stand on one line, however tall the symbols are
+
+double widthOf(const QString& text, bool strong) {
+    // Measured large: metrics are rounded to the pixels of the font's own size.
+    static const QFontMetricsF plainMetrics(labelFont(labelSize * 8, false)),
+        strongMetrics(labelFont(labelSize * 8, true));
+    return (strong ? strongMetrics : plainMetrics).horizontalAdvance(text) / 8;
+}
+
+QSizeF sizeOf(const QString& ref, const QString& value, Side side) {
+    const double first = widthOf(ref, true), second = value.isEmpty() ? 0 : widthOf(value, false);
+    if (side == Side::above || side == Side::below)
+        return {first + (value.isEmpty() ? 0 : gap + second), labelLine};
+    return {std::max(first, second), value.isEmpty() ? labelLine : 2 * labelLine};
+}
+
+QRectF area(const Box& box) {
+    return {QPointF(box.left, box.top), QPointF(box.right, box.bottom)};
+}
+
+/// Where a label may stand: its side, and how far along it.
+struct Spot {
+    Side side;
+    double shift;
+};
+
+QRectF rectAt(const Box& body, int axisY, const QSizeF& size, Spot spot) {
+    const double midX = (body.left + body.right) / 2.0, midY = (body.top + body.bottom) / 2.0;
+    QPointF corner;
+    switch (spot.side) {
+    case Side::right:
+        corner = {body.right + gap, midY - size.height() / 2 + spot.shift};
+        break;
+    case Side::left:
+        corner = {body.left - gap - size.width(), midY - size.height() / 2 + spot.shift};
+        break;
+    case Side::above:
+        corner = {midX - size.width() / 2 + spot.shift,
+                  std::min<double>(body.top, axisY - lyingHeight) - gap / 2 - size.height()};
+        break;
+    case Side::below:
+        corner = {midX - size.width() / 2 + spot.shift,
+                  std::max<double>(body.bottom, axisY + lyingHeight) + gap / 2};
+        break;
+    }
+    return {corner, size};
+}
+
+std::vector<Spot> spotsFor(const PartView& part) {
+    std::vector<Spot> spots;
+    const bool up = part.pose.upright();
+    const std::array<Side, 2> first =
+        up ? std::array{Side::right, Side::left} : std::array{Side::above, Side::below};
+    const std::array<Side, 2> second =
+        up ? std::array{Side::above, Side::below} : std::array{Side::right, Side::left};
+    for (const double shift : {0.0, -12.0, 12.0, -24.0, 24.0})
+        for (const Side side : first)
+            spots.push_back({side, shift});
+    for (const double shift : {0.0, 30.0, -30.0})
+        for (const Side side : second)
+            spots.push_back({side, shift});
+    return spots;
+}
+
+class Placer {
+  public:
+    Placer(const std::vector<PartView>& parts, const Routes& routes) : m_parts(parts), m_routes(routes) {
+        for (const PartView& part : parts)
+            m_bodies.push_back(area(placed(bodyOf(part.kind), part.pose)));
+    }
+
+    std::vector<Label> run() {
+        for (std::size_t i = 0; i < m_parts.size(); ++i)
+            m_labels.push_back(m_parts[i].kind == PartKind::timer ? Label{} : best(i));
+        return m_labels;
+    }
+
+  private:
+    Label best(std::size_t i) const {
+        const PartView& part = m_parts[i];
+        const Box body = placed(bodyOf(part.kind), part.pose);
+        Label chosen;
+        double least = 1e300;
+        int rank = 0;
+        for (const Spot spot : spotsFor(part)) {
+            const QRectF rect = rectAt(body, part.pose.at.y, sizeOf(part.ref, part.value, spot.side), spot);
+            const double cost = costOf(rect) + 3 * rank++;
+            if (cost >= least) continue;
+            least = cost;
+            chosen = {part.ref, part.value, rect, spot.side};
+        }
+        return chosen;
+    }
+
+    double costOf(const QRectF& rect) const {
+        double cost = 0;
+        for (const QRectF& body : m_bodies)
+            if (body.adjusted(-2, -2, 2, 2).intersects(rect)) cost += 1000;
+        for (const Label& label : m_labels)
+            if (label.rect.adjusted(-3, -1, 3, 1).intersects(rect)) cost += 1000;
+        for (const PartView& part : m_parts)
+            for (const Point pin : pinsOf(part.kind)) {
+                const Point at = placed(pin, part.pose);
+                if (rect.adjusted(-2, -2, 2, 2).contains(QPointF(at.x, at.y))) cost += 400;
+            }
+        const QRectF wide = rect.adjusted(-2, -1, 2, 1);
+        for (const Segment& s : m_routes.segments)
+            if (s.a.x <= wide.right() && s.b.x >= wide.left() && s.a.y <= wide.bottom() &&
+                s.b.y >= wide.top())
+                cost += 400;
+        return cost;
+    }
+
+    const std::vector<PartView>& m_parts;
+    const Routes& m_routes;
+    std::vector<QRectF> m_bodies;
+    std::vector<Label> m_labels;
+};
+
+} // namespace
+
+QFont labelFont(int size, bool strong) {
+    QFont font = QGuiApplication::font();
+    font.setPixelSize(size);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
+    return font;
+}
+
+std::vector<Label> placeLabels(const std::vector<PartView>& parts, const Routes& routes) {
+    return Placer(parts, routes).run();
+}
+
+Label withTexts(const Label& label, const PartView& part) {
+    Label changed = label;
+    changed.ref = part.ref;
+    changed.value = part.value;
+    const QSizeF size = sizeOf(part.ref, part.value, label.side);
+    switch (label.side) {
+    case Side::right:
+        changed.rect.setSize(size);
+        break;
+    case Side::left:
+        changed.rect = {QPointF(label.rect.right() - size.width(), label.rect.top()), size};
+        break;
+    case Side::above:
+    case Side::below:
+        changed.rect = {QPointF(label.rect.center().x() - size.width() / 2, label.rect.top()), size};
+        break;
+    }
+    return changed;
+}
+
+} // namespace blinkwright::widgets::hookup

@@ -1,0 +1,65 @@
+// The router: finds right-angled wires on the grid that join the pins of each net, around the bodies of the
+// parts. Plain numbers in, plain numbers out, and the same answer every time.
+//
+//   RouterInput in;
+//   in.bodies = {...};  in.pins = {{{-30, 0}, {-10, 0}, 0}, {{90, 0}, {10, 0}, 0}};
+//   Routes routes = route(in);
+//   routes.segments   // straight runs, each of one net
+//   routes.dots       // where three or more branches of one net meet
+// It holds that no wire enters a body or touches a pin of another net, that no two nets share a stretch, and
+// that they cross at right angles only. A pin that cannot be reached is named in `missing`; nothing is drawn
+// through a part.
+#pragma once
+
+#include "widgets/hookup/geometry.h"
+
+#include <vector>
+
+namespace blinkwright::widgets::hookup {
+
+struct RouterPin {
+    Point at;     ///< on the grid
+    Point lead;   ///< one grid step away from the body
+    int net = -1; ///< -1: open; no wire may touch it
+};
+
+/// A long straight wire that a big net hangs on, above or below all parts.
+struct Rail {
+    int net = 0;
+    int y = 0;
+};
+
+struct RouterInput {
+    std::vector<Box> bodies; ///< wires keep `clearance` away from these
+    std::vector<Box> quiet;  ///< wires would rather not pass here: room for labels
+    std::vector<RouterPin> pins;
+    std::vector<Rail> rails;
+    int nets = 0;
+};
+
+struct Segment {
+    int net = 0;
+    Point a, b; ///< a is left of or above b
+    auto operator<=>(const Segment&) const = default;
+};
+struct Dot {
+    int net = 0;
+    Point at;
+    auto operator<=>(const Dot&) const = default;
+};
+/// Two ends of one net that no wire could join.
+struct Missing {
+    int net = 0;
+    Point a, b;
+};
+
+struct Routes {
+    std::vector<Segment> segments;
+    std::vector<Dot> dots;
+    std::vector<Missing> missing;
+    int crossings = 0;
+};
+
+Routes route(const RouterInput& in);
+
+} // namespace blinkwright::widgets::hookup

@@ -1,0 +1,124 @@
+#include "widgets/hookup/router_grid.h"
+
+namespace blinkwright::widgets::hookup {
+
+namespace {
+constexpr int margin = 6 * pitch;           ///< room for detours around the outermost parts
+constexpr long long mostVertices = 1500000; ///< a drawing of 12,000 units square
+
+template <class Mark>
+void overGrid(const Box& box, Point origin, int width, int height, Mark mark) {
+    const auto up = [](int v) { return (v + pitch - 1) / pitch; };
+    const int x0 = std::max(0, up(box.left - origin.x)),
+              x1 = std::min(width - 1, (box.right - origin.x) / pitch);
+    const int y0 = std::max(0, up(box.top - origin.y)),
+              y1 = std::min(height - 1, (box.bottom - origin.y) / pitch);
+    for (int y = y0; y <= y1; ++y)
+        for (int x = x0; x <= x1; ++x)
+            mark(static_cast<std::size_t>(y * width + x));
+}
+} // namespace
+
+RouterGrid::RouterGrid(const RouterInput& in) {
+    bool any = false;
+    Box all;
+    const auto take = [&](const Box& box) {
+        all = any ? all.with(box) : box;
+        any = true;
+    };
+    for (const Box& box : in.bodies)
+        take(box);
+    for (const RouterPin& pin : in.pins)
+        take({pin.at.x, pin.at.y, pin.at.x, pin.at.y});
+    for (const Rail& rail : in.rails)
+        take({all.left, rail.y, all.left, rail.y});
+    all = all.grown(margin);
+
+    const auto down = [](int v) { return v >= 0 ? v / pitch : -((-v + pitch - 1) / pitch); };
+    m_origin = {down(all.left) * pitch, down(all.top) * pitch};
+    m_width = (all.right - m_origin.x) / pitch + 1;
+    m_height = (all.bottom - m_origin.y) / pitch + 1;
+    if (static_cast<long long>(m_width) * m_height > mostVertices) {
+        m_tooLarge = true;
+        m_width = m_height = 1;
+    }
+    m_steps = {1, m_width, -1, -m_width};
+
+    const std::size_t n = at(size());
+    m_blocked.assign(n, 0);
+    m_near.assign(n, 0);
+    m_quiet.assign(n, 0);
+    m_pinCount.assign(n, 0);
+    m_pinNet.assign(n, noNet);
+    m_edges.assign(n, {noNet, noNet, noNet, noNet});
+    if (m_tooLarge) return;
+
+    for (const Box& box : in.bodies) {
+        overGrid(box.grown(clearance), m_origin, m_width, m_height, [&](std::size_t v) { m_blocked[v] = 1; });
+        overGrid(box.grown(clearance + pitch), m_origin, m_width, m_height,
+                 [&](std::size_t v) { m_near[v] = 1; });
+    }
+    for (const Box& box : in.quiet)
+        overGrid(box, m_origin, m_width, m_height, [&](std::size_t v) { m_quiet[v] = 1; });
+    // The rim stops every search, so that no neighbour lies outside.
+    for (int x = 0; x < m_width; ++x)
+        m_blocked[at(x)] = m_blocked[at(size() - 1 - x)] = 1;
+    for (int y = 0; y < m_height; ++y)
+        m_blocked[at(y * m_width)] = m_blocked[at(y * m_width + m_width - 1)] = 1;
+
+    for (const RouterPin& pin : in.pins) {
+        const std::size_t v = at(vertex(pin.at));
+        const int net = pin.net >= 0 ? pin.net : openPin;
+        // Parts laid on one another can put two nets' pins on one spot: then no wire may touch it.
+        m_pinNet[v] = m_pinCount[v] == 0 || m_pinNet[v] == net ? net : openPin;
+        if (m_pinCount[v] < 255) ++m_pinCount[v];
+    }
+}
+
+int RouterGrid::vertex(Point p) const {
+    return (p.y - m_origin.y) / pitch * m_width + (p.x - m_origin.x) / pitch;
+}
+
+Point RouterGrid::point(int v) const {
+    return {m_origin.x + v % m_width * pitch, m_origin.y + v / m_width * pitch};
+}
+
+void RouterGrid::setEdge(int v, int heading, int net) {
+    m_edges[at(v)][at(heading)] = static_cast<std::int16_t>(net);
+    m_edges[at(v + step(heading))][at((heading + 2) % 4)] = static_cast<std::int16_t>(net);
+}
+
+int RouterGrid::degree(int net, int v) const {
+    int count = 0;
+    for (int heading = 0; heading < 4; ++heading)
+        if (edge(v, heading) == net) ++count;
+    return count;
+}
+
+bool RouterGrid::crossed(int net, int v) const {
+    for (int heading = 0; heading < 4; ++heading)
+        if (const int other = edge(v, heading); other != noNet && other != net) return true;
+    return false;
+}
+
+int RouterGrid::costAmongOthers(int net, int v, int heading) const {
+    int cost = m_near[at(v)] * nearBodyCost + m_quiet[at(v)] * quietCost;
+    const auto foreign = [net](int other) { return other != noNet && other != net; };
+    const int ahead = edge(v, heading), behind = edge(v, (heading + 2) % 4);
+    if (foreign(ahead) || foreign(behind)) return never;
+    const int left = edge(v, (heading + 3) % 4), right = edge(v, (heading + 1) % 4);
+    if (foreign(left) || foreign(right)) {
+        if (left != right || ahead == net || m_pinNet[at(v)] == net) return never;
+        cost += crossingCost;
+    }
+    // Wires that run beside one another at one step's distance are hard to follow.
+    const int side = step((heading + 1) % 4);
+    for (const int beside : {v + side, v - side}) {
+        if (beside < m_width || beside >= size() - m_width) continue;
+        if (foreign(edge(beside, heading)) || foreign(edge(beside, (heading + 2) % 4))) cost += hugCost;
+        if (m_pinNet[at(beside)] != noNet && m_pinNet[at(beside)] != net) cost += hugCost;
+    }
+    return cost;
+}
+
+} // namespace blinkwright::widgets::hookup

@@ -1,0 +1,21 @@
+// The symbols, drawn lying about their own middle with the painter's pen and no brush. Shapes after IEC 60617
+// (resistor 04-01-01, capacitor 04-02-01 and polarised 04-02-05, diode 05-03-01, light-emitting diode
+// 05-03-02, primary cell 06-15-01, make contact 07-02-01, resistor with a moving contact 04-01-07; numbers
+// from memory).
+//
+//   painter.setTransform(...);            // to the part's pose
+//   drawSymbol(painter, part);
+#pragma once
+
+#include "widgets/hookup/part_view.h"
+
+#include <QPainter>
+
+namespace blinkwright::widgets::hookup {
+
+inline constexpr double inkWidth = 1.6; ///< of symbols and wires [units]
+
+/// Everything but the timer, which is drawn with its texts by paintPart.
+void drawSymbol(QPainter& painter, const PartView& part);
+
+} // namespace blinkwright::widgets::hookup
