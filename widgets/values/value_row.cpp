@@ -63,11 +63,7 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidge
         emit began();
     });
     connect(m_slider, &ScaleSlider::dragged, this, &ValueRow::wish);
-    connect(m_slider, &ScaleSlider::released, this, [this] {
-        m_gesture = false;
-        rescale();
-        emit ended();
-    });
+    connect(m_slider, &ScaleSlider::released, this, &ValueRow::endGesture);
     connect(m_slider, &ScaleSlider::stepWished, this,
             [this](int steps, bool coarse) { burst(m_slider->scale().stepped(m_value, steps, coarse)); });
     connect(m_slider, &ScaleSlider::endWished, this,
@@ -98,6 +94,7 @@ Result<double> ValueRow::valueOf(const QString& text) const {
 }
 
 void ValueRow::showValue(double value) {
+    m_held = value;
     if (m_gesture || (m_known && value == m_value)) return;
     const bool typing = m_field->isModified() || m_refused;
     m_value = value;
@@ -131,8 +128,12 @@ void ValueRow::burst(double value) {
 
 void ValueRow::endBurst() {
     m_quiet.stop();
-    if (!m_gesture || m_slider->dragging()) return;
+    if (m_gesture && !m_slider->dragging()) endGesture();
+}
+
+void ValueRow::endGesture() {
     m_gesture = false;
+    if (m_known) showValue(m_held); // where a wish was refused, the row must not go on showing it
     rescale();
     emit ended();
 }

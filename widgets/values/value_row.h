@@ -59,6 +59,7 @@ class ValueRow : public QWidget {
     void wish(double value);
     void burst(double value); ///< one of a run of key presses or wheel notches
     void endBurst();
+    void endGesture();
     void rescale();
     void enterTyped();
     void restoreText();
@@ -66,7 +67,8 @@ class ValueRow : public QWidget {
 
     ValueRowSubject m_subject;
     ScaleKind m_kind;
-    double m_value = 0;
+    double m_value = 0;   ///< as shown, or as last wished in a gesture
+    double m_held = 0;    ///< as the circuit has it
     bool m_known = false; ///< a value was shown
     bool m_gesture = false;
     bool m_refused = false;

@@ -81,8 +81,7 @@ TEST_F(ValuePanelTest, ADragIsOneGestureWithValuesOfThreeDigits) {
     const QPoint start(static_cast<int>(slider->handleX()), slider->height() / 2);
     QTest::mousePress(slider, Qt::LeftButton, {}, start);
     EXPECT_TRUE(wished.isEmpty()) << "taking the handle moves nothing";
-    for (int x = 1; x <= 30; ++x)
-        QTest::mouseMove(slider, start + QPoint(x, 0));
+    for (int x = 1; x <= 30; ++x) QTest::mouseMove(slider, start + QPoint(x, 0));
     QTest::mouseRelease(slider, Qt::LeftButton, {}, start + QPoint(30, 0));
     ASSERT_EQ(began.size(), 1);
     ASSERT_EQ(ended.size(), 1);
@@ -167,6 +166,19 @@ TEST_F(ValuePanelTest, ARefusedTextStaysWithItsReasonUntilEscape) {
     EXPECT_TRUE(r->field()->text().startsWith(QStringLiteral("68")));
 }
 
+TEST_F(ValuePanelTest, AWishThatIsNotGrantedIsShownNoLongerThanTheGesture) {
+    ValuePanel alone; // nobody listens to it
+    alone.resize(420, 360);
+    alone.setCircuit(circuit, PartSet::A);
+    alone.show();
+    ValueRow* r = alone.findChildren<ValueRow*>().at(1);
+    QTest::mousePress(r->slider(), Qt::LeftButton, {}, {20, 10});
+    EXPECT_NE(r->slider()->value(), 10e3);
+    QTest::mouseRelease(r->slider(), Qt::LeftButton, {}, {20, 10});
+    EXPECT_EQ(r->slider()->value(), 10e3);
+    EXPECT_TRUE(r->field()->text().startsWith(QStringLiteral("10")));
+}
+
 TEST_F(ValuePanelTest, ASettingIsTypedInPerCent) {
     ValueRow* r = row(rv, "setting");
     for (const char* text : {"40", "40 %", "40%"}) {
@@ -186,8 +198,7 @@ TEST_F(ValuePanelTest, ARunOfKeysIsOneGestureThatQuietOrLeavingEnds) {
     QSignalSpy began(&panel, &ValuePanel::gestureBegan), ended(&panel, &ValuePanel::gestureEnded);
     ScaleSlider* slider = row(r1, "resistance")->slider();
     slider->setFocus();
-    for (int k = 0; k < 5; ++k)
-        QTest::keyClick(slider, Qt::Key_Right);
+    for (int k = 0; k < 5; ++k) QTest::keyClick(slider, Qt::Key_Right);
     EXPECT_NEAR(held(r1, "resistance"), 10e3 * std::pow(1.01, 5), 60);
     EXPECT_EQ(began.size(), 1);
     EXPECT_EQ(ended.size(), 0);
