@@ -12,7 +12,9 @@ constexpr int quiet_ms = 600; // a run of key presses or wheel notches ends afte
 QString fromView(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
-bool isShare(const ValueRowSubject& s) { return s.key == "setting"; }
+bool isShare(const ValueRowSubject& s) {
+    return s.key == "setting";
+}
 } // namespace
 
 ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidget* parent)
@@ -152,7 +154,8 @@ void ValueRow::enterTyped() {
     restoreText();
     if (value.value() == m_value) return;
     emit began();
-    if (!m_slider->scale().contains(value.value())) m_slider->setScale(ValueScale::around(m_kind, value.value()));
+    if (!m_slider->scale().contains(value.value()))
+        m_slider->setScale(ValueScale::around(m_kind, value.value()));
     wish(value.value());
     emit ended();
 }
@@ -198,7 +201,9 @@ void ValueRow::setMarked(bool on) {
     update();
 }
 
-QSize ValueRow::labelWidths() const { return {m_ref->sizeHint().width(), m_what->sizeHint().width()}; }
+QSize ValueRow::labelWidths() const {
+    return {m_ref->sizeHint().width(), m_what->sizeHint().width()};
+}
 
 void ValueRow::setLabelWidths(QSize widths) {
     m_ref->setFixedWidth(widths.width());
@@ -209,7 +214,8 @@ bool ValueRow::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::FocusIn) emit focused();
     if (event->type() == QEvent::FocusOut) {
         endBurst();
-        if (watched == m_field && static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason) enterTyped();
+        if (watched == m_field && static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason)
+            enterTyped();
     }
     if (watched == m_field && event->type() == QEvent::ShortcutOverride &&
         static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && (m_refused || m_field->isModified())) {

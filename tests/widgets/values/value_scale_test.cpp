@@ -30,7 +30,8 @@ TEST(ValueScale, LeavesAtLeastAQuarterOfTheSliderOnEitherSide) {
 }
 
 TEST(ValueScale, HoldsAValueOutsideOfTheOrdinaryEnds) {
-    for (double v : {0.47, 2.2e7, 10.0, 10e6}) EXPECT_TRUE(ValueScale::around(ohms, v).contains(v)) << v;
+    for (double v : {0.47, 2.2e7, 10.0, 10e6})
+        EXPECT_TRUE(ValueScale::around(ohms, v).contains(v)) << v;
     EXPECT_TRUE(ValueScale::around(volts, 24).contains(24));
 }
 
