@@ -22,6 +22,7 @@ namespace {
 constexpr int mostFlashes = 10000;
 /// Steps of the spin box that follow one another within this time are one step to undo.
 constexpr int gesturePause_ms = 1000;
+constexpr double zoomStep = 1.25;
 
 template <class Done>
 QAction* add(QMenu* menu, const QString& text, const QKeySequence& keys, MainWindow* window, Done done) {
@@ -86,6 +87,10 @@ void MainWindow::makeViewMenu() {
         add(menu, tr("Fit the &curves"), QKeySequence(tr("Ctrl+0")), this, [this] { m_curves->fit(); });
     m_fitHookup =
         add(menu, tr("Fit the &Hook-up"), QKeySequence(tr("Ctrl+9")), this, [this] { m_hookup->fit(); });
+    m_zoomIn = add(menu, tr("Zoom &in"), QKeySequence::ZoomIn, this, [this] { zoomBy(zoomStep); });
+    m_zoomIn->setShortcuts({QKeySequence(tr("Ctrl++")), QKeySequence(tr("Ctrl+="))});
+    m_zoomOut =
+        add(menu, tr("Zoom &out"), QKeySequence(tr("Ctrl+-")), this, [this] { zoomBy(1 / zoomStep); });
     m_clearEcho = add(menu, tr("Clear the &echo") + QStringLiteral("\t") + tr("Esc"), {}, this,
                       [this] { m_live->clearEcho(); });
     menu->addSeparator();
@@ -126,6 +131,13 @@ void MainWindow::makeViewMenu() {
     menu->addSeparator();
     add(menu, tr("&Next panel"), QKeySequence(tr("F6")), this, [this] { goToPane(1); });
     add(menu, tr("Pre&vious panel"), QKeySequence(tr("Shift+F6")), this, [this] { goToPane(-1); });
+}
+
+void MainWindow::zoomBy(double factor) {
+    if (m_hookup->hasFocus())
+        m_hookup->zoomBy(factor);
+    else
+        m_curves->zoomBy(factor);
 }
 
 void MainWindow::makeHelpMenu() {
@@ -201,10 +213,9 @@ void MainWindow::showAvailability() {
     const bool open = !m_document.circuit().parts().empty();
     const auto study = m_live->shown();
     const bool curves = study && !study->curves.time_s.empty();
-    for (QAction* action : {m_save, m_saveAs, m_fitHookup, m_fromPowerOn, m_settled})
+    for (QAction* action : {m_save, m_saveAs, m_fitHookup, m_zoomIn, m_zoomOut, m_fromPowerOn, m_settled})
         action->setEnabled(open);
-    for (QAction* action : {m_export, m_copyPicture, m_fitCurves})
-        action->setEnabled(curves);
+    for (QAction* action : {m_export, m_copyPicture, m_fitCurves}) action->setEnabled(curves);
     m_copyReadings->setEnabled(study != nullptr);
     m_flashes->setEnabled(open);
     m_clearEcho->setEnabled(m_live->hasEcho());

@@ -1,6 +1,8 @@
 #include "app/live_run.h"
 
 #include <algorithm>
+#include <pthread.h>
+#include <sched.h>
 
 namespace blinkwright::app {
 
@@ -12,6 +14,16 @@ constexpr milliseconds mostPatience{2000};
 
 double millisecondsOf(std::chrono::steady_clock::duration span) {
     return std::chrono::duration<double, std::milli>(span).count();
+}
+
+/// Wakes without pushing another thread off its core: the window's thread goes on at once after a request,
+/// even where all cores are busy. Otherwise the worker counts as any thread; if the system refuses, nothing
+/// but that is lost.
+void yieldToTheWindow() {
+#ifdef SCHED_BATCH
+    const sched_param none{};
+    pthread_setschedparam(pthread_self(), SCHED_BATCH, &none);
+#endif
 }
 
 } // namespace
@@ -66,6 +78,7 @@ bool LiveRun::isBusy() const {
 }
 
 void LiveRun::work() {
+    yieldToTheWindow();
     std::unique_lock lock(m_mutex);
     for (;;) {
         m_wake.wait(lock, [this] { return m_leaving || m_waiting; });

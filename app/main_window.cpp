@@ -31,11 +31,9 @@ QSplitter* splitter(Qt::Orientation orientation, const QString& name, std::initi
     made->setObjectName(name);
     made->setChildrenCollapsible(false);
     made->setHandleWidth(6);
-    for (QWidget* part : parts)
-        made->addWidget(part);
+    for (QWidget* part : parts) made->addWidget(part);
     made->setSizes(sizes);
-    for (int k = 0; k < made->count(); ++k)
-        made->setStretchFactor(k, sizes[k]);
+    for (int k = 0; k < made->count(); ++k) made->setStretchFactor(k, sizes[k]);
     return made;
 }
 
@@ -96,10 +94,10 @@ void MainWindow::makeLayout() {
     auto* findings = new Pane(tr("Findings"), m_findings);
     m_panes = {hookup, curves, readings, values, findings};
 
-    m_right = splitter(Qt::Vertical, QStringLiteral("right"), {curves, readings}, {310, 190});
+    m_right = splitter(Qt::Vertical, QStringLiteral("right"), {curves, readings}, {352, 168});
     m_top = splitter(Qt::Horizontal, QStringLiteral("top"), {hookup, m_right}, {560, 720});
     m_bottom = splitter(Qt::Horizontal, QStringLiteral("bottom"), {values, findings}, {760, 520});
-    m_rows = splitter(Qt::Vertical, QStringLiteral("rows"), {m_top, m_bottom}, {500, 220});
+    m_rows = splitter(Qt::Vertical, QStringLiteral("rows"), {m_top, m_bottom}, {525, 194});
 
     auto* ground = new QWidget;
     auto* column = new QVBoxLayout(ground);
@@ -107,6 +105,9 @@ void MainWindow::makeLayout() {
     column->setContentsMargins(margin, 0, margin, 0);
     column->addWidget(m_rows);
     setCentralWidget(ground);
+    // At the start no panel has the focus: the first Tab or F6 goes to the Hook-up.
+    ground->setFocusPolicy(Qt::ClickFocus);
+    ground->setFocus();
 }
 
 void MainWindow::makeStatusBar() {
@@ -123,8 +124,7 @@ void MainWindow::say(const QString& sentence) {
 
 void MainWindow::showTheme(const widgets::Theme& theme) {
     m_live->setTheme(theme);
-    for (Pane* pane : m_panes)
-        pane->setTheme(theme);
+    for (Pane* pane : m_panes) pane->setTheme(theme);
     QPalette quiet = m_report->palette();
     quiet.setColor(QPalette::WindowText, theme.quietInk);
     m_report->setPalette(quiet);

@@ -76,6 +76,7 @@ class MainWindow : public QMainWindow {
     void makeHelpMenu();
     void makeToolBar();
     void fillRecentMenu();
+    void zoomBy(double factor); ///< the Hook-up if it has the focus, else the curves
     void setRun(const circuit::RunSettings& run, int gesture);
     void showRun();
     void showAvailability();
@@ -120,6 +121,8 @@ class MainWindow : public QMainWindow {
     QAction* m_openAction = nullptr;
     QAction* m_fitCurves = nullptr;
     QAction* m_fitHookup = nullptr;
+    QAction* m_zoomIn = nullptr;
+    QAction* m_zoomOut = nullptr;
     QAction* m_clearEcho = nullptr;
     QAction* m_fromPowerOn = nullptr;
     QAction* m_settled = nullptr;

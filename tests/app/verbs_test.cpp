@@ -181,7 +181,7 @@ TEST_F(Verbs, ABadFileIsOneSentenceThatNamesFileAndPlace) {
         {"\"resistance\": 10000,", "\"resistance\": -5,", "parts[2].resistance"},
         {"\"resistance\": 10000,", "\"resistance\": 1e999,", "parts[2].resistance"},
         {"\"resistance\": 10000, ", "", "parts[2].resistance"},
-        {"\"U1:5\"", "\"U1:9\"", "U1:9"},
+        {"\"U1:5\"", "\"U1:9\"", "nets[4].pins[0]"},
         {"\"U1:5\"", "\"U1:5\", \"U1:3\"", "U1:3"},
         {"\"kind\": \"timer\"", "\"kind\": \"tuba\"", "parts[1].kind"},
         {"\"nets\": [", "\"nets\": [[", "line"},

@@ -9,6 +9,7 @@
 #include "widgets/values/value_panel.h"
 #include "widgets/values/value_row.h"
 
+#include <QAbstractButton>
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>

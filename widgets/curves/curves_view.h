@@ -29,6 +29,7 @@ class CurvesView : public QWidget {
     double moment_s() const;
     void setMoment(double time_s); ///< moves the line without a signal
     void fit();
+    void zoomBy(double factor); ///< about the moment line; above 1 shows less time, larger
 
   signals:
     void momentMoved(double time_s); ///< by mouse or keys

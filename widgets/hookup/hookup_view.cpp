@@ -223,6 +223,8 @@ std::optional<PartId> HookupView::selected() const {
     return d->chosen;
 }
 
+void HookupView::zoomBy(double factor) { d->zoomMiddle(factor); }
+
 void HookupView::fit() {
     d->keepFitted = true;
     d->camera.fit();

@@ -32,6 +32,7 @@ class HookupView : public QAbstractScrollArea {
     void select(std::optional<circuit::PartId> part); ///< marks a part and brings it into view
     std::optional<circuit::PartId> selected() const;
     void fit();
+    void zoomBy(double factor); ///< about the middle
     double zoom() const; ///< pixels a drawing unit
 
   signals:
