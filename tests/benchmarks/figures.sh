@@ -53,7 +53,7 @@ ninja -C "$folder" "${targets[@]}" >&2
 # Nothing of the user's own settings is read or written.
 home=$(mktemp -d)
 trap 'rm -rf "$home"' EXIT
-export QT_QPA_PLATFORM=offscreen XDG_CONFIG_HOME=$home XDG_DATA_HOME=$home XDG_STATE_HOME=$home
+export QT_QPA_PLATFORM=offscreen XDG_CONFIG_HOME=$home XDG_DATA_HOME=$home XDG_STATE_HOME=$home XDG_RUNTIME_DIR=$home
 
 measured=
 for command in "${commands[@]}"; do

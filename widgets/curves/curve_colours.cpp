@@ -53,7 +53,8 @@ std::vector<QColor> lampCurveColours(const Theme& theme, const std::vector<std::
         if (const int turn = twin / 3; turn > 0 && own.hslHueF() >= 0)
             own = QColor::fromHslF(static_cast<float>(std::fmod(own.hslHueF() + 0.06 * turn, 1.0)),
                                    own.hslSaturationF(), own.lightnessF());
-        // A colour that is legible stays as it is; twins stand out more than it where there is room, else less.
+        // A colour that is legible stays as it is; twins stand out more than it where there is room, else
+        // less.
         const double ratio = std::max(leastContrast, contrast(own, theme.paper));
         const double away = ratio < roomAbove ? 1.0 : -1.0;
         const double part = std::pow(twin % 3 == 1 ? 1.9 : twin % 3 == 2 ? 1.38 : 1.0, away);

@@ -14,11 +14,13 @@ namespace blinkwright::widgets {
 /// Contrast ratio of two opaque colours, 1 to 21 (WCAG 2.1, definition of contrast ratio).
 double contrast(const QColor& a, const QColor& b);
 
-/// The colour with its hue, darkened or lightened until its contrast to `paper` is `ratio` as nearly as can be.
+/// The colour with its hue, darkened or lightened until its contrast to `paper` is `ratio` as nearly as can
+/// be.
 QColor withContrast(const QColor& colour, const QColor& paper, double ratio);
 
-/// One colour a lamp, in their order. Each has a contrast of 4.5 or more to the paper (WCAG 2.1, 1.4.3, since the
-/// lamp's name is written in it); lamps of one colour differ in lightness, and from the fourth on in hue too.
+/// One colour a lamp, in their order. Each has a contrast of 4.5 or more to the paper (WCAG 2.1, 1.4.3, since
+/// the lamp's name is written in it); lamps of one colour differ in lightness, and from the fourth on in hue
+/// too.
 std::vector<QColor> lampCurveColours(const Theme& theme, const std::vector<std::string>& colours);
 
 } // namespace blinkwright::widgets

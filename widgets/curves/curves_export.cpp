@@ -21,9 +21,13 @@ constexpr int pageMargin = 12;
 constexpr int titlePixels = 17;
 constexpr int valuesPixels = 12;
 
-QString tr(const char* text) { return QCoreApplication::translate("CurvesExport", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("CurvesExport", text);
+}
 
-int pixels(double mm) { return static_cast<int>(std::lround(mm / mmPerInch * layoutDpi)); }
+int pixels(double mm) {
+    return static_cast<int>(std::lround(mm / mmPerInch * layoutDpi));
+}
 
 /// A family that is there by name, since an SVG does not carry its font along.
 QString family() {
@@ -52,25 +56,28 @@ class Page {
         : m_page(page), m_size(std::max(160, pixels(page.width_mm)), std::max(160, pixels(page.height_mm))) {
         const int width = m_size.width() - 2 * pageMargin;
         const auto place = [&](const QString& text, const QFont& font, int top) {
-            return text.isEmpty() ? QRect(pageMargin, top, width, 0)
-                                  : QFontMetrics(font).boundingRect(QRect(pageMargin, top, width, m_size.height()),
-                                                                    Qt::TextWordWrap, text);
+            return text.isEmpty()
+                       ? QRect(pageMargin, top, width, 0)
+                       : QFontMetrics(font).boundingRect(QRect(pageMargin, top, width, m_size.height()),
+                                                         Qt::TextWordWrap, text);
         };
         m_title = place(page.title, pageFont(titlePixels, true), pageMargin);
         m_values = place(page.values, pageFont(valuesPixels), m_title.bottom() + 4);
-        const int top = std::min(m_values.bottom() + 6, m_size.height() / 2);
-        m_strips = QRect(pageMargin / 2, top, m_size.width() - pageMargin, m_size.height() - top - pageMargin / 2);
+        const int top = std::min(m_values.bottom() + 10, m_size.height() / 2);
+        m_strips =
+            QRect(pageMargin / 2, top, m_size.width() - pageMargin, m_size.height() - top - pageMargin / 2);
 
         m_plot.setFont(pageFont(valuesPixels));
         m_plot.setTheme(paperTheme());
         m_plot.resize(m_strips.size());
+        m_plot.layOut(m_strips.height());
         const bool any = curves.time_s.size() > 1 && curves.time_s.back() > curves.time_s.front();
         const Span span = any ? Span{curves.time_s.front(), curves.time_s.back()} : Span{0, 1};
         const int columns = static_cast<int>(m_strips.width() * scale);
         const int height = static_cast<int>(m_strips.height() / 3 * scale);
         m_plot.setVisibleSpan(span);
-        m_plot.setPicture(stripPicture(any ? &curves : nullptr, nullptr, span, columns, {height, height, height}),
-                          any);
+        m_plot.setPicture(
+            stripPicture(any ? &curves : nullptr, nullptr, span, columns, {height, height, height}), any);
     }
     QSize size() const { return m_size; }
 
@@ -110,7 +117,7 @@ class Page {
     CurvesPage m_page;
     QSize m_size;
     QRect m_title, m_values, m_strips;
-    StripPlot m_plot;
+    StripPlot m_plot{nullptr, StripPlot::Use::page};
 };
 
 /// What is to be written; the file itself comes last, so that nothing half done ever stands in it.
@@ -165,7 +172,8 @@ Result<void> exportCurves(const engine::Curves& curves, const CurvesPage& page, 
     const Result<QByteArray> bytes = rendered(curves, page, format);
     if (!bytes) return Fault{path.toStdString(), bytes.fault().text};
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.value()) != bytes.value().size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.value()) != bytes.value().size() ||
+        !file.commit())
         return Fault{path.toStdString(), tr("cannot be written: %1").arg(file.errorString()).toStdString()};
     return {};
 }

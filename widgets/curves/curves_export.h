@@ -11,10 +11,10 @@ namespace blinkwright::widgets {
 
 struct CurvesPage {
     QString title;
-    QString values;          ///< one line: `R1 10 kΩ, R2 68 kΩ, C1 10 µF ...`; wrapped if long
+    QString values; ///< one line: `R1 10 kΩ, R2 68 kΩ, C1 10 µF ...`; wrapped if long
     double width_mm = 180;
     double height_mm = 150;
-    int dpi = 300;           ///< PNG only
+    int dpi = 300; ///< PNG only
 };
 
 enum class PageFormat { png, svg, pdf };

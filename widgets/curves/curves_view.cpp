@@ -15,11 +15,15 @@ namespace {
 constexpr int grabDistance_px = 6;
 constexpr double leastSpan_s = 1e-8;
 constexpr double zoomStep = 1.25;
-/// From this many points a trace on, the cutting down is left to another thread: about 2 ms of work.
-constexpr std::size_t pointsAtOnce = 200'000;
+/// From this many values on, the cutting down is left to another thread: about 1.5 ms of work.
+constexpr std::size_t valuesAtOnce = 300'000;
 
-Span wholeSpan(const engine::Curves& c) { return {c.time_s.front(), c.time_s.back()}; }
-bool drawable(const CurvesView::Shared& c) { return c && c->time_s.size() > 1 && c->time_s.back() > c->time_s.front(); }
+Span wholeSpan(const engine::Curves& c) {
+    return {c.time_s.front(), c.time_s.back()};
+}
+bool drawable(const CurvesView::Shared& c) {
+    return c && c->time_s.size() > 1 && c->time_s.back() > c->time_s.front();
+}
 } // namespace
 
 class CurvesView::Private : public QObject {
@@ -47,8 +51,8 @@ class CurvesView::Private : public QObject {
 
     // --- what is shown
     Span fitted() const {
-        // The echo holds the time axis still while a value is dragged, so that what moves is the curve; only a rate
-        // that has doubled or halved since then takes the axis along.
+        // The echo holds the time axis still while a value is dragged, so that what moves is the curve; only
+        // a rate that has doubled or halved since then takes the axis along.
         if (!drawable(curves)) return drawable(echo) ? wholeSpan(*echo) : Span{0, 1};
         const Span own = wholeSpan(*curves);
         if (!drawable(echo)) return own;
@@ -77,7 +81,8 @@ class CurvesView::Private : public QObject {
         const Span all = reach();
         const double length = std::clamp(span.length(), leastSpan_s, std::max(all.length(), leastSpan_s));
         const double middle = (span.begin + span.end) / 2;
-        const double begin = std::clamp(middle - length / 2, all.begin, std::max(all.begin, all.end - length));
+        const double begin =
+            std::clamp(middle - length / 2, all.begin, std::max(all.begin, all.end - length));
         shown = {begin, begin + length};
         chosen = true;
         soon();
@@ -99,18 +104,18 @@ class CurvesView::Private : public QObject {
     void refresh(QCustomPlot::RefreshPriority priority) {
         dirty = false;
         const int columns = static_cast<int>(std::max(64, plot->width()) * plot->devicePixelRatioF());
-        const std::size_t points =
-            std::max(curves ? curves->time_s.size() : 0, echo ? echo->time_s.size() : 0);
+        const auto values = [](const Shared& c) { return c ? c->time_s.size() * (4 + c->lamps.size()) : 0; };
         ++serial;
-        if (points <= pointsAtOnce) {
-            put(stripPicture(curves.get(), echo.get(), shown, columns, plot->stripHeights()), shown, priority);
+        if (values(curves) + values(echo) <= valuesAtOnce) {
+            put(stripPicture(curves.get(), echo.get(), shown, columns, plot->stripHeights()), shown,
+                priority);
             return;
         }
-        QThreadPool::globalInstance()->start([self = QPointer<Private>(this), app = qApp, columns, span = shown,
-                                              front = curves, back = echo, mine = serial,
+        QThreadPool::globalInstance()->start([self = QPointer<Private>(this), app = qApp, columns,
+                                              span = shown, front = curves, back = echo, mine = serial,
                                               heights = plot->stripHeights()] {
-            auto picture = std::make_shared<StripPicture>(
-                stripPicture(front.get(), back.get(), span, columns, heights));
+            auto picture =
+                std::make_shared<StripPicture>(stripPicture(front.get(), back.get(), span, columns, heights));
             QMetaObject::invokeMethod(app, [self, picture, span, mine] {
                 if (self && self->serial == mine) self->put(*picture, span, QCustomPlot::rpImmediateRefresh);
             });
@@ -164,10 +169,11 @@ class CurvesView::Private : public QObject {
                             plot->valueText(Strip::capacitor, m->capacitor_V));
             for (std::size_t k = 0; k < std::min(m->lamps_A.size(), curves->lamps.size()); ++k)
                 text += QStringLiteral(", %1 %2").arg(QString::fromStdString(curves->lamps[k].ref),
-                                                     plot->valueText(Strip::lamps, m->lamps_A[k]));
+                                                      plot->valueText(Strip::lamps, m->lamps_A[k]));
             text += QStringLiteral(". ");
-            text += CurvesView::tr("Arrow keys move the moment line, brackets go from switching to switching, "
-                                   "plus and minus zoom, F fits.");
+            text +=
+                CurvesView::tr("Arrow keys move the moment line, brackets go from switching to switching, "
+                               "plus and minus zoom, F fits.");
         } else {
             text = plot->message();
         }
@@ -178,19 +184,37 @@ class CurvesView::Private : public QObject {
     // --- hands
     bool eventFilter(QObject*, QEvent* event) override {
         switch (event->type()) {
-        case QEvent::FocusIn: plot->setFocusShown(true); plot->update(); return false;
-        case QEvent::FocusOut: plot->setFocusShown(false); plot->update(); return false;
-        case QEvent::Resize: soon(); return false;
-        case QEvent::LanguageChange: name(); return false;
-        case QEvent::MouseButtonPress: return press(static_cast<QMouseEvent*>(event));
-        case QEvent::MouseMove: return move(static_cast<QMouseEvent*>(event));
-        case QEvent::MouseButtonRelease: hand = Hand::none; aim(static_cast<QMouseEvent*>(event)->pos()); return true;
+        case QEvent::FocusIn:
+            plot->setFocusShown(true);
+            plot->update();
+            return false;
+        case QEvent::FocusOut:
+            plot->setFocusShown(false);
+            plot->update();
+            return false;
+        case QEvent::Resize:
+            soon();
+            return false;
+        case QEvent::LanguageChange:
+            name();
+            return false;
+        case QEvent::MouseButtonPress:
+            return press(static_cast<QMouseEvent*>(event));
+        case QEvent::MouseMove:
+            return move(static_cast<QMouseEvent*>(event));
+        case QEvent::MouseButtonRelease:
+            hand = Hand::none;
+            aim(static_cast<QMouseEvent*>(event)->pos());
+            return true;
         case QEvent::MouseButtonDblClick:
             if (static_cast<QMouseEvent*>(event)->button() == Qt::LeftButton) showFitted();
             return true;
-        case QEvent::Wheel: return wheel(static_cast<QWheelEvent*>(event));
-        case QEvent::KeyPress: return key(static_cast<QKeyEvent*>(event));
-        default: return false;
+        case QEvent::Wheel:
+            return wheel(static_cast<QWheelEvent*>(event));
+        case QEvent::KeyPress:
+            return key(static_cast<QKeyEvent*>(event));
+        default:
+            return false;
         }
     }
     bool press(QMouseEvent* event) {
@@ -213,7 +237,8 @@ class CurvesView::Private : public QObject {
         if (hand == Hand::moment) {
             moveByHand(std::clamp(plot->timeAt(x), shown.begin, shown.end), false);
         } else if (hand == Hand::pan) {
-            const double shift = (x - panX) * panFrom.length() / std::max(1, plot->stripRect(Strip::output).width());
+            const double shift =
+                (x - panX) * panFrom.length() / std::max(1, plot->stripRect(Strip::output).width());
             show({panFrom.begin - shift, panFrom.end - shift});
         } else {
             aim(event->pos());
@@ -221,7 +246,8 @@ class CurvesView::Private : public QObject {
         return true;
     }
     void aim(QPoint at) {
-        const bool near = drawable(curves) && std::abs(plot->pixelAt(clamped(wanted)) - at.x()) <= grabDistance_px;
+        const bool near =
+            drawable(curves) && std::abs(plot->pixelAt(clamped(wanted)) - at.x()) <= grabDistance_px;
         plot->setCursor(near ? Qt::SplitHCursor : Qt::ArrowCursor);
     }
     bool wheel(QWheelEvent* event) {
@@ -242,17 +268,37 @@ class CurvesView::Private : public QObject {
         const double pixel_s = shown.length() / std::max(1, plot->stripRect(Strip::output).width());
         const double about = std::clamp(clamped(wanted), shown.begin, shown.end);
         switch (event->key()) {
-        case Qt::Key_Left: control ? toSwitching(-1) : moveByHand(clamped(wanted) - pixel_s, true); break;
-        case Qt::Key_Right: control ? toSwitching(1) : moveByHand(clamped(wanted) + pixel_s, true); break;
-        case Qt::Key_BracketLeft: toSwitching(-1); break;
-        case Qt::Key_BracketRight: toSwitching(1); break;
-        case Qt::Key_PageUp: moveByHand(clamped(wanted) - shown.length() / 10, true); break;
-        case Qt::Key_PageDown: moveByHand(clamped(wanted) + shown.length() / 10, true); break;
-        case Qt::Key_Home: moveByHand(curves->time_s.front(), true); break;
-        case Qt::Key_End: moveByHand(curves->time_s.back(), true); break;
+        case Qt::Key_Left:
+            control ? toSwitching(-1) : moveByHand(clamped(wanted) - pixel_s, true);
+            break;
+        case Qt::Key_Right:
+            control ? toSwitching(1) : moveByHand(clamped(wanted) + pixel_s, true);
+            break;
+        case Qt::Key_BracketLeft:
+            toSwitching(-1);
+            break;
+        case Qt::Key_BracketRight:
+            toSwitching(1);
+            break;
+        case Qt::Key_PageUp:
+            moveByHand(clamped(wanted) - shown.length() / 10, true);
+            break;
+        case Qt::Key_PageDown:
+            moveByHand(clamped(wanted) + shown.length() / 10, true);
+            break;
+        case Qt::Key_Home:
+            moveByHand(curves->time_s.front(), true);
+            break;
+        case Qt::Key_End:
+            moveByHand(curves->time_s.back(), true);
+            break;
         case Qt::Key_Plus:
-        case Qt::Key_Equal: zoom(1 / zoomStep, about); break;
-        case Qt::Key_Minus: zoom(zoomStep, about); break;
+        case Qt::Key_Equal:
+            zoom(1 / zoomStep, about);
+            break;
+        case Qt::Key_Minus:
+            zoom(zoomStep, about);
+            break;
         case Qt::Key_F:
             if (control) return false;
             showFitted();
@@ -261,7 +307,8 @@ class CurvesView::Private : public QObject {
             if (!control) return false;
             showFitted();
             break;
-        default: return false;
+        default:
+            return false;
         }
         return true;
     }
@@ -279,7 +326,8 @@ class CurvesView::Private : public QObject {
     double panX = 0;
 };
 
-CurvesView::CurvesView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {}
+CurvesView::CurvesView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {
+}
 CurvesView::~CurvesView() = default;
 
 void CurvesView::setTheme(const Theme& theme) {
@@ -305,14 +353,18 @@ void CurvesView::setMessage(const QString& text) {
     d->soon();
 }
 
-double CurvesView::moment_s() const { return d->clamped(d->wanted); }
+double CurvesView::moment_s() const {
+    return d->clamped(d->wanted);
+}
 
 void CurvesView::setMoment(double time_s) {
     d->wanted = time_s;
     d->touchMoment();
 }
 
-void CurvesView::fit() { d->showFitted(); }
+void CurvesView::fit() {
+    d->showFitted();
+}
 
 void CurvesView::zoomBy(double factor) {
     if (drawable(d->curves)) d->zoom(1 / factor, std::clamp(d->clamped(d->wanted), d->shown.begin, d->shown.end));

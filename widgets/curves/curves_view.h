@@ -1,5 +1,5 @@
-// Curves: three strips on one time axis (output, timing capacitor with its levels, lamp currents), a moment line
-// through all of them, and the pale echo of the curves before a drag.
+// Curves: three strips on one time axis (output, timing capacitor with its levels, lamp currents), a moment
+// line through all of them, and the pale echo of the curves before a drag.
 #pragma once
 
 #include "core/engine/curves.h"
@@ -20,7 +20,9 @@ class CurvesView : public QWidget {
     void setTheme(const Theme& theme);
     /// New curves of Set A; the visible span is kept if the user has chosen one, else fitted.
     void setCurves(Shared curves);
-    /// Curves shown pale behind; null takes them away.
+    /// Curves shown pale behind; null takes them away. While they are there, the fitted span is theirs
+    /// (unless the new curves are more than twice or less than half as long), so that a drag moves the curves
+    /// and not the axis.
     void setEcho(Shared curves);
     void setMessage(const QString& text); ///< shown over empty strips: why there are no curves
 

@@ -10,8 +10,8 @@ namespace {
 /// So many jumps within one pixel column are drawn as jumps; with more the column is a solid bar anyway.
 constexpr int jumpsAColumn = 3;
 
-/// Takes points one by one and passes on those that a straight line between kept ones would miss by more than the
-/// tolerance (the cone of slopes that still hit every point since the last kept one).
+/// Takes points one by one and passes on those that a straight line between kept ones would miss by more than
+/// the tolerance (the cone of slopes that still hit every point since the last kept one).
 class LineSaver {
   public:
     LineSaver(StripPoints& out, double tolerance) : m_out(out), m_tolerance(tolerance) {}
@@ -85,7 +85,8 @@ void takeExtremes(const engine::Curves& c, std::array<Extremes, stripCount>& e) 
     e[1].take(c.capacitor_V);
     e[1].take(c.upperLevel_V);
     e[1].take(c.lowerLevel_V);
-    for (const engine::LampTrace& lamp : c.lamps) e[2].take(lamp.current_A);
+    for (const engine::LampTrace& lamp : c.lamps)
+        e[2].take(lamp.current_A);
 }
 
 } // namespace
@@ -97,7 +98,8 @@ StripPoints thinned(const std::vector<double>& time_s, const std::vector<double>
     if (n == 0 || !(visible.length() > 0)) return out;
     const auto all = time_s.begin() + static_cast<std::ptrdiff_t>(n);
     // One point more at either side, so that the line reaches the edges of the strip.
-    auto first = static_cast<std::size_t>(std::lower_bound(time_s.begin(), all, visible.begin) - time_s.begin());
+    auto first =
+        static_cast<std::size_t>(std::lower_bound(time_s.begin(), all, visible.begin) - time_s.begin());
     auto last = static_cast<std::size_t>(std::upper_bound(time_s.begin(), all, visible.end) - time_s.begin());
     first = first > 0 ? first - 1 : 0;
     last = std::min(last + 1, n);
@@ -172,7 +174,8 @@ StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* ec
         cut(*echo, picture.echo, false);
         for (std::size_t k = 0; curves && k < echo->lamps.size(); ++k)
             for (std::size_t j = 0; j < curves->lamps.size(); ++j)
-                if (curves->lamps[j].id == echo->lamps[k].id) picture.echo.lamps[k].twin = static_cast<int>(j);
+                if (curves->lamps[j].id == echo->lamps[k].id)
+                    picture.echo.lamps[k].twin = static_cast<int>(j);
     }
     return picture;
 }

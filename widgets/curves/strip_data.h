@@ -26,9 +26,9 @@ struct Span {
 
 using StripPoints = QVector<QCPGraphData>;
 
-/// The points that draw a polyline exactly as all of its points would: within a pixel column only the first, the
-/// smallest, the largest and the last are kept, then points on a straight line between their neighbours go.
-/// A jump (one time twice) stays a jump.
+/// The points that draw a polyline exactly as all of its points would: within a pixel column only the first,
+/// the smallest, the largest and the last are kept, then points on a straight line between their neighbours
+/// go. A jump (one time twice) stays a jump.
 /// @param time_s ascending, @param value of the same length.
 /// @param columns pixel columns that `visible` covers, >= 1.
 /// @param tolerance how far a dropped point may lie from the line drawn [unit of value], >= 0.
@@ -53,7 +53,7 @@ struct CurvePoints {
 };
 struct StripPicture {
     CurvePoints curves;
-    CurvePoints echo; ///< levels are left out
+    CurvePoints echo;                    ///< levels are left out
     std::array<Span, stripCount> ranges; ///< rounded, curves and echo together; begin is 0 or negative
 };
 

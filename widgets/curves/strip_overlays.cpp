@@ -21,7 +21,8 @@ void StripCaptions::drawCaption(QCPPainter* painter, Strip strip, const QString&
         const int reserve = lastOne ? 0 : metrics.horizontalAdvance(more);
         if (x + width + reserve - 12 > strip_px.right()) {
             painter->setPen(m_plot->theme().quietInk);
-            if (x + metrics.horizontalAdvance(more) <= strip_px.right()) painter->drawText(QPointF(x, base), more);
+            if (x + metrics.horizontalAdvance(more) <= strip_px.right())
+                painter->drawText(QPointF(x, base), more);
             return;
         }
         const double middle = base - metrics.xHeight() / 2.0;
@@ -57,7 +58,8 @@ void StripCaptions::draw(QCPPainter* painter) {
     font.setPixelSize(font.pixelSize() + 3);
     painter->setFont(font);
     const int flags = Qt::AlignCenter | Qt::TextWordWrap;
-    const QRect text = QFontMetrics(font).boundingRect(all.adjusted(24, 16, -24, -16), flags, m_plot->message());
+    const QRect text =
+        QFontMetrics(font).boundingRect(all.adjusted(24, 16, -24, -16), flags, m_plot->message());
     painter->setPen(QPen(theme.frame, 1));
     painter->setBrush(theme.paper);
     painter->drawRoundedRect(QRectF(text.adjusted(-12, -8, 12, 8)), 4, 4);
@@ -74,7 +76,8 @@ void MomentOverlay::drawLabels(QCPPainter* painter, Strip strip, double x, std::
     if (labels.size() > room) labels.resize(room);
 
     // Beside their values, pushed apart downwards, then back up from the bottom edge.
-    std::stable_sort(labels.begin(), labels.end(), [](const Label& a, const Label& b) { return a.at_px < b.at_px; });
+    std::stable_sort(labels.begin(), labels.end(),
+                     [](const Label& a, const Label& b) { return a.at_px < b.at_px; });
     double free = rect.top();
     for (Label& label : labels) {
         label.top_px = std::max(free, label.at_px - height / 2);
@@ -96,8 +99,8 @@ void MomentOverlay::drawLabels(QCPPainter* painter, Strip strip, double x, std::
             painter->drawEllipse(QPointF(x, label.at_px), 3, 3);
         const double width = metrics.horizontalAdvance(label.text) + 10;
         // Whole pixels: the plot's painter shifts antialiased lines onto pixel centres by itself.
-        const QRectF box(std::floor(right ? x + 7 : x - 7 - width), std::floor(label.top_px), std::ceil(width),
-                         height - 1);
+        const QRectF box(std::floor(right ? x + 7 : x - 7 - width), std::floor(label.top_px),
+                         std::ceil(width), height - 1);
         painter->setPen(QPen(theme.frame, 1));
         painter->setBrush(theme.paper);
         painter->drawRoundedRect(box, 3, 3);

@@ -1,5 +1,5 @@
-// What is written over the strips: titles and keys, the message of an empty view, and the moment line with the
-// values under it. The moment line stands on a layer of its own, so that moving it repaints nothing else.
+// What is written over the strips: titles and keys, the message of an empty view, and the moment line with
+// the values under it. The moment line stands on a layer of its own, so that moving it repaints nothing else.
 #pragma once
 
 #include "widgets/curves/strip_plot.h"
@@ -21,7 +21,8 @@ class StripCaptions : public QCPLayerable {
         QColor colour;
         double width;
     };
-    void drawCaption(QCPPainter* painter, Strip strip, const QString& title, const std::vector<Key>& keys) const;
+    void drawCaption(QCPPainter* painter, Strip strip, const QString& title,
+                     const std::vector<Key>& keys) const;
     StripPlot* m_plot;
 };
 

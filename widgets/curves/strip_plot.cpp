@@ -9,15 +9,19 @@ namespace blinkwright::widgets {
 
 namespace {
 constexpr double curveWidth = 1.5;
-constexpr double levelWidth = 1.1; // at 1 the plot takes a hairline, which is lost in print
-constexpr double headroom = 0.05; // of a strip's range, so that a curve at its end is not cut in half
-constexpr int fontPixels = 12;    // text in pixels, so that a page at any resolution is laid out alike
+constexpr double levelWidth = 1.1;      // at 1 the plot takes a hairline, which is lost in print
+constexpr double headroom = 0.05;       // of a strip's range, so that a curve at its end is not cut in half
+constexpr qsizetype densePoints = 2500; // about 3 ms of wide antialiased lines at 1200 by 800
+constexpr int fontPixels = 12;          // text in pixels, so that a page at any resolution is laid out alike
 constexpr int rightMargin = 16;
 
-QPen line(const QColor& colour, double width) { return QPen(colour, width); }
+QPen line(const QColor& colour, double width) {
+    return QPen(colour, width);
+}
 } // namespace
 
-StripPlot::StripPlot(QWidget* parent) : QCustomPlot(parent), m_theme(Theme::of(Theme::Mode::light)) {
+StripPlot::StripPlot(QWidget* parent, Use use)
+    : QCustomPlot(parent), m_use(use), m_theme(Theme::of(Theme::Mode::light)) {
     setPlottingHints(QCP::phFastPolylines | QCP::phCacheLabels);
     setAutoAddPlottableToLegend(false);
     setFocusPolicy(Qt::StrongFocus);
@@ -47,7 +51,8 @@ StripPlot::StripPlot(QWidget* parent) : QCustomPlot(parent), m_theme(Theme::of(T
     m_timeTicker->setTickCount(8);
     m_timeTicker->scale = AxisScale::ofTime(1);
     m_panels[2].ticker->scale = AxisScale::of(0.01, units::Unit::ampere);
-    for (std::size_t s : {0u, 1u}) m_panels[s].ticker->scale = AxisScale::of(1, units::Unit::volt);
+    for (std::size_t s : {0u, 1u})
+        m_panels[s].ticker->scale = AxisScale::of(1, units::Unit::volt);
 
     m_echoOutput = addTrace(Strip::output, "echo");
     m_echoCapacitor = addTrace(Strip::capacitor, "echo");
@@ -70,7 +75,8 @@ QCPGraph* StripPlot::addTrace(Strip strip, const char* layerName) {
 }
 
 void StripPlot::matchGraphs(std::vector<QCPGraph*>& graphs, std::size_t count, const char* layerName) {
-    while (graphs.size() < count) graphs.push_back(addTrace(Strip::lamps, layerName));
+    while (graphs.size() < count)
+        graphs.push_back(addTrace(Strip::lamps, layerName));
     while (graphs.size() > count) {
         removeGraph(graphs.back());
         graphs.pop_back();
@@ -83,15 +89,21 @@ QFont StripPlot::smallFont() const {
     return f;
 }
 
-int StripPlot::captionHeight() const { return QFontMetrics(smallFont()).height() + 4; }
+int StripPlot::captionHeight() const {
+    return QFontMetrics(smallFont()).height() + 4;
+}
+
+// The moment's time stands above the first caption.
+int StripPlot::headRows() const {
+    return m_use == Use::screen ? 2 : 1;
+}
 
 void StripPlot::styleAxes() {
     setBackground(QBrush(m_theme.paper));
     const QPen hairline = line(m_theme.frame, 1);
     for (std::size_t s = 0; s < stripCount; ++s) {
         QCPAxisRect* rect = m_panels[s].rect;
-        // The moment's time stands above the first caption.
-        rect->setMargins(QMargins(0, captionHeight() * (s == 0 ? 2 : 1), rightMargin, 0));
+        rect->setMargins(QMargins(0, captionHeight() * (s == 0 ? headRows() : 1), rightMargin, 0));
         for (QCPAxis* axis : rect->axes()) {
             axis->setBasePen(hairline);
             axis->setTickPen(hairline);
@@ -125,23 +137,28 @@ void StripPlot::labelAxes() {
 
 void StripPlot::paintGraphs() {
     std::vector<std::string> names;
-    for (const LampPoints& lamp : m_lamps) names.push_back(lamp.colour);
+    for (const LampPoints& lamp : m_lamps)
+        names.push_back(lamp.colour);
     m_lampColours = lampCurveColours(m_theme, names);
-    m_output->setPen(line(m_theme.setA, curveWidth));
-    m_capacitor->setPen(line(m_theme.setA, curveWidth));
+    const auto colour = [this](QCPGraph* graph, const QColor& c) {
+        graph->setPen(line(c, m_dense ? 1.0 : curveWidth));
+        graph->setAntialiased(!m_dense);
+    };
+    colour(m_output, m_theme.setA);
+    colour(m_capacitor, m_theme.setA);
+    colour(m_echoOutput, m_theme.echo(m_theme.setA));
+    colour(m_echoCapacitor, m_theme.echo(m_theme.setA));
     for (QCPGraph* level : {m_upper, m_lower}) {
         level->setPen(line(m_theme.level, levelWidth));
         level->setAntialiased(false); // level as they are, they would blur over two rows of pixels
     }
-    m_echoOutput->setPen(line(m_theme.echo(m_theme.setA), curveWidth));
-    m_echoCapacitor->setPen(line(m_theme.echo(m_theme.setA), curveWidth));
     for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)
-        m_lampGraphs[k]->setPen(line(m_lampColours[k], curveWidth));
+        colour(m_lampGraphs[k], m_lampColours[k]);
     for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k) {
         const int twin = m_echoLamps[k].twin;
         const QColor own = twin >= 0 ? m_lampColours[static_cast<std::size_t>(twin)]
                                      : lampCurveColours(m_theme, {m_echoLamps[k].colour}).front();
-        m_echoLampGraphs[k]->setPen(line(m_theme.echo(own), curveWidth));
+        colour(m_echoLampGraphs[k], m_theme.echo(own));
     }
 }
 
@@ -152,13 +169,19 @@ void StripPlot::setTheme(const Theme& theme) {
 }
 
 void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
-    const auto give = [](QCPGraph* graph, const StripPoints& points) { graph->data()->set(points, true); };
-    const auto sameLamps = [](const std::vector<LampPoints>& a, const std::vector<LampPoints>& b) {
-        return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const LampPoints& x, const LampPoints& y) {
-            return x.ref == y.ref && x.colour == y.colour && x.twin == y.twin;
-        });
+    qsizetype drawn = 0;
+    const auto give = [&drawn](QCPGraph* graph, const StripPoints& points) {
+        graph->data()->set(points, true);
+        drawn += points.size();
     };
-    const bool newLamps = !sameLamps(m_lamps, picture.curves.lamps) || !sameLamps(m_echoLamps, picture.echo.lamps);
+    const auto sameLamps = [](const std::vector<LampPoints>& a, const std::vector<LampPoints>& b) {
+        return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                          [](const LampPoints& x, const LampPoints& y) {
+                              return x.ref == y.ref && x.colour == y.colour && x.twin == y.twin;
+                          });
+    };
+    const bool newLamps =
+        !sameLamps(m_lamps, picture.curves.lamps) || !sameLamps(m_echoLamps, picture.echo.lamps);
     give(m_output, picture.curves.output);
     give(m_capacitor, picture.curves.capacitor);
     give(m_upper, picture.curves.upperLevel);
@@ -167,14 +190,18 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
     give(m_echoCapacitor, picture.echo.capacitor);
     matchGraphs(m_lampGraphs, picture.curves.lamps.size(), "main");
     matchGraphs(m_echoLampGraphs, picture.echo.lamps.size(), "echo");
-    for (std::size_t k = 0; k < m_lampGraphs.size(); ++k) give(m_lampGraphs[k], picture.curves.lamps[k].points);
+    for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)
+        give(m_lampGraphs[k], picture.curves.lamps[k].points);
     for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k)
         give(m_echoLampGraphs[k], picture.echo.lamps[k].points);
-    if (newLamps || m_output->pen().color() != m_theme.setA) {
+    const bool dense = m_use == Use::screen && drawn > densePoints;
+    if (newLamps || dense != m_dense || m_output->pen().color() != m_theme.setA) {
+        m_dense = dense;
         m_lamps = picture.curves.lamps;
         m_echoLamps = picture.echo.lamps;
         for (std::vector<LampPoints>* lamps : {&m_lamps, &m_echoLamps})
-            for (LampPoints& lamp : *lamps) lamp.points.clear();
+            for (LampPoints& lamp : *lamps)
+                lamp.points.clear();
         paintGraphs();
     }
     m_hasCurves = hasCurves;
@@ -185,19 +212,22 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
         m_panels[s].range = range;
         const double room = headroom * range.length();
         m_panels[s].rect->axis(QCPAxis::atLeft)->setRange(range.begin - room, range.end + room);
-        m_panels[s].ticker->scale =
-            AxisScale::of(std::max(range.end, -range.begin), s == 2 ? units::Unit::ampere : units::Unit::volt);
+        m_panels[s].ticker->scale = AxisScale::of(std::max(range.end, -range.begin),
+                                                  s == 2 ? units::Unit::ampere : units::Unit::volt);
     }
     labelAxes();
 }
 
 void StripPlot::setVisibleSpan(Span span) {
-    for (Panel& panel : m_panels) panel.rect->axis(QCPAxis::atBottom)->setRange(span.begin, span.end);
+    for (Panel& panel : m_panels)
+        panel.rect->axis(QCPAxis::atBottom)->setRange(span.begin, span.end);
     m_timeTicker->scale = AxisScale::ofTime(std::max(std::abs(span.begin), std::abs(span.end)));
     m_panels[2].rect->axis(QCPAxis::atBottom)->setLabel(tr("Time (%1)").arg(m_timeTicker->scale.unitText()));
 }
 
-void StripPlot::setMessage(const QString& text) { m_message = text; }
+void StripPlot::setMessage(const QString& text) {
+    m_message = text;
+}
 
 void StripPlot::setMoment(const std::optional<engine::Moment>& moment, bool paint) {
     m_moment = moment;
@@ -214,7 +244,9 @@ Span StripPlot::visibleSpan() const {
     return {r.lower, r.upper};
 }
 
-QRect StripPlot::stripRect(Strip strip) const { return m_panels[static_cast<std::size_t>(strip)].rect->rect(); }
+QRect StripPlot::stripRect(Strip strip) const {
+    return m_panels[static_cast<std::size_t>(strip)].rect->rect();
+}
 
 std::array<int, stripCount> StripPlot::stripHeights() const {
     return {stripRect(Strip::output).height(), stripRect(Strip::capacitor).height(),
@@ -234,7 +266,9 @@ double StripPlot::valuePixel(Strip strip, double value) const {
 const AxisScale& StripPlot::scale(Strip strip) const {
     return m_panels[static_cast<std::size_t>(strip)].ticker->scale;
 }
-const AxisScale& StripPlot::timeScale() const { return m_timeTicker->scale; }
+const AxisScale& StripPlot::timeScale() const {
+    return m_timeTicker->scale;
+}
 
 QString StripPlot::valueText(Strip strip, double value) const {
     const Panel& panel = m_panels[static_cast<std::size_t>(strip)];
@@ -254,16 +288,17 @@ void StripPlot::paintEvent(QPaintEvent* event) {
 }
 
 void StripPlot::resizeEvent(QResizeEvent* event) {
-    layOut();
+    layOut(height());
     QCustomPlot::resizeEvent(event);
 }
 
-void StripPlot::layOut() {
+void StripPlot::layOut(int height_px) {
     // Rows as high as their captions and labels ask besides an equal share for each strip itself.
     const int caption = captionHeight();
-    const int timeAxis = 2 * caption + 6;
-    const double rest = std::max(60, height() - 4 * caption - timeAxis) / 3.0;
-    plotLayout()->setRowStretchFactors({rest + 2 * caption, rest + caption, rest + caption + timeAxis});
+    const int timeAxis = 2 * caption - 8; // more than the ticks below the other strips
+    const double rest = std::max(60, height_px - (headRows() + 2) * caption - timeAxis) / 3.0;
+    plotLayout()->setRowStretchFactors(
+        {rest + headRows() * caption, rest + caption, rest + caption + timeAxis});
 }
 
 } // namespace blinkwright::widgets

@@ -22,7 +22,9 @@ class MomentOverlay;
 class StripPlot : public QCustomPlot {
     Q_OBJECT
   public:
-    explicit StripPlot(QWidget* parent = nullptr);
+    /// A page has no moment line, takes no focus, and is drawn in full however long that takes.
+    enum class Use { screen, page };
+    explicit StripPlot(QWidget* parent = nullptr, Use use = Use::screen);
 
     void setTheme(const Theme& theme);
     /// Draws nothing yet; replot() does.
@@ -51,6 +53,8 @@ class StripPlot : public QCustomPlot {
     const QString& message() const { return m_message; }
     bool focusShown() const { return m_focusShown; }
     const std::optional<engine::Moment>& moment() const { return m_moment; }
+    /// Shares a height out among the strips; resizing does it for a plot on screen.
+    void layOut(int height_px);
     QFont smallFont() const;
     int captionHeight() const;
 
@@ -69,13 +73,14 @@ class StripPlot : public QCustomPlot {
         QSharedPointer<ScaleTicker> ticker;
         Span range;
     };
-    void layOut();
+    int headRows() const; ///< caption rows above the first strip
     void styleAxes();
     void labelAxes();
     QCPGraph* addTrace(Strip strip, const char* layer);
     void matchGraphs(std::vector<QCPGraph*>& graphs, std::size_t count, const char* layer);
     void paintGraphs();
 
+    Use m_use;
     Theme m_theme;
     std::array<Panel, stripCount> m_panels;
     QSharedPointer<ScaleTicker> m_timeTicker;
@@ -89,6 +94,7 @@ class StripPlot : public QCustomPlot {
     QString m_message;
     bool m_hasCurves = false;
     bool m_focusShown = false;
+    bool m_dense = false; ///< so many lines that only thin ones are drawn in time
 };
 
 } // namespace blinkwright::widgets

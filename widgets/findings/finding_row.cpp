@@ -13,7 +13,9 @@ constexpr int symbolLeft = 10;
 constexpr int textLeft = symbolLeft + symbolSize + 10;
 constexpr int topMargin = 7;
 
-QString text(const std::string& s) { return QString::fromStdString(s); }
+QString text(const std::string& s) {
+    return QString::fromStdString(s);
+}
 
 QLabel* wrapped() {
     auto* label = new QLabel;
@@ -26,22 +28,32 @@ QLabel* wrapped() {
 
 QString severityWord(study::Severity severity) {
     switch (severity) {
-    case study::Severity::fault: return FindingRow::tr("Fault");
-    case study::Severity::overstress: return FindingRow::tr("Overstress");
-    case study::Severity::doubt: return FindingRow::tr("Doubt");
-    case study::Severity::caution: return FindingRow::tr("Caution");
-    case study::Severity::note: return FindingRow::tr("Note");
+    case study::Severity::fault:
+        return FindingRow::tr("Fault");
+    case study::Severity::overstress:
+        return FindingRow::tr("Overstress");
+    case study::Severity::doubt:
+        return FindingRow::tr("Doubt");
+    case study::Severity::caution:
+        return FindingRow::tr("Caution");
+    case study::Severity::note:
+        return FindingRow::tr("Note");
     }
     return {};
 }
 
 QColor severityColour(const Theme& theme, study::Severity severity) {
     switch (severity) {
-    case study::Severity::fault: return theme.fault;
-    case study::Severity::overstress: return theme.overstress;
-    case study::Severity::doubt: return theme.doubt;
-    case study::Severity::caution: return theme.caution;
-    case study::Severity::note: return theme.note;
+    case study::Severity::fault:
+        return theme.fault;
+    case study::Severity::overstress:
+        return theme.overstress;
+    case study::Severity::doubt:
+        return theme.doubt;
+    case study::Severity::caution:
+        return theme.caution;
+    case study::Severity::note:
+        return theme.note;
     }
     return theme.ink;
 }
@@ -73,7 +85,8 @@ void paintSeverity(QPainter& painter, const QRectF& box, study::Severity severit
                                       c + QPointF(-r - 1, 0)});
         painter.setPen(mark);
         painter.drawLine(c + QPointF(0, r / 2), c + QPointF(0, -r / 2));
-        painter.drawPolyline(QPolygonF{c + QPointF(-r / 3, -r / 6), c + QPointF(0, -r / 2), c + QPointF(r / 3, -r / 6)});
+        painter.drawPolyline(
+            QPolygonF{c + QPointF(-r / 3, -r / 6), c + QPointF(0, -r / 2), c + QPointF(r / 3, -r / 6)});
         break;
     }
     case study::Severity::doubt: { // a disc with a question mark
@@ -115,7 +128,8 @@ FindingRow::FindingRow(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(textLeft, topMargin, 10, topMargin);
     column->setSpacing(2);
-    for (QLabel* label : {m_head, m_text, m_remedy, m_source}) column->addWidget(label);
+    for (QLabel* label : {m_head, m_text, m_remedy, m_source})
+        column->addWidget(label);
     m_source->hide();
     connect(m_head, &QLabel::linkActivated, this, &FindingRow::placeActivated);
 }
@@ -143,14 +157,16 @@ void FindingRow::fill() {
     put(m_head, head);
     put(m_text, text(m_finding.text));
     put(m_remedy, text(m_finding.remedy));
-    const QString source = m_finding.source.empty() ? QString() : tr("Source: %1").arg(text(m_finding.source));
+    const QString source =
+        m_finding.source.empty() ? QString() : tr("Source: %1").arg(text(m_finding.source));
     put(m_source, m_expanded ? source : QString());
     setToolTip(source);
     setAccessibleName(QStringLiteral("%1: %2 %3").arg(word, text(m_finding.text), text(m_finding.remedy)));
     QString description = source;
     if (!m_finding.places.empty())
-        description += (source.isEmpty() ? QString() : QStringLiteral(". ")) +
-                       tr("Return shows %1 on the Hook-up, space the source.").arg(text(m_finding.places.front()));
+        description +=
+            (source.isEmpty() ? QString() : QStringLiteral(". ")) +
+            tr("Return shows %1 on the Hook-up, space the source.").arg(text(m_finding.places.front()));
     setAccessibleDescription(description);
     update();
 }
@@ -192,10 +208,17 @@ void FindingRow::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Enter:
         if (!m_finding.places.empty()) emit placeActivated(text(m_finding.places.front()));
         break;
-    case Qt::Key_Space: setExpanded(!m_expanded); break;
-    case Qt::Key_Down: focusNextChild(); break;
-    case Qt::Key_Up: focusPreviousChild(); break;
-    default: QFrame::keyPressEvent(event);
+    case Qt::Key_Space:
+        setExpanded(!m_expanded);
+        break;
+    case Qt::Key_Down:
+        focusNextChild();
+        break;
+    case Qt::Key_Up:
+        focusPreviousChild();
+        break;
+    default:
+        QFrame::keyPressEvent(event);
     }
 }
 

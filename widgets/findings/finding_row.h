@@ -1,5 +1,5 @@
-// One finding as a row: a symbol whose shape tells the severity, the severity in words, the sentence, what to do, the
-// places as links, and the source of the limit when asked for.
+// One finding as a row: a symbol whose shape tells the severity, the severity in words, the sentence, what to
+// do, the places as links, and the source of the limit when asked for.
 //
 //   FindingRow row;
 //   row.setFinding(finding);

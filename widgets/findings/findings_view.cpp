@@ -40,7 +40,8 @@ class FindingsView::Private {
     }
 
     void show(std::vector<study::Finding> fresh) {
-        std::stable_sort(fresh.begin(), fresh.end(), [](const auto& a, const auto& b) { return a.severity < b.severity; });
+        std::stable_sort(fresh.begin(), fresh.end(),
+                         [](const auto& a, const auto& b) { return a.severity < b.severity; });
         if (std::equal(fresh.begin(), fresh.end(), findings.begin(), findings.end(), same)) return;
         // Rows are used again, so that a number that follows a slider does not build the list anew.
         while (rows.size() > fresh.size()) {
@@ -74,10 +75,13 @@ class FindingsView::Private {
     std::vector<study::Finding> findings;
 };
 
-FindingsView::FindingsView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {}
+FindingsView::FindingsView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {
+}
 FindingsView::~FindingsView() = default;
 
-void FindingsView::setFindings(const std::vector<study::Finding>& findings) { d->show(findings); }
+void FindingsView::setFindings(const std::vector<study::Finding>& findings) {
+    d->show(findings);
+}
 
 void FindingsView::setTheme(const Theme& theme) {
     d->theme = theme;
@@ -88,7 +92,8 @@ void FindingsView::setTheme(const Theme& theme) {
     QPalette quiet = p;
     quiet.setColor(QPalette::WindowText, theme.quietInk);
     d->none->setPalette(quiet);
-    for (FindingRow* row : d->rows) row->setTheme(theme);
+    for (FindingRow* row : d->rows)
+        row->setTheme(theme);
 }
 
 } // namespace blinkwright::widgets

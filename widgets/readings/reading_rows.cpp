@@ -12,7 +12,9 @@ using units::Unit;
 constexpr int digits = 4;
 const QString dash = QStringLiteral("–");
 
-QString say(const char* text) { return QCoreApplication::translate("Readings", text); }
+QString say(const char* text) {
+    return QCoreApplication::translate("Readings", text);
+}
 
 QString quantity(double value, Unit unit) {
     QString text = QString::fromStdString(units::formatQuantity(value, unit, digits, true));
@@ -25,7 +27,9 @@ QString number(double value) {
     const int decimals = digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value))));
     return QString::number(value, 'f', std::clamp(decimals, 0, 12));
 }
-QString share(double value) { return number(value * 100) + QStringLiteral("\u00A0%"); }
+QString share(double value) {
+    return number(value * 100) + QStringLiteral("\u00A0%");
+}
 
 using Form = QString (*)(double);
 template <Unit unit>
@@ -42,7 +46,9 @@ QString rate(double value_Hz) {
 QString differenceText(double found, double expected) {
     const double percent = (found / expected - 1) * 100;
     const QString text = QString::number(std::abs(percent), 'f', std::abs(percent) < 100 ? 2 : 0);
-    const QString sign = text.toDouble() == 0 ? QString() : percent < 0 ? QStringLiteral("−") : QStringLiteral("+");
+    const QString sign = text.toDouble() == 0 ? QString()
+                         : percent < 0        ? QStringLiteral("−")
+                                              : QStringLiteral("+");
     return sign + text + QStringLiteral("\u00A0%");
 }
 
@@ -114,22 +120,35 @@ QString verdictText(const study::Readings& r) {
         text = say("Blinks");
         if (!r.timers.empty() && r.timers.front().settled) {
             const double minute = 60 * r.timers.front().settled->rate_Hz();
-            text += say(": %1 flashes a minute")
-                        .arg(minute >= 1000 ? QString::number(minute, 'f', 0)
-                                            : QString::fromStdString(units::formatQuantity(minute, Unit::none, 3, true)));
+            text +=
+                say(": %1 flashes a minute")
+                    .arg(minute >= 1000
+                             ? QString::number(minute, 'f', 0)
+                             : QString::fromStdString(units::formatQuantity(minute, Unit::none, 3, true)));
         }
         if (r.overRun) text += say(" (figures over the whole cycles of the run)");
         break;
-    case study::Verdict::settlesHigh: text = say("Does not blink: the output settles high"); break;
-    case study::Verdict::settlesLow: text = say("Does not blink: the output settles low"); break;
-    case study::Verdict::doesNotSettle: text = say("Does not settle into even flashes"); break;
-    case study::Verdict::cannotRun: text = say("Cannot run"); break;
+    case study::Verdict::settlesHigh:
+        text = say("Does not blink: the output settles high");
+        break;
+    case study::Verdict::settlesLow:
+        text = say("Does not blink: the output settles low");
+        break;
+    case study::Verdict::doesNotSettle:
+        text = say("Does not settle into even flashes");
+        break;
+    case study::Verdict::cannotRun:
+        text = say("Cannot run");
+        break;
     }
-    for (const std::string& reason : r.reasons) text += QLatin1Char('\n') + QString::fromStdString(reason);
+    for (const std::string& reason : r.reasons)
+        text += QLatin1Char('\n') + QString::fromStdString(reason);
     return text;
 }
 
-QString titled(const char* kind, const std::string& ref) { return say(kind).arg(QString::fromStdString(ref)); }
+QString titled(const char* kind, const std::string& ref) {
+    return say(kind).arg(QString::fromStdString(ref));
+}
 
 } // namespace
 
@@ -147,8 +166,9 @@ QString durationText(double time_s) {
 ReadingTable readingTable(const study::Readings& readings) {
     ReadingTable table;
     table.verdict = verdictText(readings);
-    const QString stopped = readings.verdict == study::Verdict::blinks ? say("This timer has no cycle of its own.")
-                                                                       : say("The circuit does not blink.");
+    const QString stopped = readings.verdict == study::Verdict::blinks
+                                ? say("This timer has no cycle of its own.")
+                                : say("The circuit does not blink.");
     for (const study::TimerReading& t : readings.timers) {
         if (readings.timers.size() > 1) table.rows.push_back(heading(titled("Timer %1", t.ref)));
         timerRows(t,
@@ -164,10 +184,12 @@ ReadingTable readingTable(const study::Readings& readings) {
     const Whys own{say("The textbook formulas speak of times only."), noRun};
     for (const study::LampReading& lamp : readings.lamps) {
         table.rows.push_back(heading(titled("Lamp %1", lamp.ref)));
-        const auto add = [&](const char* figure, const char* meaning, std::optional<double> value, Form form) {
+        const auto add = [&](const char* figure, const char* meaning, std::optional<double> value,
+                             Form form) {
             table.rows.push_back(row(say(figure), say(meaning), {}, value, form, own));
         };
-        add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s, in<Unit::second>);
+        add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s,
+            in<Unit::second>);
         add("Share lit", "Lit time over cycle time",
             lamp.litTime_s && period ? std::optional(*lamp.litTime_s / *period) : std::nullopt, share);
         add("Peak current", "Largest current in a cycle", lamp.peak_A, in<Unit::ampere>);
@@ -178,16 +200,16 @@ ReadingTable readingTable(const study::Readings& readings) {
     if (readings.supply) {
         const study::SupplyReading& s = *readings.supply;
         table.rows.push_back(heading(titled("Supply %1", s.ref)));
-        table.rows.push_back(row(say("Mean current"), say("Mean over a cycle, out of the plus pin"), {}, s.mean_A,
-                                 in<Unit::ampere>, own));
+        table.rows.push_back(row(say("Mean current"), say("Mean over a cycle, out of the plus pin"), {},
+                                 s.mean_A, in<Unit::ampere>, own));
         table.rows.push_back(
             row(say("Peak current"), say("Largest current in a cycle"), {}, s.peak_A, in<Unit::ampere>, own));
         table.rows.push_back(row(say("Energy a flash"), say("No-load voltage times charge in a cycle"), {},
                                  s.energy_J, in<Unit::joule>, own));
         Whys life = own;
         if (s.mean_A) life.setA = say("The supply states no capacity.");
-        table.rows.push_back(row(say("Battery life"), say("Stated capacity over mean current"), {}, s.batteryLife_s,
-                                 durationText, life));
+        table.rows.push_back(row(say("Battery life"), say("Stated capacity over mean current"), {},
+                                 s.batteryLife_s, durationText, life));
     }
     return table;
 }

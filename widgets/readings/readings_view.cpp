@@ -24,7 +24,9 @@ class ReadingModel : public QAbstractTableModel {
     int rowCount(const QModelIndex& parent = {}) const override {
         return parent.isValid() ? 0 : static_cast<int>(rows.size());
     }
-    int columnCount(const QModelIndex& parent = {}) const override { return parent.isValid() ? 0 : Column::columnCount; }
+    int columnCount(const QModelIndex& parent = {}) const override {
+        return parent.isValid() ? 0 : Column::columnCount;
+    }
 
     static const ReadingCell& cellOf(const ReadingRow& row, int column) {
         return column == Column::textbook ? row.textbook : column == Column::setA ? row.setA : row.difference;
@@ -34,9 +36,12 @@ class ReadingModel : public QAbstractTableModel {
         const int column = index.column();
         const bool first = column == Column::figure;
         switch (role) {
-        case Qt::DisplayRole: return first ? row.figure : cellOf(row, column).text;
-        case Qt::ToolTipRole: return first ? row.meaning : cellOf(row, column).why;
-        case Qt::TextAlignmentRole: return QVariant(Qt::AlignVCenter | (first ? Qt::AlignLeft : Qt::AlignRight));
+        case Qt::DisplayRole:
+            return first ? row.figure : cellOf(row, column).text;
+        case Qt::ToolTipRole:
+            return first ? row.meaning : cellOf(row, column).why;
+        case Qt::TextAlignmentRole:
+            return QVariant(Qt::AlignVCenter | (first ? Qt::AlignLeft : Qt::AlignRight));
         case Qt::AccessibleTextRole:
             if (first || row.heading) return first ? row.figure : QString();
             return QStringLiteral("%1, %2: %3")
@@ -50,10 +55,13 @@ class ReadingModel : public QAbstractTableModel {
             }
             return {};
         case Qt::ForegroundRole:
-            if (!first && (column != Column::setA || !cellOf(row, column).why.isEmpty())) return theme.quietInk;
+            if (!first && (column != Column::setA || !cellOf(row, column).why.isEmpty()))
+                return theme.quietInk;
             return theme.ink;
-        case Qt::BackgroundRole: return row.heading ? QVariant(theme.window) : QVariant();
-        default: return {};
+        case Qt::BackgroundRole:
+            return row.heading ? QVariant(theme.window) : QVariant();
+        default:
+            return {};
         }
     }
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override {
@@ -65,18 +73,22 @@ class ReadingModel : public QAbstractTableModel {
         if (role == Qt::ForegroundRole && section == Column::setA) return theme.setA;
         if (role != Qt::DisplayRole) return {};
         switch (section) {
-        case figure: return ReadingsView::tr("Figure");
-        case textbook: return ReadingsView::tr("Textbook");
-        case setA: return ReadingsView::tr("Set A");
-        default: return ReadingsView::tr("Difference");
+        case figure:
+            return ReadingsView::tr("Figure");
+        case textbook:
+            return ReadingsView::tr("Textbook");
+        case setA:
+            return ReadingsView::tr("Set A");
+        default:
+            return ReadingsView::tr("Difference");
         }
     }
 
     /// @return whether the rows themselves are others than before.
     bool take(std::vector<ReadingRow> fresh) {
-        const bool same = std::equal(rows.begin(), rows.end(), fresh.begin(), fresh.end(), [](auto& a, auto& b) {
-            return a.heading == b.heading && a.figure == b.figure;
-        });
+        const bool same =
+            std::equal(rows.begin(), rows.end(), fresh.begin(), fresh.end(),
+                       [](auto& a, auto& b) { return a.heading == b.heading && a.figure == b.figure; });
         if (!same) {
             beginResetModel();
             rows = std::move(fresh);
@@ -92,7 +104,8 @@ class ReadingModel : public QAbstractTableModel {
                 }
             if (high < 0) continue;
             rows[k] = std::move(fresh[k]);
-            emit dataChanged(index(static_cast<int>(k), low), index(static_cast<int>(k), high), {Qt::DisplayRole});
+            emit dataChanged(index(static_cast<int>(k), low), index(static_cast<int>(k), high),
+                             {Qt::DisplayRole});
         }
         return false;
     }
@@ -132,7 +145,8 @@ class ReadingsView::Private {
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
         const int wide = table->fontMetrics().horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
-        for (int c : {Column::textbook, Column::setA, Column::difference}) table->setColumnWidth(c, wide);
+        for (int c : {Column::textbook, Column::setA, Column::difference})
+            table->setColumnWidth(c, wide);
         table->setAccessibleName(ReadingsView::tr("Readings"));
         auto* layout = new QVBoxLayout(view);
         layout->setContentsMargins(0, 0, 0, 0);
@@ -153,8 +167,11 @@ class ReadingsView::Private {
     QTableView* table;
 };
 
-ReadingsView::ReadingsView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {}
-ReadingsView::~ReadingsView() { d->table->setModel(nullptr); }
+ReadingsView::ReadingsView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {
+}
+ReadingsView::~ReadingsView() {
+    d->table->setModel(nullptr);
+}
 
 void ReadingsView::setReadings(std::shared_ptr<const study::Readings> readings) {
     ReadingTable fresh = readings ? readingTable(*readings) : ReadingTable{tr("No readings yet."), {}};
@@ -185,7 +202,8 @@ QString ReadingsView::asText() const {
     for (const ReadingRow& row : d->model.rows) {
         text += row.figure;
         if (!row.heading)
-            for (int c : {textbook, setA, difference}) text += QLatin1Char('\t') + ReadingModel::cellOf(row, c).text;
+            for (int c : {textbook, setA, difference})
+                text += QLatin1Char('\t') + ReadingModel::cellOf(row, c).text;
         text += QLatin1Char('\n');
     }
     return text;

@@ -81,7 +81,9 @@ QRectF ScaleSlider::groove() const {
     return QRectF(handleWidth / 2 + 3, height() / 2.0 - 5, std::max(1.0, width() - handleWidth - 6), 4);
 }
 
-double ScaleSlider::handleX() const { return groove().left() + groove().width() * m_scale.place(m_value); }
+double ScaleSlider::handleX() const {
+    return groove().left() + groove().width() * m_scale.place(m_value);
+}
 
 void ScaleSlider::paintEvent(QPaintEvent*) {
     QPainter painter(this);
@@ -100,7 +102,8 @@ void ScaleSlider::paintEvent(QPaintEvent*) {
         const int first = static_cast<int>(std::floor(std::log10(m_scale.low) + 1e-9));
         const int last = static_cast<int>(std::ceil(std::log10(m_scale.high) - 1e-9));
         for (int decade = first; decade <= last; ++decade)
-            for (int digit = 1; digit < 10; ++digit) mark(digit * std::pow(10.0, decade), digit == 1 ? 5 : 2);
+            for (int digit = 1; digit < 10; ++digit)
+                mark(digit * std::pow(10.0, decade), digit == 1 ? 5 : 2);
     } else {
         const double step = 2 * m_scale.kind.coarse;
         for (double k = std::ceil(m_scale.low / step - 1e-9); k * step <= m_scale.high + 1e-9; ++k)
@@ -161,13 +164,25 @@ void ScaleSlider::mouseReleaseEvent(QMouseEvent* event) {
 void ScaleSlider::keyPressEvent(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Left:
-    case Qt::Key_Down: emit stepWished(-1, false); break;
+    case Qt::Key_Down:
+        emit stepWished(-1, false);
+        break;
     case Qt::Key_Right:
-    case Qt::Key_Up: emit stepWished(1, false); break;
-    case Qt::Key_PageDown: emit stepWished(-1, true); break;
-    case Qt::Key_PageUp: emit stepWished(1, true); break;
-    case Qt::Key_Home: emit endWished(false); break;
-    case Qt::Key_End: emit endWished(true); break;
+    case Qt::Key_Up:
+        emit stepWished(1, false);
+        break;
+    case Qt::Key_PageDown:
+        emit stepWished(-1, true);
+        break;
+    case Qt::Key_PageUp:
+        emit stepWished(1, true);
+        break;
+    case Qt::Key_Home:
+        emit endWished(false);
+        break;
+    case Qt::Key_End:
+        emit endWished(true);
+        break;
     case Qt::Key_Escape:
         if (!m_dragging) {
             event->ignore();
@@ -177,7 +192,8 @@ void ScaleSlider::keyPressEvent(QKeyEvent* event) {
         m_dragging = false;
         emit released();
         break;
-    default: QWidget::keyPressEvent(event);
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 

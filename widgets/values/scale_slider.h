@@ -1,4 +1,5 @@
-// A slider over a ValueScale: press anywhere to bring the handle there, drag, hold Shift to go ten times finer.
+// A slider over a ValueScale: press anywhere to bring the handle there, drag, hold Shift to go ten times
+// finer.
 //
 //   ScaleSlider slider;
 //   slider.setScale(ValueScale::around(kind, 68e3));
@@ -62,9 +63,9 @@ class ScaleSlider : public QWidget {
     QColor m_handle;
     bool m_dragging = false;
     bool m_hovered = false;
-    double m_place = 0;   ///< where the hand holds the handle, may lie beyond the ends
+    double m_place = 0; ///< where the hand holds the handle, may lie beyond the ends
     double m_lastX = 0;
-    double m_before = 0;  ///< value before the drag, for Escape
+    double m_before = 0; ///< value before the drag, for Escape
     int m_wheelRest = 0;
 };
 

@@ -88,7 +88,8 @@ class ValuePanel::Private {
         std::vector<ValueRowSubject> out;
         for (const Part& part : circuit.parts()) {
             for (const KeyInfo& key : info(part.kind).keys)
-                if (scaleKind(part.kind, key.key)) out.push_back({part.id, part.kind, std::string(key.key), part.ref});
+                if (scaleKind(part.kind, key.key))
+                    out.push_back({part.id, part.kind, std::string(key.key), part.ref});
             if (part.kind == PartKind::lamp) out.push_back({part.id, part.kind, {}, part.ref});
         }
         return out;
@@ -174,7 +175,8 @@ class ValuePanel::Private {
     static QString lampText(const Circuit& circuit, PartSet set, PartId part) {
         const std::optional<Value> colour = devices::effectiveValue(circuit, set, part, "colour");
         const std::string* word = colour ? std::get_if<std::string>(&*colour) : nullptr;
-        QString text = word ? ValuePanel::tr("lamp, %1").arg(QString::fromStdString(*word)) : ValuePanel::tr("lamp");
+        QString text =
+            word ? ValuePanel::tr("lamp, %1").arg(QString::fromStdString(*word)) : ValuePanel::tr("lamp");
         if (const auto rated = numberOf(circuit, set, part, "rated_current"))
             text += ValuePanel::tr(", rated %1")
                         .arg(QString::fromStdString(units::formatQuantity(*rated, units::Unit::ampere, 6)));
@@ -191,7 +193,8 @@ class ValuePanel::Private {
     int lastGesture = 0;
 };
 
-ValuePanel::ValuePanel(QWidget* parent) : QScrollArea(parent), d(std::make_unique<Private>(this)) {}
+ValuePanel::ValuePanel(QWidget* parent) : QScrollArea(parent), d(std::make_unique<Private>(this)) {
+}
 
 ValuePanel::~ValuePanel() {
     for (const Private::Entry& entry : d->entries)
@@ -200,8 +203,9 @@ ValuePanel::~ValuePanel() {
 
 void ValuePanel::setCircuit(const Circuit& circuit, PartSet set) {
     const std::vector<ValueRowSubject> subjects = Private::subjectsOf(circuit);
-    const bool same = std::equal(subjects.begin(), subjects.end(), d->entries.begin(), d->entries.end(),
-                                 [](const ValueRowSubject& a, const Private::Entry& b) { return a == b.subject; });
+    const bool same =
+        std::equal(subjects.begin(), subjects.end(), d->entries.begin(), d->entries.end(),
+                   [](const ValueRowSubject& a, const Private::Entry& b) { return a == b.subject; });
     const bool newSet = set != d->set;
     d->set = set;
     if (!same)

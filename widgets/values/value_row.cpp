@@ -12,7 +12,9 @@ constexpr int quiet_ms = 600; // a run of key presses or wheel notches ends afte
 QString fromView(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
-bool isShare(const ValueRowSubject& s) { return s.key == "setting"; }
+bool isShare(const ValueRowSubject& s) {
+    return s.key == "setting";
+}
 } // namespace
 
 ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidget* parent)
@@ -61,11 +63,7 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidge
         emit began();
     });
     connect(m_slider, &ScaleSlider::dragged, this, &ValueRow::wish);
-    connect(m_slider, &ScaleSlider::released, this, [this] {
-        m_gesture = false;
-        rescale();
-        emit ended();
-    });
+    connect(m_slider, &ScaleSlider::released, this, &ValueRow::endGesture);
     connect(m_slider, &ScaleSlider::stepWished, this,
             [this](int steps, bool coarse) { burst(m_slider->scale().stepped(m_value, steps, coarse)); });
     connect(m_slider, &ScaleSlider::endWished, this,
@@ -96,6 +94,7 @@ Result<double> ValueRow::valueOf(const QString& text) const {
 }
 
 void ValueRow::showValue(double value) {
+    m_held = value;
     if (m_gesture || (m_known && value == m_value)) return;
     const bool typing = m_field->isModified() || m_refused;
     m_value = value;
@@ -129,8 +128,12 @@ void ValueRow::burst(double value) {
 
 void ValueRow::endBurst() {
     m_quiet.stop();
-    if (!m_gesture || m_slider->dragging()) return;
+    if (m_gesture && !m_slider->dragging()) endGesture();
+}
+
+void ValueRow::endGesture() {
     m_gesture = false;
+    if (m_known) showValue(m_held); // where a wish was refused, the row must not go on showing it
     rescale();
     emit ended();
 }
@@ -152,7 +155,8 @@ void ValueRow::enterTyped() {
     restoreText();
     if (value.value() == m_value) return;
     emit began();
-    if (!m_slider->scale().contains(value.value())) m_slider->setScale(ValueScale::around(m_kind, value.value()));
+    if (!m_slider->scale().contains(value.value()))
+        m_slider->setScale(ValueScale::around(m_kind, value.value()));
     wish(value.value());
     emit ended();
 }
@@ -198,7 +202,9 @@ void ValueRow::setMarked(bool on) {
     update();
 }
 
-QSize ValueRow::labelWidths() const { return {m_ref->sizeHint().width(), m_what->sizeHint().width()}; }
+QSize ValueRow::labelWidths() const {
+    return {m_ref->sizeHint().width(), m_what->sizeHint().width()};
+}
 
 void ValueRow::setLabelWidths(QSize widths) {
     m_ref->setFixedWidth(widths.width());
@@ -209,7 +215,8 @@ bool ValueRow::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::FocusIn) emit focused();
     if (event->type() == QEvent::FocusOut) {
         endBurst();
-        if (watched == m_field && static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason) enterTyped();
+        if (watched == m_field && static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason)
+            enterTyped();
     }
     if (watched == m_field && event->type() == QEvent::ShortcutOverride &&
         static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && (m_refused || m_field->isModified())) {

@@ -29,7 +29,8 @@ class ValueRow : public QWidget {
     ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidget* parent = nullptr);
 
     const ValueRowSubject& subject() const { return m_subject; }
-    /// The value that holds in the circuit. Left alone while a gesture is going on or a typed text is refused.
+    /// The value that holds in the circuit. Left alone while a gesture is going on or a typed text is
+    /// refused.
     void showValue(double value);
     void setColours(const Theme& theme, const QColor& handle);
     void setMarked(bool on);
@@ -58,6 +59,7 @@ class ValueRow : public QWidget {
     void wish(double value);
     void burst(double value); ///< one of a run of key presses or wheel notches
     void endBurst();
+    void endGesture();
     void rescale();
     void enterTyped();
     void restoreText();
@@ -65,8 +67,9 @@ class ValueRow : public QWidget {
 
     ValueRowSubject m_subject;
     ScaleKind m_kind;
-    double m_value = 0;
-    bool m_known = false;   ///< a value was shown
+    double m_value = 0;   ///< as shown, or as last wished in a gesture
+    double m_held = 0;    ///< as the circuit has it
+    bool m_known = false; ///< a value was shown
     bool m_gesture = false;
     bool m_refused = false;
     bool m_marked = false;

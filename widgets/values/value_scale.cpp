@@ -12,7 +12,8 @@ std::optional<ScaleKind> scaleKind(circuit::PartKind kind, std::string_view key)
     if ((kind == PartKind::resistor || kind == PartKind::variable) && key == "resistance")
         return ScaleKind{true, 10, 10e6, 1.01, tenth};
     if (kind == PartKind::variable && key == "setting") return ScaleKind{false, 0, 1, 0.01, 0.1};
-    if (kind == PartKind::capacitor && key == "capacitance") return ScaleKind{true, 10e-12, 10e-3, 1.01, tenth};
+    if (kind == PartKind::capacitor && key == "capacitance")
+        return ScaleKind{true, 10e-12, 10e-3, 1.01, tenth};
     if (kind == PartKind::supply && key == "voltage") return ScaleKind{false, 1.5, 18, 0.05, 0.5};
     return std::nullopt;
 }
@@ -42,7 +43,8 @@ double ValueScale::at(double place) const {
 
 double ValueScale::place(double value) const {
     if (kind.ratios && !(value > 0)) return 0;
-    const double p = kind.ratios ? std::log(value / low) / std::log(high / low) : (value - low) / (high - low);
+    const double p =
+        kind.ratios ? std::log(value / low) / std::log(high / low) : (value - low) / (high - low);
     return std::clamp(p, 0.0, 1.0);
 }
 

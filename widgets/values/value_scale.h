@@ -1,10 +1,9 @@
-// How a value lies along a slider: in equal ratios for resistances and capacitances, in equal steps for voltages and
-// settings; which stretch of it the slider spans; and the fine and coarse steps of its keys.
+// How a value lies along a slider: in equal ratios for resistances and capacitances, in equal steps for
+// voltages and settings; which stretch of it the slider spans; and the fine and coarse steps of its keys.
 //
-//   ValueScale scale = ValueScale::around(scaleKind(PartKind::resistor, "resistance"), 68e3);  // 10 kΩ to 1 MΩ
-//   scale.at(0.5);              // 100e3
-//   scale.place(68e3);          // 0.416
-//   roundedTo3(68123.0);        // 68100
+//   ValueScale scale = ValueScale::around(scaleKind(PartKind::resistor, "resistance"), 68e3);  // 10 kΩ to 1
+//   MΩ scale.at(0.5);              // 100e3 scale.place(68e3);          // 0.416 roundedTo3(68123.0); //
+//   68100
 #pragma once
 
 #include "core/circuit/kinds.h"
@@ -19,8 +18,8 @@ struct ScaleKind {
     bool ratios = true; ///< equal ratios (logarithmic), else equal steps
     double least = 0;   ///< ends of what people ordinarily use [SI]
     double most = 0;
-    double fine = 0;    ///< one arrow key: a ratio, or a step [SI]
-    double coarse = 0;  ///< one page key
+    double fine = 0;   ///< one arrow key: a ratio, or a step [SI]
+    double coarse = 0; ///< one page key
 };
 
 /// @return nothing for a key that has no slider.
@@ -35,11 +34,11 @@ struct ValueScale {
     /// ordinary ends unless the value itself lies beyond them.
     static ValueScale around(const ScaleKind& kind, double value);
 
-    double at(double place) const;     ///< 0 to 1 -> value
-    double place(double value) const;  ///< value -> 0 to 1, held to the ends
+    double at(double place) const;    ///< 0 to 1 -> value
+    double place(double value) const; ///< value -> 0 to 1, held to the ends
     bool contains(double value) const;
-    /// The value some key steps away: `steps` fine ones (arrow) or coarse ones (page); always a different value
-    /// unless the end is reached.
+    /// The value some key steps away: `steps` fine ones (arrow) or coarse ones (page); always a different
+    /// value unless the end is reached.
     double stepped(double value, int steps, bool coarse) const;
 };
 

@@ -2,8 +2,8 @@
 
 #include "tests/widgets/formula_curves.h"
 
-#include <QFile>
 #include <QDir>
+#include <QFile>
 #include <QImage>
 #include <QPainter>
 #include <QSvgRenderer>
@@ -15,10 +15,11 @@ using namespace blinkwright::widgets;
 
 namespace {
 
-const CurvesPage page{QStringLiteral("Harbour mole light"),
-                      QString::fromUtf8("BT1 6 V, U1 555 timer, bipolar, R1 10 kΩ, R2 68 kΩ, C1 10 µF, C2 10 nF, "
-                                        "C3 100 µF, R3 270 Ω, D1 red lamp, and some more so that the line must wrap"),
-                      180, 150, 300};
+const CurvesPage page{
+    QStringLiteral("Harbour mole light"),
+    QString::fromUtf8("BT1 6 V, U1 555 timer, bipolar, R1 10 kΩ, R2 68 kΩ, C1 10 µF, C2 10 nF, "
+                      "C3 100 µF, R3 270 Ω, D1 red lamp, and some more so that the line must wrap"),
+    180, 150, 300};
 
 QByteArray contents(const QString& path) {
     QFile file(path);
@@ -47,7 +48,8 @@ TEST_F(CurvesExport, WritesAPngOf300DotsToTheInchOnWhite) {
 TEST_F(CurvesExport, WritesAnSvgWithItsTextsAsTextInANamedFont) {
     ASSERT_TRUE(exportCurves(*curves, page, PageFormat::svg, path("a.svg")).ok());
     const QString svg = QString::fromUtf8(contents(path("a.svg")));
-    for (const char* text : {"Harbour mole light", "R2 68 kΩ", "Output, pin 3 (V)", "Timing capacitor (V)", "Lamp current (mA)", "Time (s)", "D1", "D2"})
+    for (const char* text : {"Harbour mole light", "R2 68 kΩ", "Output, pin 3 (V)", "Timing capacitor (V)",
+                             "Lamp current (mA)", "Time (s)", "D1", "D2"})
         EXPECT_TRUE(svg.contains(QString::fromUtf8(text))) << text;
     EXPECT_TRUE(svg.contains(QStringLiteral("font-family=\"")));
     EXPECT_FALSE(svg.contains(QStringLiteral("<image"))) << "curves must stay vectors";
@@ -75,7 +77,8 @@ TEST_F(CurvesExport, WritesAPdfWithoutPictures) {
 TEST_F(CurvesExport, CopiesTheSamePictureThatItWrites) {
     ASSERT_TRUE(exportCurves(*curves, page, PageFormat::png, path("a.png")).ok());
     const QImage copy = curvesPicture(*curves, page);
-    EXPECT_EQ(QImage(path("a.png")).convertToFormat(QImage::Format_RGB32), copy.convertToFormat(QImage::Format_RGB32));
+    EXPECT_EQ(QImage(path("a.png")).convertToFormat(QImage::Format_RGB32),
+              copy.convertToFormat(QImage::Format_RGB32));
 }
 
 TEST_F(CurvesExport, SaysWhichFileCouldNotBeWrittenAndSparesWhatIsThere) {

@@ -23,7 +23,8 @@ class CurvesViewTest : public testing::Test {
     }
     StripPlot* plot() { return view.findChild<StripPlot*>(); }
     QPoint at(double time_s, Strip strip = Strip::output) {
-        return {static_cast<int>(std::lround(plot()->pixelAt(time_s))), plot()->stripRect(strip).center().y()};
+        return {static_cast<int>(std::lround(plot()->pixelAt(time_s))),
+                plot()->stripRect(strip).center().y()};
     }
     void key(Qt::Key k, Qt::KeyboardModifiers modifiers = {}) {
         QTest::keyClick(plot(), k, modifiers);
@@ -83,7 +84,8 @@ TEST_F(CurvesViewTest, DraggingMovesTheMomentLineAndSaysSo) {
 
 TEST_F(CurvesViewTest, MovingTheLineRepaintsNoCurve) {
     QSignalSpy replotted(plot(), &QCustomPlot::beforeReplot);
-    for (int k = 0; k < 20; ++k) view.setMoment(0.1 * k);
+    for (int k = 0; k < 20; ++k)
+        view.setMoment(0.1 * k);
     QApplication::processEvents();
     EXPECT_EQ(replotted.size(), 0);
     view.setCurves(curves);
@@ -93,7 +95,8 @@ TEST_F(CurvesViewTest, MovingTheLineRepaintsNoCurve) {
 
 TEST_F(CurvesViewTest, ManyCurvesInOneTurnArePaintedOnce) {
     QSignalSpy painted(&view, &CurvesView::painted);
-    for (int k = 0; k < 5; ++k) view.setCurves(test::formulaCurves({.high_s = 0.5 + 0.01 * k}));
+    for (int k = 0; k < 5; ++k)
+        view.setCurves(test::formulaCurves({.high_s = 0.5 + 0.01 * k}));
     QApplication::processEvents();
     EXPECT_EQ(painted.size(), 1);
 }
@@ -179,6 +182,22 @@ TEST_F(CurvesViewTest, LongRunsAreCutDownOffThisThread) {
     view.setCurves(endless);
     EXPECT_TRUE(replotted.wait(5000));
     EXPECT_EQ(plot()->visibleSpan(), (Span{0, endless->time_s.back()}));
+}
+
+TEST_F(CurvesViewTest, CrowdedCurvesAreDrawnThinAndOthersInFull) {
+    EXPECT_DOUBLE_EQ(plot()->graph(plot()->graphCount() - 1)->pen().widthF(), 1.5);
+    view.setCurves(test::formulaCurves({.cycles = 100, .pair = true}));
+    QApplication::processEvents();
+    EXPECT_DOUBLE_EQ(plot()->graph(plot()->graphCount() - 1)->pen().widthF(), 1.0);
+    wheel(3, 20);
+    EXPECT_DOUBLE_EQ(plot()->graph(plot()->graphCount() - 1)->pen().widthF(), 1.5) << "zoomed in";
+}
+
+TEST_F(CurvesViewTest, ItsStripsAreEquallyHigh) {
+    const auto heights = plot()->stripHeights();
+    EXPECT_NEAR(heights[0], heights[1], 4);
+    EXPECT_NEAR(heights[1], heights[2], 8);
+    EXPECT_EQ(plot()->stripRect(Strip::output).left(), plot()->stripRect(Strip::lamps).left());
 }
 
 TEST_F(CurvesViewTest, PaintsNothingButTheMessageWhenThereAreNoCurves) {

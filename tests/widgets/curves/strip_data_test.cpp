@@ -36,7 +36,8 @@ double drawnAt(const StripPoints& points, double time_s) {
     const auto before = std::prev(after);
     if (after == points.end()) return before->value;
     if (after->key == before->key) return after->value;
-    return before->value + (after->value - before->value) * (time_s - before->key) / (after->key - before->key);
+    return before->value +
+           (after->value - before->value) * (time_s - before->key) / (after->key - before->key);
 }
 
 TEST(Thinning, KeepsTheSmallestAndTheLargestOfEveryPixelColumn) {
@@ -49,12 +50,15 @@ TEST(Thinning, KeepsTheSmallestAndTheLargestOfEveryPixelColumn) {
     std::map<int, std::pair<double, double>> all, kept;
     const auto note = [&](auto& extremes, double time, double value) {
         if (time < visible.begin || time >= visible.end) return;
-        const int column = static_cast<int>(std::floor((time - visible.begin) / (visible.length() / columns)));
+        const int column =
+            static_cast<int>(std::floor((time - visible.begin) / (visible.length() / columns)));
         const auto [at, fresh] = extremes.try_emplace(column, value, value);
         if (!fresh) at->second = {std::min(at->second.first, value), std::max(at->second.second, value)};
     };
-    for (std::size_t k = 0; k < t.time_s.size(); ++k) note(all, t.time_s[k], t.value[k]);
-    for (const QCPGraphData& p : out) note(kept, p.key, p.value);
+    for (std::size_t k = 0; k < t.time_s.size(); ++k)
+        note(all, t.time_s[k], t.value[k]);
+    for (const QCPGraphData& p : out)
+        note(kept, p.key, p.value);
     EXPECT_EQ(all, kept);
 }
 
@@ -77,7 +81,8 @@ TEST(Thinning, StaysWithinItsToleranceOnExponentials) {
         thinned(curves->time_s, curves->capacitor_V, {0, curves->time_s.back()}, 100'000, tolerance);
     EXPECT_LT(out.size(), static_cast<qsizetype>(curves->time_s.size()) / 3);
     for (std::size_t k = 0; k < curves->time_s.size(); ++k)
-        EXPECT_NEAR(drawnAt(out, curves->time_s[k]), curves->capacitor_V[k], tolerance * 1.001) << curves->time_s[k];
+        EXPECT_NEAR(drawnAt(out, curves->time_s[k]), curves->capacitor_V[k], tolerance * 1.001)
+            << curves->time_s[k];
 }
 
 TEST(Thinning, ReachesBeyondBothEdgesOfTheVisibleSpan) {
@@ -113,7 +118,8 @@ TEST(StripRange, OpensANegativeHalfForACurrentButNotForLeakage) {
     auto curves = test::formulaCurves({});
     EXPECT_EQ(stripPicture(curves.get(), nullptr, {0, 5}, 800, {200, 200, 200}).ranges[2].begin, 0);
     curves->lamps[0].current_A[3] = -0.002;
-    EXPECT_DOUBLE_EQ(stripPicture(curves.get(), nullptr, {0, 5}, 800, {200, 200, 200}).ranges[2].begin, -0.002);
+    EXPECT_DOUBLE_EQ(stripPicture(curves.get(), nullptr, {0, 5}, 800, {200, 200, 200}).ranges[2].begin,
+                     -0.002);
 }
 
 TEST(StripEcho, FindsItsTwinByPartAndNotByOrder) {

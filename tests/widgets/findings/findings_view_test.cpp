@@ -18,18 +18,48 @@ namespace {
 
 std::vector<Finding> someFindings() {
     return {
-        {"control-unbypassed", Severity::note, {"U1:5"}, "Pin 5 is in no net.",
-         "Put 10 nF from pin 5 to ground.", {}, {}, "common practice, no source"},
-        {"reset-open", Severity::doubt, {"U1:4"}, "The reset pin is open.", "Join pin 4 to pin 8.", {}, {}, ""},
-        {"lamp-overdriven", Severity::overstress, {"D1", "R3"},
-         "The lamp D1 takes 31 mA effective; it is rated for 20 mA, and a longer sentence has to wrap in a narrow "
+        {"control-unbypassed",
+         Severity::note,
+         {"U1:5"},
+         "Pin 5 is in no net.",
+         "Put 10 nF from pin 5 to ground.",
+         {},
+         {},
+         "common practice, no source"},
+        {"reset-open",
+         Severity::doubt,
+         {"U1:4"},
+         "The reset pin is open.",
+         "Join pin 4 to pin 8.",
+         {},
+         {},
+         ""},
+        {"lamp-overdriven",
+         Severity::overstress,
+         {"D1", "R3"},
+         "The lamp D1 takes 31 mA effective; it is rated for 20 mA, and a longer sentence has to wrap in a "
+         "narrow "
          "panel.",
-         "Raise R3 to 270 Ω or more.", 0.031, 0.02, "lamp sheet, red"},
-        {"flicker", Severity::caution, {"D1"}, "The lamp D1 flashes 8.2 times a second.",
-         "Between 3 and 60 flashes a second can harm people with photosensitive epilepsy: slow it down.", 8.2, 3.0,
+         "Raise R3 to 270 Ω or more.",
+         0.031,
+         0.02,
+         "lamp sheet, red"},
+        {"flicker",
+         Severity::caution,
+         {"D1"},
+         "The lamp D1 flashes 8.2 times a second.",
+         "Between 3 and 60 flashes a second can harm people with photosensitive epilepsy: slow it down.",
+         8.2,
+         3.0,
          "WCAG 2.1, 2.3.1"},
-        {"output-shorted", Severity::fault, {"U1:3"}, "Pin 3 is joined straight to ground.", "Take the wire away.",
-         {}, {}, ""},
+        {"output-shorted",
+         Severity::fault,
+         {"U1:3"},
+         "Pin 3 is joined straight to ground.",
+         "Take the wire away.",
+         {},
+         {},
+         ""},
     };
 }
 
@@ -37,7 +67,8 @@ TEST(FindingsView, PutsTheWorstFirst) {
     FindingsView view;
     view.setFindings(someFindings());
     QStringList spoken;
-    for (FindingRow* row : view.findChildren<FindingRow*>()) spoken << row->accessibleName().section(':', 0, 0);
+    for (FindingRow* row : view.findChildren<FindingRow*>())
+        spoken << row->accessibleName().section(':', 0, 0);
     EXPECT_EQ(spoken.join(' ').toStdString(), "Fault Overstress Doubt Caution Note");
 }
 
@@ -97,10 +128,11 @@ TEST(FindingsView, EveryLinkNamesItsPlace) {
     QSignalSpy activated(&view, &FindingsView::placeActivated);
     FindingRow* row = view.findChildren<FindingRow*>().at(1);
     const auto labels = row->findChildren<QLabel*>();
-    const auto head = std::find_if(labels.begin(), labels.end(),
-                                   [](QLabel* l) { return l->text().contains(QStringLiteral("href=\"R3\"")); });
+    const auto head = std::find_if(labels.begin(), labels.end(), [](QLabel* l) {
+        return l->text().contains(QStringLiteral("href=\"R3\""));
+    });
     ASSERT_NE(head, labels.end());
-    emit (*head)->linkActivated(QStringLiteral("R3"));
+    emit(*head)->linkActivated(QStringLiteral("R3"));
     EXPECT_EQ(activated.last().first().toString(), QStringLiteral("R3"));
 }
 
@@ -108,7 +140,8 @@ TEST(FindingSymbols, DifferInOutlineAndNotOnlyInColour) {
     Theme grey = Theme::of(Theme::Mode::light);
     grey.fault = grey.overstress = grey.doubt = grey.caution = grey.note = Qt::black;
     std::vector<QImage> drawn;
-    for (Severity s : {Severity::fault, Severity::overstress, Severity::doubt, Severity::caution, Severity::note}) {
+    for (Severity s :
+         {Severity::fault, Severity::overstress, Severity::doubt, Severity::caution, Severity::note}) {
         QImage image(16, 16, QImage::Format_RGB32);
         image.fill(Qt::white);
         QPainter painter(&image);

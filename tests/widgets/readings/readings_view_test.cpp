@@ -50,7 +50,9 @@ const ReadingRow* find(const ReadingTable& table, const char* figure) {
     ADD_FAILURE() << "no row " << figure;
     return nullptr;
 }
-std::string plain(QString text) { return text.replace(QChar(0xA0), QLatin1Char(' ')).toStdString(); }
+std::string plain(QString text) {
+    return text.replace(QChar(0xA0), QLatin1Char(' ')).toStdString();
+}
 
 TEST(ReadingRows, GiveFourDigitsWithUnitAndTheDifferenceInPerCent) {
     const ReadingTable t = readingTable(moleLight());
@@ -60,7 +62,7 @@ TEST(ReadingRows, GiveFourDigitsWithUnitAndTheDifferenceInPerCent) {
     EXPECT_EQ(plain(cycle->difference.text), "+2.89 %"); // 1.0412 / 1.011995
     EXPECT_EQ(plain(find(t, "Flash rate")->setA.text), "0.9604 Hz");
     EXPECT_EQ(plain(find(t, "Flashes a minute")->setA.text), "57.63");
-    EXPECT_EQ(plain(find(t, "Duty cycle")->textbook.text), "53.42 %"); // 78 / 146
+    EXPECT_EQ(plain(find(t, "Duty cycle")->textbook.text), "53.42 %");   // 78 / 146
     EXPECT_EQ(plain(find(t, "First flash")->textbook.text), "856.9 ms"); // ln 3 x 0.78 s
     EXPECT_EQ(plain(find(t, "Share lit")->setA.text), "54.00 %");
     EXPECT_EQ(plain(find(t, "Charge a flash")->setA.text), "5.090 mC");
@@ -117,7 +119,8 @@ TEST(ReadingsView, ChangesOnlyTheCellsWhoseTextChanged) {
     auto first = std::make_shared<study::Readings>(moleLight());
     view.setReadings(first);
     QAbstractItemModel* model = view.findChild<QTableView*>()->model();
-    QSignalSpy changed(model, &QAbstractItemModel::dataChanged), reset(model, &QAbstractItemModel::modelReset);
+    QSignalSpy changed(model, &QAbstractItemModel::dataChanged),
+        reset(model, &QAbstractItemModel::modelReset);
     view.setReadings(std::make_shared<study::Readings>(moleLight()));
     EXPECT_EQ(changed.size(), 0);
     auto second = std::make_shared<study::Readings>(moleLight());

@@ -4,8 +4,8 @@
 #include "widgets/values/value_row.h"
 
 #include <QAccessible>
-#include <QScrollBar>
 #include <QMouseEvent>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 #include <gtest/gtest.h>
@@ -34,23 +34,26 @@ class ValuePanelTest : public testing::Test {
         panel.show();
         QApplication::processEvents();
         // As the document would: a wish is an edit, and the circuit comes back.
-        QObject::connect(&panel, &ValuePanel::valueWished, &panel, [this](const ValueRef& which, double value, int) {
-            Circuit changed;
-            for (const Part& p : circuit.parts()) {
-                Values values = p.values;
-                if (p.id == which.part) values[which.key] = value;
-                (void)changed.addPart(p.kind, p.ref, values).value();
-            }
-            circuit = changed;
-            panel.setCircuit(circuit, PartSet::A);
-        });
+        QObject::connect(&panel, &ValuePanel::valueWished, &panel,
+                         [this](const ValueRef& which, double value, int) {
+                             Circuit changed;
+                             for (const Part& p : circuit.parts()) {
+                                 Values values = p.values;
+                                 if (p.id == which.part) values[which.key] = value;
+                                 (void)changed.addPart(p.kind, p.ref, values).value();
+                             }
+                             circuit = changed;
+                             panel.setCircuit(circuit, PartSet::A);
+                         });
     }
     ValueRow* row(PartId part, std::string_view key) {
         for (ValueRow* r : panel.findChildren<ValueRow*>())
             if (r->subject().part == part && r->subject().key == key) return r;
         return nullptr;
     }
-    double held(PartId part, const char* key) { return std::get<double>(*circuit.value(PartSet::A, part, key)); }
+    double held(PartId part, const char* key) {
+        return std::get<double>(*circuit.value(PartSet::A, part, key));
+    }
     void type(ValueRow* r, const char* text) {
         r->field()->setFocus();
         r->field()->selectAll();
@@ -65,7 +68,8 @@ class ValuePanelTest : public testing::Test {
 TEST_F(ValuePanelTest, ShowsEveryMainValueInFileOrderWithItsUnit) {
     QStringList shown;
     for (ValueRow* r : panel.findChildren<ValueRow*>())
-        shown << QString::fromStdString(r->subject().ref) + QLatin1Char(' ') + r->field()->text().simplified();
+        shown << QString::fromStdString(r->subject().ref) + QLatin1Char(' ') +
+                     r->field()->text().simplified();
     EXPECT_EQ(shown.join(QStringLiteral("; ")).replace(QChar(0xA0), QLatin1Char(' ')).toStdString(),
               "BT1 6 V; R1 10 kΩ; R2 68 kΩ; C1 10 µF; RV1 100 kΩ; RV1 35 %");
 }
@@ -162,6 +166,19 @@ TEST_F(ValuePanelTest, ARefusedTextStaysWithItsReasonUntilEscape) {
     EXPECT_TRUE(r->field()->text().startsWith(QStringLiteral("68")));
 }
 
+TEST_F(ValuePanelTest, AWishThatIsNotGrantedIsShownNoLongerThanTheGesture) {
+    ValuePanel alone; // nobody listens to it
+    alone.resize(420, 360);
+    alone.setCircuit(circuit, PartSet::A);
+    alone.show();
+    ValueRow* r = alone.findChildren<ValueRow*>().at(1);
+    QTest::mousePress(r->slider(), Qt::LeftButton, {}, {20, 10});
+    EXPECT_NE(r->slider()->value(), 10e3);
+    QTest::mouseRelease(r->slider(), Qt::LeftButton, {}, {20, 10});
+    EXPECT_EQ(r->slider()->value(), 10e3);
+    EXPECT_TRUE(r->field()->text().startsWith(QStringLiteral("10")));
+}
+
 TEST_F(ValuePanelTest, ASettingIsTypedInPerCent) {
     ValueRow* r = row(rv, "setting");
     for (const char* text : {"40", "40 %", "40%"}) {
@@ -198,8 +215,8 @@ TEST_F(ValuePanelTest, ARunOfKeysIsOneGestureThatQuietOrLeavingEnds) {
 TEST_F(ValuePanelTest, TheWheelScrollsPastASliderWithoutFocus) {
     ScaleSlider* slider = row(r1, "resistance")->slider();
     const auto turn = [&] {
-        QWheelEvent event({30, 10}, slider->mapToGlobal(QPoint(30, 10)), {}, {0, 120}, Qt::NoButton, Qt::NoModifier,
-                          Qt::NoScrollPhase, false);
+        QWheelEvent event({30, 10}, slider->mapToGlobal(QPoint(30, 10)), {}, {0, 120}, Qt::NoButton,
+                          Qt::NoModifier, Qt::NoScrollPhase, false);
         QApplication::sendEvent(slider, &event);
     };
     row(r2, "resistance")->field()->setFocus();
@@ -244,7 +261,8 @@ TEST_F(ValuePanelTest, SpeaksNameAndValueOfASlider) {
     ASSERT_TRUE(spoken);
     EXPECT_EQ(spoken->role(), QAccessible::Slider);
     EXPECT_EQ(spoken->text(QAccessible::Name), QStringLiteral("R1 resistance"));
-    EXPECT_EQ(spoken->text(QAccessible::Value).replace(QChar(0xA0), QLatin1Char(' ')), QString::fromUtf8("10 kΩ"));
+    EXPECT_EQ(spoken->text(QAccessible::Value).replace(QChar(0xA0), QLatin1Char(' ')),
+              QString::fromUtf8("10 kΩ"));
     EXPECT_EQ(row(rv, "setting")->field()->accessibleName(), QStringLiteral("RV1 setting"));
 }
 
