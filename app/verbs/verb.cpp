@@ -24,8 +24,7 @@ std::string column(std::string_view text, std::size_t width) {
 std::string usageLine(const Verb& verb) {
     std::string line = "blinkwright ";
     line += verb.name;
-    for (const std::string_view operand : verb.operands)
-        (line += ' ') += operand;
+    for (const std::string_view operand : verb.operands) (line += ' ') += operand;
     return line;
 }
 
@@ -69,8 +68,7 @@ std::string programHelp() {
     std::string text = "A workshop for lamp blinkers built on the 555 timer.\n\n"
                        "  blinkwright [FILE]    opens the window\n";
     std::size_t width = 0;
-    for (const Verb* verb : allVerbs())
-        width = std::max(width, usageLine(*verb).size());
+    for (const Verb* verb : allVerbs()) width = std::max(width, usageLine(*verb).size());
     text += "\nWithout a window, printing to standard output:\n";
     for (const Verb* verb : allVerbs())
         text += column(usageLine(*verb), width) + std::string(verb->summary) + "\n";
@@ -88,11 +86,11 @@ int runVerb(const Verb& verb, std::span<const std::string> arguments, std::ostre
     if (!read)
         return refuse({read.fault().place,
                        read.fault().text + " (see 'blinkwright " + std::string(verb.name) + " --help')"});
-    if (read.value().help) {
+    Result<ExitCode> answer = done;
+    if (read.value().help)
         out << helpText(verb);
-        return done;
-    }
-    const Result<ExitCode> answer = verb.run(read.value(), out, err);
+    else
+        answer = verb.run(read.value(), out, err);
     if (!answer) return refuse(answer.fault());
     if (!out.flush()) return refuse({{}, "cannot write to standard output"});
     return answer.value();

@@ -224,6 +224,18 @@ TEST_F(Verbs, BadUsageIsOneSentenceAndExitCodeTwo) {
     }
 }
 
+TEST_F(Verbs, OutputThatCannotBeWrittenIsAFault) {
+    for (const char* words : {"readings", "check", "check --help"}) {
+        QProcess shell;
+        shell.start("sh",
+                    {"-c", QString("'%1' %2 '%3' > /dev/full")
+                               .arg(QCoreApplication::applicationDirPath() + "/blinkwright", words, mole)});
+        ASSERT_TRUE(shell.waitForFinished(60000));
+        EXPECT_EQ(shell.exitCode(), 2) << words;
+        EXPECT_TRUE(isOneSentence(shell.readAllStandardError())) << words;
+    }
+}
+
 TEST_F(Verbs, AnUnknownVerbShowsTheUsage) {
     const Answer a = run({"frobnicate"});
     EXPECT_EQ(a.code, 2);
