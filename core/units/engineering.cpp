@@ -53,6 +53,14 @@ int prefixExponent(int exponent) {
     return static_cast<int>(std::floor(exponent / 3.0)) * 3;
 }
 
+/// Prefix exponent for a value of a unit. Capacitances up to a tenth of a farad stay in microfarad, as capacitors are
+/// marked: 2200 µF, not 2.2 mF (common practice, no source).
+int prefixExponentOf(Unit unit, int exponent) {
+    if (unit == Unit::none) return 0;
+    if (unit == Unit::farad && exponent >= -3 && exponent < -1) return -6;
+    return prefixExponent(exponent);
+}
+
 std::string withUnit(std::string number, std::string_view prefix, Unit unit) {
     if (unit == Unit::none && prefix.empty()) return number;
     return number.append(noBreakSpace).append(prefix).append(symbol(unit));
@@ -83,7 +91,7 @@ std::string formatQuantity(double value, Unit unit, int significant, bool keepZe
                         unit);
 
     const Rounded rounded = roundTo(std::fabs(value), significant);
-    const int exponent = unit == Unit::none ? 0 : prefixExponent(rounded.exponent);
+    const int exponent = prefixExponentOf(unit, rounded.exponent);
     const PrefixInfo* prefix = prefixWith(exponent);
     // Plain numbers keep a readable span of zeros; beyond it, and beyond the prefixes, a power of ten says it
     // better.

@@ -233,6 +233,12 @@ constexpr Writing writings[] = {
     {470, Unit::ohm, 3, true, "470 Ω"},
     {2.2e-7, Unit::farad, 3, false, "220 nF"},
     {1e-5, Unit::farad, 3, false, "10 µF"},
+    // capacitors are marked in microfarad up to a tenth of a farad: common practice, no source
+    {1e-3, Unit::farad, 3, false, "1000 µF"},
+    {2.2e-3, Unit::farad, 3, false, "2200 µF"},
+    {0.047, Unit::farad, 3, false, "47000 µF"},
+    {0.1, Unit::farad, 3, false, "100 mF"},
+    {1, Unit::farad, 3, false, "1 F"},
     {0.02, Unit::ampere, 3, false, "20 mA"},
     {-0.0123, Unit::ampere, 3, false, "-12.3 mA"},
     {0, Unit::volt, 3, false, "0 V"},
