@@ -18,10 +18,11 @@ BLINKWRIGHT_BUILD_PACKAGES=(
 BLINKWRIGHT_WAYLAND_PACKAGES=(qt6-wayland)
 
 # To build and run the tests, besides the above: test frameworks, the independent solver, a display with a window
-# manager for tests that need a real one, a font so that pictures look alike everywhere, and readers of exported PDF.
+# manager for tests that need a real one, a font so that pictures look alike everywhere, readers of exported PDF, and
+# the source of a locale with a decimal comma.
 BLINKWRIGHT_TEST_PACKAGES=(
   libgtest-dev libgmock-dev libsundials-dev libbenchmark-dev
-  xvfb xdotool openbox fonts-dejavu-core poppler-utils
+  xvfb xdotool openbox fonts-dejavu-core poppler-utils locales
 )
 
 # To run the benchmarks, besides the build packages.

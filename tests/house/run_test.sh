@@ -8,7 +8,8 @@ tree=$1
 stub_installed "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_TEST_PACKAGES[@]}"
 stub_user 1000
 stub_build
-stub ctest 'printf "platform %s\n100%% tests passed, 0 tests failed out of 7\n" "$QT_QPA_PLATFORM"; exit 8'
+stub localedef
+stub ctest 'printf "locales %s\n" "$LOCPATH"; printf "platform %s\n100%% tests passed, 0 tests failed out of 7\n" "$QT_QPA_PLATFORM"; exit 8'
 
 in_world bash "$world/tests/run.sh"
 expect_text "tests are switched on" "$(calls cmake)" "-DBLINKWRIGHT_TESTS=ON"
@@ -16,6 +17,8 @@ expect "everything is built on two cores" test "$(calls ninja)" = "-C $world/bui
 expect_text "failures are shown" "$(calls ctest)" "--output-on-failure"
 expect "ctest has the last word" test "${out##*$'\n'}" = "100% tests passed, 0 tests failed out of 7"
 expect_text "no display is needed" "$out" "platform offscreen"
+expect_text "a locale with a decimal comma is made" "$(calls localedef)" "de_DE.UTF-8"
+expect_text "and the tests find it" "$out" "locales $world/build/check/locales"
 expect "ctest's exit code is the script's" test "$status" = 8
 
 forget_calls
