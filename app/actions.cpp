@@ -161,6 +161,13 @@ void MainWindow::makeToolBar() {
     bar->addSeparator();
     bar->addAction(m_undo);
     bar->addAction(m_redo);
+    // Their texts name the last step, and so change with every one; their size never does, and says so, lest
+    // the window be laid out anew.
+    for (QAction* action : {m_undo, m_redo}) {
+        QWidget* button = bar->widgetForAction(action);
+        button->ensurePolished();
+        button->setFixedSize(button->sizeHint());
+    }
     bar->addSeparator();
     bar->addAction(m_fitCurves);
     bar->addAction(m_export);

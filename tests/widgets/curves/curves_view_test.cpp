@@ -83,14 +83,14 @@ TEST_F(CurvesViewTest, DraggingMovesTheMomentLineAndSaysSo) {
 }
 
 TEST_F(CurvesViewTest, MovingTheLineRepaintsNoCurve) {
-    QSignalSpy replotted(plot(), &QCustomPlot::beforeReplot);
+    QSignalSpy redrawn(plot(), &StripPlot::redrawn);
     for (int k = 0; k < 20; ++k)
         view.setMoment(0.1 * k);
     QApplication::processEvents();
-    EXPECT_EQ(replotted.size(), 0);
+    EXPECT_EQ(redrawn.size(), 0);
     view.setCurves(curves);
     QApplication::processEvents();
-    EXPECT_EQ(replotted.size(), 1);
+    EXPECT_EQ(redrawn.size(), 1);
 }
 
 TEST_F(CurvesViewTest, ManyCurvesInOneTurnArePaintedOnce) {
@@ -178,9 +178,9 @@ TEST_F(CurvesViewTest, AxisAndReadoutHaveTheSamePrefix) {
 
 TEST_F(CurvesViewTest, LongRunsAreCutDownOffThisThread) {
     const auto endless = test::formulaCurves({.cycles = 400, .pointsAPhase = 600}); // 480,000 points a trace
-    QSignalSpy replotted(plot(), &QCustomPlot::afterReplot);
+    QSignalSpy redrawn(plot(), &StripPlot::redrawn);
     view.setCurves(endless);
-    EXPECT_TRUE(replotted.wait(5000));
+    EXPECT_TRUE(redrawn.wait(5000));
     EXPECT_EQ(plot()->visibleSpan(), (Span{0, endless->time_s.back()}));
 }
 
