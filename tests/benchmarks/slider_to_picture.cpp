@@ -208,7 +208,8 @@ int main(int count, char** arguments) {
                      "%s: median %.2f ms, p99 %.2f ms, worst %.2f ms; of the window's thread median %.2f ms, "
                      "p99 %.2f ms; window %d x %d, curves %d x %d\n",
                      begin == circuit::Begin::powerOn ? "power-on" : "settled", middle, late,
-                     picture_ms.back(), percentile(work_ms, 0.5), percentile(work_ms, 0.99), bench.windowSize().width(), bench.windowSize().height(), bench.paintedSize().width(),
+                     picture_ms.back(), percentile(work_ms, 0.5), percentile(work_ms, 0.99),
+                     bench.windowSize().width(), bench.windowSize().height(), bench.paintedSize().width(),
                      bench.paintedSize().height());
         median_ms = std::max(median_ms, middle);
         p99_ms = std::max(p99_ms, late);

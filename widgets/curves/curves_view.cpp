@@ -381,7 +381,8 @@ void CurvesView::fit() {
 }
 
 void CurvesView::zoomBy(double factor) {
-    if (drawable(d->curves)) d->zoom(1 / factor, std::clamp(d->clamped(d->wanted), d->shown.begin, d->shown.end));
+    if (drawable(d->curves))
+        d->zoom(1 / factor, std::clamp(d->clamped(d->wanted), d->shown.begin, d->shown.end));
 }
 
 } // namespace blinkwright::widgets

@@ -53,8 +53,7 @@ StripPlot::StripPlot(QWidget* parent, Use use)
     m_timeTicker->setTickCount(8);
     m_timeTicker->scale = AxisScale::ofTime(1);
     m_panels[2].ticker->scale = AxisScale::of(0.01, units::Unit::ampere);
-    for (std::size_t s : {0u, 1u})
-        m_panels[s].ticker->scale = AxisScale::of(1, units::Unit::volt);
+    for (std::size_t s : {0u, 1u}) m_panels[s].ticker->scale = AxisScale::of(1, units::Unit::volt);
 
     m_echoOutput = addTrace(Strip::output, "echo");
     m_echoCapacitor = addTrace(Strip::capacitor, "echo");
@@ -75,8 +74,7 @@ StripTrace* StripPlot::addTrace(Strip strip, const char* layerName) {
 }
 
 void StripPlot::matchGraphs(std::vector<StripTrace*>& graphs, std::size_t count, const char* layerName) {
-    while (graphs.size() < count)
-        graphs.push_back(addTrace(Strip::lamps, layerName));
+    while (graphs.size() < count) graphs.push_back(addTrace(Strip::lamps, layerName));
     while (graphs.size() > count) {
         removeGraph(graphs.back());
         graphs.pop_back();
@@ -138,8 +136,7 @@ void StripPlot::labelAxes() {
 
 void StripPlot::paintGraphs() {
     std::vector<std::string> names;
-    for (const LampPoints& lamp : m_lamps)
-        names.push_back(lamp.colour);
+    for (const LampPoints& lamp : m_lamps) names.push_back(lamp.colour);
     m_lampColours = lampCurveColours(m_theme, names);
     m_groundStale = true;
     const auto colour = [this](QCPGraph* graph, const QColor& c) {
@@ -154,8 +151,7 @@ void StripPlot::paintGraphs() {
         level->setPen(line(m_theme.level, levelWidth));
         level->setAntialiased(false); // level as they are, they would blur over two rows of pixels
     }
-    for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)
-        colour(m_lampGraphs[k], m_lampColours[k]);
+    for (std::size_t k = 0; k < m_lampGraphs.size(); ++k) colour(m_lampGraphs[k], m_lampColours[k]);
     for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k) {
         const int twin = m_echo.lamps[k].twin;
         const QColor own = twin >= 0 ? m_lampColours[static_cast<std::size_t>(twin)]
@@ -168,14 +164,14 @@ void StripPlot::setTheme(const Theme& theme) {
     m_theme = theme;
     styleAxes();
     paintGraphs();
+    updateLayout(); // new margins move the strips, whose heights the next picture is cut for
 }
 
 void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
     const auto give = [](QCPGraph* graph, const StripPoints& points) { graph->data()->set(points, true); };
     const auto pointsOf = [](const CurvePoints& c) {
         qsizetype sum = c.output.size() + c.capacitor.size() + c.upperLevel.size() + c.lowerLevel.size();
-        for (const LampPoints& lamp : c.lamps)
-            sum += lamp.points.size();
+        for (const LampPoints& lamp : c.lamps) sum += lamp.points.size();
         return sum;
     };
     const auto samePoints = [](const LampPoints& x, const LampPoints& y) {
@@ -192,8 +188,7 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
                               return x.ref == y.ref && x.colour == y.colour && x.twin == y.twin;
                           });
     };
-    const bool newLamps =
-        !sameLamps(m_lamps, picture.curves.lamps) || !sameLamps(m_echo.lamps, echo.lamps);
+    const bool newLamps = !sameLamps(m_lamps, picture.curves.lamps) || !sameLamps(m_echo.lamps, echo.lamps);
     give(m_output, picture.curves.output);
     give(m_capacitor, picture.curves.capacitor);
     give(m_upper, picture.curves.upperLevel);
@@ -214,8 +209,7 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
         m_dense = dense;
         m_lamps = picture.curves.lamps;
         m_echo = echo;
-        for (LampPoints& lamp : m_lamps)
-            lamp.points.clear();
+        for (LampPoints& lamp : m_lamps) lamp.points.clear();
         paintGraphs();
     }
     m_echo = echo;
@@ -241,8 +235,7 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
 void StripPlot::setVisibleSpan(Span span) {
     if (span == visibleSpan()) return;
     m_groundStale = true;
-    for (Panel& panel : m_panels)
-        panel.rect->axis(QCPAxis::atBottom)->setRange(span.begin, span.end);
+    for (Panel& panel : m_panels) panel.rect->axis(QCPAxis::atBottom)->setRange(span.begin, span.end);
     m_timeTicker->scale = AxisScale::ofTime(std::max(std::abs(span.begin), std::abs(span.end)));
     m_panels[2].rect->axis(QCPAxis::atBottom)->setLabel(tr("Time (%1)").arg(m_timeTicker->scale.unitText()));
 }
@@ -331,21 +324,17 @@ void StripPlot::paintGround() {
     m_ground.fill(m_theme.paper);
     QCPPainter painter(&m_ground);
     constexpr const char* inFront[] = {"levels", "main", "moment"};
-    for (const char* name : inFront)
-        layer(name)->setVisible(false);
+    for (const char* name : inFront) layer(name)->setVisible(false);
     draw(&painter);
-    for (const char* name : inFront)
-        layer(name)->setVisible(true);
+    for (const char* name : inFront) layer(name)->setVisible(true);
     m_groundStale = false;
     m_pictureStale = true;
 }
 
 void StripPlot::paintCurves(QCPPainter& painter) {
     painter.drawPixmap(0, 0, m_ground);
-    for (StripTrace* trace : {m_upper, m_lower, m_output, m_capacitor})
-        trace->paintOn(&painter);
-    for (StripTrace* lamp : m_lampGraphs)
-        lamp->paintOn(&painter);
+    for (StripTrace* trace : {m_upper, m_lower, m_output, m_capacitor}) trace->paintOn(&painter);
+    for (StripTrace* lamp : m_lampGraphs) lamp->paintOn(&painter);
 }
 
 void StripPlot::paintEvent(QPaintEvent* event) {

@@ -6,8 +6,9 @@
 //   plot.setPicture(stripPicture(curves, echo, {0, 6}, 1200, plot.stripHeights()));
 //   plot.redraw(true);
 //   plot.setMoment(moment, true); // draws no curve anew
-// On screen, what stays while a value is dragged (axes, captions, echo) is kept as a picture. Curves go over it,
-// straight onto the window. The plot's own buffers, each cleared, drawn and blended in full, are not used.
+// On screen, what stays while a value is dragged (axes, captions, echo) is kept as a picture. Curves go over
+// it, straight onto the window. The plot's own buffers, each cleared, drawn and blended in full, are not
+// used.
 #pragma once
 
 #include "core/engine/curves.h"
@@ -110,8 +111,8 @@ class StripPlot : public QCustomPlot {
     bool m_focusShown = false;
     bool m_dense = false; ///< so many lines that only thin ones are drawn in time
 
-    QPixmap m_ground;          ///< all that stands behind the curves
-    QPixmap m_picture;         ///< ground and curves, made when they are painted again as they are
+    QPixmap m_ground;  ///< all that stands behind the curves
+    QPixmap m_picture; ///< ground and curves, made when they are painted again as they are
     bool m_pictureStale = true;
     bool m_groundStale = true; ///< and the layout of axes with it
     bool m_curvesFresh = true; ///< not painted yet

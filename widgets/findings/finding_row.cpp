@@ -128,8 +128,7 @@ FindingRow::FindingRow(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(textLeft, topMargin, 10, topMargin);
     column->setSpacing(2);
-    for (SteadyLabel* part : {m_head, m_text, m_remedy, m_source})
-        column->addWidget(part);
+    for (SteadyLabel* part : {m_head, m_text, m_remedy, m_source}) column->addWidget(part);
     m_source->hide();
     connect(m_head->label(), &QLabel::linkActivated, this, &FindingRow::placeActivated);
 }

@@ -52,9 +52,9 @@ Drawing::Change Drawing::show(const Circuit& circuit) {
     for (std::size_t i = 0; i < m_parts.size(); ++i) {
         PartView now = viewOf(circuit, circuit.parts()[i], m_parts[i].pose);
         if (now == m_parts[i]) continue;
-        const bool sameSymbol =
-            now.colour == m_parts[i].colour && now.polarised == m_parts[i].polarised &&
-            now.closed == m_parts[i].closed && now.pose == m_parts[i].pose && now.kind != PartKind::timer;
+        const bool sameSymbol = now.colour == m_parts[i].colour && now.polarised == m_parts[i].polarised &&
+                                now.closed == m_parts[i].closed && now.pose == m_parts[i].pose &&
+                                now.kind != PartKind::timer;
         m_parts[i] = std::move(now);
         if (!sameSymbol) m_changed.push_back(partArea(m_parts[i]));
         if (m_parts[i].kind == PartKind::timer) continue;
@@ -68,8 +68,7 @@ Drawing::Change Drawing::show(const Circuit& circuit) {
 void Drawing::rebuild(const Circuit& circuit) {
     const std::map<PartId, Pose> poses = layOut(circuit);
     m_parts.clear();
-    for (const Part& part : circuit.parts())
-        m_parts.push_back(viewOf(circuit, part, poses.at(part.id)));
+    for (const Part& part : circuit.parts()) m_parts.push_back(viewOf(circuit, part, poses.at(part.id)));
     m_routes = route(routerInput(m_parts, circuit));
     m_labels = placeLabels(m_parts, m_routes);
     placeRailTexts(circuit);
@@ -97,10 +96,8 @@ void Drawing::placeRailTexts(const Circuit& circuit) {
 
 void Drawing::measure() {
     QRectF all;
-    for (const PartView& part : m_parts)
-        all |= area(placed(extentOf(part.kind), part.pose));
-    for (const Label& label : m_labels)
-        all |= label.rect;
+    for (const PartView& part : m_parts) all |= area(placed(extentOf(part.kind), part.pose));
+    for (const Label& label : m_labels) all |= label.rect;
     for (const Segment& s : m_routes.segments)
         all |= QRectF(QPointF(s.a.x, s.a.y), QPointF(s.b.x, s.b.y)).adjusted(-1, -1, 1, 1);
     for (const RailEnd& end : m_railEnds)

@@ -28,8 +28,8 @@ class Drawing {
     /// Everything that is drawn, labels included; a small area about the origin where there is nothing.
     QRectF bounds() const { return m_bounds; }
 
-    /// All but lenses and marks. @param areas what lies in none of them may be left out; the painter is clipped
-    /// to them by the caller. Empty: everything.
+    /// All but lenses and marks. @param areas what lies in none of them may be left out; the painter is
+    /// clipped to them by the caller. Empty: everything.
     void paint(QPainter& painter, const Theme& theme, const std::vector<QRectF>& areas = {}) const;
 
     std::optional<circuit::PartId> partAt(QPointF at) const;

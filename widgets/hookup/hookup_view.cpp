@@ -98,11 +98,9 @@ class HookupView::Private {
     }
     void mendGround() {
         QRegion pixels;
-        for (const QRectF& area : staleAreas)
-            pixels += pixelsOf(area);
+        for (const QRectF& area : staleAreas) pixels += pixelsOf(area);
         std::vector<QRectF> areas; // what has pixels in the mended ones
-        for (const QRect& part : pixels)
-            areas.push_back(camera.toDrawing(part));
+        for (const QRect& part : pixels) areas.push_back(camera.toDrawing(part));
         staleAreas.clear();
         QPainter painter(&ground);
         painter.setClipRegion(pixels);
@@ -254,7 +252,9 @@ std::optional<PartId> HookupView::selected() const {
     return d->chosen;
 }
 
-void HookupView::zoomBy(double factor) { d->zoomMiddle(factor); }
+void HookupView::zoomBy(double factor) {
+    d->zoomMiddle(factor);
+}
 
 void HookupView::fit() {
     d->keepFitted = true;

@@ -145,8 +145,7 @@ class ReadingsView::Private {
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
         const int wide = table->fontMetrics().horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
-        for (int c : {Column::textbook, Column::setA, Column::difference})
-            table->setColumnWidth(c, wide);
+        for (int c : {Column::textbook, Column::setA, Column::difference}) table->setColumnWidth(c, wide);
         table->setAccessibleName(ReadingsView::tr("Readings"));
         auto* layout = new QVBoxLayout(view);
         layout->setContentsMargins(0, 0, 0, 0);

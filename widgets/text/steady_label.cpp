@@ -10,7 +10,8 @@ constexpr double leastUse = 0.7; ///< a line that needs less of its room gives t
 } // namespace
 
 // The label is in no layout, so what it asks for stops here.
-SteadyLabel::SteadyLabel(QWidget* parent) : QWidget(parent), m_label(new QLabel(this)) {}
+SteadyLabel::SteadyLabel(QWidget* parent) : QWidget(parent), m_label(new QLabel(this)) {
+}
 
 void SteadyLabel::setText(const QString& text) {
     if (m_label->text() == text) return;
