@@ -169,8 +169,7 @@ void MainWindow::makeToolBar() {
         button->setFocusPolicy(Qt::NoFocus);
         button->setIconSize(bar->iconSize());
         bar->addWidget(button);
-        button->ensurePolished();
-        button->setFixedSize(button->sizeHint());
+        m_steadyButtons.push_back(button);
     }
     bar->addSeparator();
     bar->addAction(m_fitCurves);
@@ -243,6 +242,7 @@ void MainWindow::showIcons(const widgets::Theme& theme) {
     m_redo->setIcon(icon(Icon::redo, theme));
     m_fitCurves->setIcon(icon(Icon::fit, theme));
     m_export->setIcon(icon(Icon::exportCurves, theme));
+    for (QToolButton* button : m_steadyButtons) button->setFixedSize(button->sizeHint());
 }
 
 } // namespace blinkwright::app

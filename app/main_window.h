@@ -13,12 +13,14 @@
 #include "app/settings.h"
 
 #include <QMainWindow>
+#include <vector>
 
 class QActionGroup;
 class QLabel;
 class QMenu;
 class QSpinBox;
 class QSplitter;
+class QToolButton;
 
 namespace blinkwright::app {
 
@@ -127,6 +129,7 @@ class MainWindow : public QMainWindow {
     QAction* m_fromPowerOn = nullptr;
     QAction* m_settled = nullptr;
     QSpinBox* m_flashes = nullptr;
+    std::vector<QToolButton*> m_steadyButtons; ///< whose size stays while their texts change
     bool m_painted = false;
 };
 

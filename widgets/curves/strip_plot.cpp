@@ -10,7 +10,7 @@ namespace blinkwright::widgets {
 
 namespace {
 constexpr double curveWidth = 1.5;
-constexpr double levelWidth = 1.1;      // at 1 the plot takes a hairline, which is lost in print
+constexpr double levelWidth = 1.1;      // on a page; at 1 the plot takes a hairline, which is lost in print
 constexpr double headroom = 0.05;       // of a strip's range, so that a curve at its end is not cut in half
 constexpr qsizetype densePoints = 2500; // about 3 ms of wide antialiased lines at 1200 by 800
 constexpr int fontPixels = 12;          // text in pixels, so that a page at any resolution is laid out alike
@@ -36,10 +36,15 @@ StripPlot::StripPlot(QWidget* parent, Use use)
 
     plotLayout()->clear();
     plotLayout()->setRowSpacing(0);
+    plotLayout()->setLayer("background"); // to hide a layer hides all that hangs on its elements, wherever
     auto* margins = new QCPMarginGroup(this);
     m_timeTicker = QSharedPointer<ScaleTicker>::create();
     for (std::size_t s = 0; s < stripCount; ++s) {
         auto* rect = new QCPAxisRect(this);
+        rect->setLayer("background");
+        // Below all curves, and the grid below the axes; as they come, both would lie over levels and echo.
+        for (QCPAxis* axis : rect->axes()) axis->grid()->setLayer("grid");
+        for (QCPAxis* axis : rect->axes()) axis->setLayer("grid");
         plotLayout()->addElement(static_cast<int>(s), 0, rect);
         rect->setMarginGroup(QCP::msLeft, margins);
         rect->setAutoMargins(QCP::msLeft | QCP::msBottom);
@@ -148,7 +153,7 @@ void StripPlot::paintGraphs() {
     colour(m_echoOutput, m_theme.echo(m_theme.setA));
     colour(m_echoCapacitor, m_theme.echo(m_theme.setA));
     for (QCPGraph* level : {m_upper, m_lower}) {
-        level->setPen(line(m_theme.level, levelWidth));
+        level->setPen(line(m_theme.level, m_use == Use::page ? levelWidth : 1.0));
         level->setAntialiased(false); // level as they are, they would blur over two rows of pixels
     }
     for (std::size_t k = 0; k < m_lampGraphs.size(); ++k) colour(m_lampGraphs[k], m_lampColours[k]);

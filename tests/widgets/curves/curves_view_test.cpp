@@ -121,6 +121,33 @@ TEST_F(CurvesViewTest, LooksTheSameHoweverLittleIsPaintedAnew) {
     EXPECT_EQ(without, picture());
 }
 
+TEST_F(CurvesViewTest, AxesGridCurvesAndEchoAreSeen) {
+    view.setEcho(test::formulaCurves({.high_s = 0.6, .pair = true}));
+    for (const auto mode : {Theme::Mode::light, Theme::Mode::dark}) {
+        const Theme& theme = Theme::of(mode);
+        view.setTheme(theme);
+        QApplication::processEvents();
+        const QImage image = plot()->grab().toImage();
+        const auto pixelsOf = [&](const QColor& colour, const QRect& within) {
+            int found = 0;
+            for (int y = within.top(); y <= within.bottom(); ++y)
+                for (int x = within.left(); x <= within.right(); ++x)
+                    if (image.pixelColor(x, y) == colour) ++found;
+            return found;
+        };
+        for (const Strip strip : {Strip::output, Strip::capacitor, Strip::lamps}) {
+            const QRect rect = plot()->stripRect(strip);
+            EXPECT_GT(pixelsOf(theme.grid, rect), 3 * rect.width());
+            EXPECT_GT(pixelsOf(theme.frame, rect.adjusted(-1, 0, 1, 2)), rect.width());
+            const QRect labels(0, rect.top(), rect.left() - 6, rect.height());
+            EXPECT_LT(pixelsOf(theme.paper, labels), labels.width() * labels.height() - 50);
+        }
+        const QRect output = plot()->stripRect(Strip::output);
+        EXPECT_GT(pixelsOf(theme.setA, output), output.width() / 2);
+        EXPECT_GT(pixelsOf(theme.echo(theme.setA), output), output.width() / 4);
+    }
+}
+
 TEST_F(CurvesViewTest, BothSwitchingLevelsAreSeen) {
     for (const auto mode : {Theme::Mode::light, Theme::Mode::dark}) {
         const Theme& theme = Theme::of(mode);
