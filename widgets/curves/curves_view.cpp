@@ -15,6 +15,7 @@ namespace {
 constexpr int grabDistance_px = 6;
 constexpr double leastSpan_s = 1e-8;
 constexpr double zoomStep = 1.25;
+constexpr int echoWait_ms = 40; ///< in this time the first change of a drag has come, if there is one
 /// From this many values on, the cutting down is left to another thread: about 1.5 ms of work.
 constexpr std::size_t valuesAtOnce = 300'000;
 
@@ -66,11 +67,13 @@ class CurvesView::Private : public QObject {
         const Span fit = fitted();
         return {std::min(all.begin, fit.begin), std::max(all.end, fit.end)};
     }
-    void dataChanged() {
+    void dataChanged(int wait_ms = 0) {
         if (!chosen || !drawable(curves) || shown.end <= curves->time_s.front() ||
-            shown.begin >= curves->time_s.back())
-            showFitted();
-        soon();
+            shown.begin >= curves->time_s.back()) {
+            chosen = false;
+            shown = fitted();
+        }
+        soon(wait_ms);
     }
     void showFitted() {
         chosen = false;
@@ -92,8 +95,14 @@ class CurvesView::Private : public QObject {
     }
 
     // --- painting: at most once an event loop turn
-    void soon() {
+    void soon(int wait_ms = 0) {
         dirty = true;
+        if (wait_ms > 0) {
+            QTimer::singleShot(wait_ms, this, [this] {
+                if (dirty) refresh(true);
+            });
+            return;
+        }
         if (queued) return;
         queued = true;
         QTimer::singleShot(0, this, [this] {
@@ -357,7 +366,8 @@ void CurvesView::setCurves(Shared curves) {
 void CurvesView::setEcho(Shared curves) {
     if (d->echo == curves) return;
     d->echo = std::move(curves);
-    d->dataChanged();
+    // As a drag begins it lies under the very curves that are shown: the first new ones will show it.
+    d->dataChanged(d->echo && d->echo == d->curves ? echoWait_ms : 0);
 }
 
 void CurvesView::setMessage(const QString& text) {
