@@ -5,7 +5,6 @@
 //   bool found = solver.solve(reduced, y, u, guess);   // u: first guess in, solution out
 #pragma once
 
-#include "core/engine/dense_lu.h"
 #include "core/engine/network.h"
 
 #include <vector>
@@ -15,14 +14,13 @@ namespace blinkwright::engine {
 class PortSolver {
   public:
     /// Newton's method with cut steps; where that fails, the sources are raised from nothing in steps.
-    /// @return false where neither finds a solution.
-    bool solve(const Reduced& reduced, const double* y, double* u, double* guess);
+    /// @param i, slope port currents and slopes at the solution, out. @return false where neither finds a solution.
+    bool solve(const Reduced& reduced, const double* y, double* u, double* i, double* slope, double* guess);
 
   private:
-    bool newton(const Reduced& reduced, const double* sources, double* u, double* guess);
+    bool newton(const Reduced& reduced, const double* sources, double* u, double* i, double* slope, double* guess);
 
-    DenseLu m_lu;
-    std::vector<double> m_sources, m_scaled, m_good, m_step, m_i, m_slope;
+    std::vector<double> m_sources, m_scaled, m_good, m_step, m_jacobian;
 };
 
 } // namespace blinkwright::engine
