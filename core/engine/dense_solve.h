@@ -1,5 +1,6 @@
-// Solves small dense systems by Gaussian elimination with partial pivoting. Sizes up to twelve are compiled one by one,
-// so that their loops unroll: a Newton step on the ports of a usual board costs some hundred instructions.
+// Solves small dense systems by Gaussian elimination with partial pivoting. Sizes up to twelve are compiled
+// one by one, so that their loops unroll: a Newton step on the ports of a usual board costs some hundred
+// instructions.
 #pragma once
 
 #include <cmath>
@@ -46,19 +47,32 @@ bool eliminate(double* __restrict a, double* __restrict x, int n) {
 /// @return false if the matrix is singular to working precision.
 inline bool solveDense(double* a, double* x, int n) {
     switch (n) {
-    case 1: return detail::eliminate<1>(a, x, n);
-    case 2: return detail::eliminate<2>(a, x, n);
-    case 3: return detail::eliminate<3>(a, x, n);
-    case 4: return detail::eliminate<4>(a, x, n);
-    case 5: return detail::eliminate<5>(a, x, n);
-    case 6: return detail::eliminate<6>(a, x, n);
-    case 7: return detail::eliminate<7>(a, x, n);
-    case 8: return detail::eliminate<8>(a, x, n);
-    case 9: return detail::eliminate<9>(a, x, n);
-    case 10: return detail::eliminate<10>(a, x, n);
-    case 11: return detail::eliminate<11>(a, x, n);
-    case 12: return detail::eliminate<12>(a, x, n);
-    default: return detail::eliminate<0>(a, x, n);
+    case 1:
+        return detail::eliminate<1>(a, x, n);
+    case 2:
+        return detail::eliminate<2>(a, x, n);
+    case 3:
+        return detail::eliminate<3>(a, x, n);
+    case 4:
+        return detail::eliminate<4>(a, x, n);
+    case 5:
+        return detail::eliminate<5>(a, x, n);
+    case 6:
+        return detail::eliminate<6>(a, x, n);
+    case 7:
+        return detail::eliminate<7>(a, x, n);
+    case 8:
+        return detail::eliminate<8>(a, x, n);
+    case 9:
+        return detail::eliminate<9>(a, x, n);
+    case 10:
+        return detail::eliminate<10>(a, x, n);
+    case 11:
+        return detail::eliminate<11>(a, x, n);
+    case 12:
+        return detail::eliminate<12>(a, x, n);
+    default:
+        return detail::eliminate<0>(a, x, n);
     }
 }
 

@@ -11,8 +11,8 @@ namespace blinkwright::engine {
 
 namespace {
 
-using Square = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor, ExponentialStep::mostStates,
-                             ExponentialStep::mostStates>;
+using Square = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor,
+                             ExponentialStep::mostStates, ExponentialStep::mostStates>;
 
 /// Places of the parts of the dense numbers: h, y, eigenvalues, f, E3, E4, eigenvectors (rows).
 struct Layout {
@@ -58,7 +58,8 @@ bool ExponentialStep::prepare(const ExponentialBase& base) {
     const Layout at(m_n);
     base.reduced->derivative(base.y, base.i, m_F.data());
     std::copy(base.y, base.y + m_n, m_dense.data() + at.y());
-    for (int k = 0; k < m_n; ++k) m_dense[static_cast<std::size_t>(at.f() + k)] = product(m_inverse.data() + k * m_n, m_F.data(), m_n);
+    for (int k = 0; k < m_n; ++k)
+        m_dense[static_cast<std::size_t>(at.f() + k)] = product(m_inverse.data() + k * m_n, m_F.data(), m_n);
     return true;
 }
 
@@ -119,17 +120,18 @@ bool ExponentialStep::solve(const double* y, int stage) {
     for (int k = 0; k < m_m; ++k)
         m_u[static_cast<std::size_t>(k)] = m_base.u[k] + product(m_base.portByState + k * m_n, moved, m_n);
     auto& i = m_i[stage];
-    if (!m_ports.solve(r, y, m_u.data(), i.data(), m_slope.data(), m_guess.data())) return false;
+    if (!m_ports.solve(r, y, m_u.data(), i.data(), m_slope.data(), m_guess.data(), &m_base.inverse))
+        return false;
     for (const int port : r.lampPort)
         if (port >= 0)
-            m_junction[stage][static_cast<std::size_t>(port)] =
-                r.junctionCurrent(port, m_u[static_cast<std::size_t>(port)], i[static_cast<std::size_t>(port)]);
+            m_junction[stage][static_cast<std::size_t>(port)] = r.junctionCurrent(
+                port, m_u[static_cast<std::size_t>(port)], i[static_cast<std::size_t>(port)]);
     r.derivative(y, i.data(), m_rate.data());
     for (int k = 0; k < m_n; ++k) m_rate[static_cast<std::size_t>(k)] -= m_F[static_cast<std::size_t>(k)];
     const double* lambda = m_dense.data() + Layout(m_n).lambda();
     for (int k = 0; k < m_n; ++k)
-        m_d[stage][static_cast<std::size_t>(k)] =
-            product(m_inverse.data() + k * m_n, m_rate.data(), m_n) - lambda[k] * m_c[stage][static_cast<std::size_t>(k)];
+        m_d[stage][static_cast<std::size_t>(k)] = product(m_inverse.data() + k * m_n, m_rate.data(), m_n) -
+                                                  lambda[k] * m_c[stage][static_cast<std::size_t>(k)];
     return true;
 }
 
@@ -144,11 +146,13 @@ bool ExponentialStep::attempt(double h, double* y, double* error) {
     const double* vectors = dense + at.vectors();
     double* y2 = m_stageY.data();
 
-    for (int k = 0; k < n; ++k) m_c[0][static_cast<std::size_t>(k)] = 0.5 * h * phi1(0.5 * h * lambda[k]) * f[k];
+    for (int k = 0; k < n; ++k)
+        m_c[0][static_cast<std::size_t>(k)] = 0.5 * h * phi1(0.5 * h * lambda[k]) * f[k];
     for (int k = 0; k < n; ++k) y2[k] = m_base.y[k] + product(vectors + k * n, m_c[0].data(), n);
     if (!solve(y2, 0)) return false;
     for (int k = 0; k < n; ++k)
-        m_c[1][static_cast<std::size_t>(k)] = h * phi1(h * lambda[k]) * (f[k] + m_d[0][static_cast<std::size_t>(k)]);
+        m_c[1][static_cast<std::size_t>(k)] =
+            h * phi1(h * lambda[k]) * (f[k] + m_d[0][static_cast<std::size_t>(k)]);
     for (int k = 0; k < n; ++k) y2[k] = m_base.y[k] + product(vectors + k * n, m_c[1].data(), n);
     if (!solve(y2, 1)) return false;
 
@@ -180,7 +184,8 @@ ExponentialStep::Charge ExponentialStep::charge(int junction, double slope) cons
     const double start = current(m_base.i[port], m_base.u[port]);
     // The current as far as it is linear in y, integrated exactly; what is left by the same cubic as D.
     double linear = 0, linearError = 0, left[2];
-    for (int stage = 0; stage < 2; ++stage) left[stage] = m_junction[stage][static_cast<std::size_t>(port)] - start;
+    for (int stage = 0; stage < 2; ++stage)
+        left[stage] = m_junction[stage][static_cast<std::size_t>(port)] - start;
     for (int k = 0; k < n; ++k) {
         double weight = 0;
         for (int j = 0; j < n; ++j) weight += byState[j] * dense[at.vectors() + j * n + k];
@@ -189,7 +194,8 @@ ExponentialStep::Charge ExponentialStep::charge(int junction, double slope) cons
         const double last = phi[5] * dense[at.e4() + k];
         linear += weight * (phi[2] * dense[at.f() + k] + phi[4] * dense[at.e3() + k] + last);
         linearError += weight * last;
-        for (int stage = 0; stage < 2; ++stage) left[stage] -= weight * m_c[stage][static_cast<std::size_t>(k)];
+        for (int stage = 0; stage < 2; ++stage)
+            left[stage] -= weight * m_c[stage][static_cast<std::size_t>(k)];
     }
     return {m_h * start + m_h * m_h * linear + m_h * (2.0 / 3 * left[0] + left[1] / 6),
             m_h * m_h * linearError + m_h * (0.5 * left[1] - 2 * left[0])};

@@ -1,13 +1,14 @@
-// One step of the exponential Rosenbrock method exprb43 (order 4, embedded order 3; M. Hochbruck, A. Ostermann,
-// J. Schweitzer, "Exponential Rosenbrock-type methods", SIAM J. Numer. Anal. 47 (2009) 786-803) on y' = F(y), where F
-// solves the port equations inside. The linear part, fast and slow alike, is taken exactly, so that a step is as long
-// as the circuit is nearly linear, and the short transients after a switching cost nothing.
+// One step of the exponential Rosenbrock method exprb43 (order 4, embedded order 3; M. Hochbruck, A.
+// Ostermann, J. Schweitzer, "Exponential Rosenbrock-type methods", SIAM J. Numer. Anal. 47 (2009) 786-803) on
+// y' = F(y), where F solves the port equations inside. The linear part, fast and slow alike, is taken
+// exactly, so that a step is as long as the circuit is nearly linear, and the short transients after a
+// switching cost nothing.
 //
 //     y(t) = y + t phi1(tJ) F + t (t/h)^2 phi3(tJ) E3 + t (t/h)^3 phi4(tJ) E4,    0 <= t <= h
 //     E3 = 16 D2 - 2 D3,  E4 = -48 D2 + 12 D3,  Dk = F(Uk) - F - J (Uk - y)
 //
-// holds within the step too: its dense output. All is computed in the eigenvectors of J; those of a network of
-// resistances and capacitances are real. Where they are not, or are nearly dependent, prepare() says no.
+// holds within the step too: its dense output. All is computed in the eigenvectors of J; those of a network
+// of resistances and capacitances are real. Where they are not, or are nearly dependent, prepare() says no.
 #pragma once
 
 #include "core/engine/network.h"
@@ -24,8 +25,9 @@ struct ExponentialBase {
     const double* y = nullptr;
     const double* u = nullptr;
     const double* i = nullptr;
-    const double* jacobian = nullptr; ///< n x n, rows
+    const double* jacobian = nullptr;    ///< n x n, rows
     const double* portByState = nullptr; ///< du/dy, m x n, rows
+    NearbyInverse inverse;
 };
 
 class ExponentialStep {

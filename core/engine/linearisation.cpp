@@ -20,13 +20,15 @@ bool Linearisation::compute(const Reduced& r, const double* slope) {
     for (int k = 0; k < m; ++k) {
         double* row = portByState.data() + k * n;
         for (int c = 0; c < n; ++c) row[c] = 0;
-        for (int j = 0; j < m; ++j) addColumn(row, r.A.data() + j * n, W[static_cast<std::size_t>(k * m + j)], n);
+        for (int j = 0; j < m; ++j)
+            addColumn(row, r.A.data() + j * n, W[static_cast<std::size_t>(k * m + j)], n);
     }
     for (int k = 0; k < n; ++k) {
         double* row = jacobian.data() + k * n;
         for (int c = 0; c < n; ++c) row[c] = r.B[static_cast<std::size_t>(k * n + c)];
         for (int j = 0; j < m; ++j)
-            addColumn(row, portByState.data() + j * n, -r.D[static_cast<std::size_t>(k * m + j)] * slope[j], n);
+            addColumn(row, portByState.data() + j * n, -r.D[static_cast<std::size_t>(k * m + j)] * slope[j],
+                      n);
     }
     return true;
 }

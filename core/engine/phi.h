@@ -1,4 +1,5 @@
-// The functions phi_0(z) = e^z, phi_k(z) = (phi_{k-1}(z) - 1/(k-1)!) / z of exponential integrators, for real z.
+// The functions phi_0(z) = e^z, phi_k(z) = (phi_{k-1}(z) - 1/(k-1)!) / z of exponential integrators, for real
+// z.
 #pragma once
 
 #include <array>
@@ -28,6 +29,8 @@ inline std::array<double, 6> phiFunctions(double z) {
 }
 
 /// phi_1 alone.
-inline double phi1(double z) { return z == 0 ? 1 : std::expm1(z) / z; }
+inline double phi1(double z) {
+    return z == 0 ? 1 : std::expm1(z) / z;
+}
 
 } // namespace blinkwright::engine

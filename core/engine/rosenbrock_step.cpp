@@ -60,7 +60,8 @@ bool RosenbrockStep::attempt(double h, Point& end) {
         stage(index, currents);
     }
     const double* last = error();
-    for (int k = 0; k < stride; ++k) end.z[static_cast<std::size_t>(k)] = m_stage.z[static_cast<std::size_t>(k)] + last[k];
+    for (int k = 0; k < stride; ++k)
+        end.z[static_cast<std::size_t>(k)] = m_stage.z[static_cast<std::size_t>(k)] + last[k];
     double* dense = m_dense.data();
     dense[0] = h;
     std::copy(m_base->z.begin(), m_base->z.begin() + n + m, dense + 1);

@@ -1,5 +1,5 @@
-// One step of RODAS (rodas.h) on the reduced equations as they stand, algebraic port equations included: for boards
-// with many capacitors, and where the exponential step says no.
+// One step of RODAS (rodas.h) on the reduced equations as they stand, algebraic port equations included: for
+// boards with many capacitors, and where the exponential step says no.
 #pragma once
 
 #include "core/engine/linearisation.h"
@@ -38,10 +38,10 @@ class RosenbrockStep {
     const Linearisation* m_linear = nullptr;
     double m_h = 0;
     Point m_stage;
-    std::vector<double> m_T;  ///< columns: -D G W above W
-    std::vector<double> m_WA; ///< columns: nothing above W A
-    std::vector<double> m_S;  ///< (1/(h gamma) - J)^-1, rows
-    std::vector<double> m_k;  ///< a column a stage
+    std::vector<double> m_T;        ///< columns: -D G W above W
+    std::vector<double> m_WA;       ///< columns: nothing above W A
+    std::vector<double> m_S;        ///< (1/(h gamma) - J)^-1, rows
+    std::vector<double> m_k;        ///< a column a stage
     std::vector<double> m_currents; ///< port currents, a row a stage
     std::vector<double> m_ports;    ///< port voltages, a row a stage
     std::vector<double> m_work, m_guess, m_dense;

@@ -25,7 +25,8 @@ Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
 /// The root of a function between a point where it is not above 0 and one where it is: regula falsi with the
 /// Illinois step.
 template <class Function>
-double firstRoot(const Function& function, double low, double atLow, double high, double atHigh, double tolerance) {
+double firstRoot(const Function& function, double low, double atLow, double high, double atHigh,
+                 double tolerance) {
     double last = high;
     int side = 0;
     for (int iteration = 0; iteration < 60; ++iteration) {
@@ -218,7 +219,8 @@ std::optional<double> Simulation::crossing(std::size_t timer, double h) {
     double low = std::max(pause - m_time, 0.0), high = h;
     double atLow = low > 0 ? wishAt(low) : wish(timer, m_stepper.base(), m_time);
     double atHigh = wish(timer, m_stepper.end(), std::max(m_time + h, pause));
-    if (atLow > 0) return low > 0 ? std::optional(low) : std::nullopt; // tripped while it was not read: acts when it is
+    if (atLow > 0)
+        return low > 0 ? std::optional(low) : std::nullopt; // tripped while it was not read: acts when it is
     // A step that moves far may pass the level and come back: look within it.
     const bool far = std::abs(atHigh - atLow) > 0.05 && (atHigh > 0 ? atHigh > -0.3 * atLow : atHigh > -0.05);
     if (far)
@@ -338,7 +340,8 @@ RunReport Simulation::run(const Limits& limits) {
             moved = std::max(moved, std::abs(m_stepper.end().y()[k] - m_stepper.base().y()[k]));
         m_stepper.accept();
         ++report.steps;
-        const double grow = fullError > 1e-12 ? std::clamp(0.9 * std::pow(fullError, -0.25), 0.3, 10.0) : 10.0;
+        const double grow =
+            fullError > 1e-12 ? std::clamp(0.9 * std::pow(fullError, -0.25), 0.3, 10.0) : 10.0;
         if (m_firstStep && crossed < 0 && !byTime) {
             m_firstSteps[&m_stepper.reduced()] = full * grow;
             m_firstStep = false;

@@ -8,7 +8,9 @@
 
 namespace blinkwright::engine {
 
-std::vector<double> Stepper::capacitorVoltages() const { return {m_base.y(), m_base.y() + m_base.n}; }
+std::vector<double> Stepper::capacitorVoltages() const {
+    return {m_base.y(), m_base.y() + m_base.n};
+}
 
 bool Stepper::enter(const Reduced& reduced) {
     const std::vector<double> start = m_start ? *std::exchange(m_start, std::nullopt) : capacitorVoltages();
@@ -40,7 +42,8 @@ bool Stepper::prepare() {
                                                .u = m_base.u(),
                                                .i = m_base.i.data(),
                                                .jacobian = m_linear.jacobian.data(),
-                                               .portByState = m_linear.portByState.data()});
+                                               .portByState = m_linear.portByState.data(),
+                                               .inverse = nearby()});
     if (!m_exponential) m_rosenbrockStep.prepare(*m_reduced, m_base, m_linear);
     return true;
 }
@@ -69,7 +72,10 @@ double Stepper::attempt(double h) {
             for (int j = 0; j < r.n; ++j)
                 m_end.u()[k] += m_linear.portByState[static_cast<std::size_t>(k * r.n + j)] *
                                 (m_end.y()[j] - m_base.y()[j]);
-        if (!m_ports.solve(r, m_end.y(), m_end.u(), m_end.i.data(), m_end.slope.data(), m_guess.data())) return failed;
+        const NearbyInverse inverse = nearby();
+        if (!m_ports.solve(r, m_end.y(), m_end.u(), m_end.i.data(), m_end.slope.data(), m_guess.data(),
+                           &inverse))
+            return failed;
     } else {
         if (!m_rosenbrockStep.attempt(h, m_end)) return failed;
         const double* missed = m_rosenbrockStep.error();
@@ -100,7 +106,8 @@ double Stepper::chargeError(double h) {
         }
         const double rated = r.board->junctions[static_cast<std::size_t>(lamp.junction)].ratedCurrent;
         const double dark_C = m_tol.darkShare * rated * (m_phaseTime_s + h);
-        const double scale = std::max({lamp.cycle_C, std::abs(lamp.phase_C) + std::abs(lamp.last_C), dark_C, 1e-15});
+        const double scale =
+            std::max({lamp.cycle_C, std::abs(lamp.phase_C) + std::abs(lamp.last_C), dark_C, 1e-15});
         if (!std::isfinite(error)) return std::numeric_limits<double>::infinity();
         worst = std::max(worst, std::abs(error) / scale);
     }
@@ -152,7 +159,8 @@ bool Stepper::inside(double t, Point& out) {
         const double share = m_h > 0 ? t / m_h : 0;
         for (int k = 0; k < r.m; ++k) out.u()[k] = m_base.u()[k] + share * (m_end.u()[k] - m_base.u()[k]);
     }
-    return m_ports.solve(r, out.y(), out.u(), out.i.data(), out.slope.data(), m_guess.data());
+    const NearbyInverse inverse = nearby();
+    return m_ports.solve(r, out.y(), out.u(), out.i.data(), out.slope.data(), m_guess.data(), &inverse);
 }
 
 } // namespace blinkwright::engine

@@ -1,5 +1,5 @@
-// One state of switches and outputs stepped through time, with the charge through each lamp carried along so that its
-// error is controlled too.
+// One state of switches and outputs stepped through time, with the charge through each lamp carried along so
+// that its error is controlled too.
 //
 //   Stepper s(tolerances);
 //   s.setStart(y);
@@ -25,7 +25,8 @@ struct Tolerances {
     double voltage_V = 1e-6; ///< error a step allowed in a capacitor voltage
     double charge = 1e-6;    ///< error a step allowed in a lamp's charge, relative to its charge a flash
     double port_V = 0.05;    ///< error a step allowed in a port voltage: a guard, the charges are the measure
-    double darkShare = 1e-3; ///< a lamp under this share of its rated current counts as if it carried that much
+    double darkShare =
+        1e-3; ///< a lamp under this share of its rated current counts as if it carried that much
 };
 
 /// How a step's dense output is to be evaluated.
@@ -37,11 +38,12 @@ class Stepper {
 
     /// Sets the capacitor voltages that the next enter() begins at.
     void setStart(std::vector<double> y) { m_start = std::move(y); }
-    /// Begins a state at the present capacitor voltages: solves the port voltages, starting from those remembered of
-    /// this state. @return false where no solution was found.
+    /// Begins a state at the present capacitor voltages: solves the port voltages, starting from those
+    /// remembered of this state. @return false where no solution was found.
     bool enter(const Reduced& reduced);
 
-    /// Tries a step of length h [s] from the base. @return the error over what is allowed; not finite if it failed.
+    /// Tries a step of length h [s] from the base. @return the error over what is allowed; not finite if it
+    /// failed.
     double attempt(double h);
     /// Ends the last attempt earlier, at time t [s] from its base.
     bool truncate(double t);
@@ -56,7 +58,8 @@ class Stepper {
     std::vector<double> capacitorVoltages() const;
     /// Largest |dy/dt| at the base [V/s].
     double speed() const;
-    /// The trajectory at time t [s] from the base of the last attempt. @return false where it cannot be solved.
+    /// The trajectory at time t [s] from the base of the last attempt. @return false where it cannot be
+    /// solved.
     bool inside(double t, Point& out);
 
     StepKind kind() const { return m_exponential ? StepKind::exponential : StepKind::rosenbrock; }
@@ -66,12 +69,14 @@ class Stepper {
 
   private:
     bool prepare();
+    NearbyInverse nearby() const { return {m_linear.W.data(), m_base.slope.data()}; }
     double errorOf(const double* states, int count) const;
     double chargeError(double h);
 
     Tolerances m_tol;
     const Reduced* m_reduced = nullptr;
-    std::optional<std::vector<double>> m_start; ///< capacitor voltages for the next enter(), if set from outside
+    std::optional<std::vector<double>>
+        m_start; ///< capacitor voltages for the next enter(), if set from outside
     Point m_base, m_end;
     double m_h = 0;
 

@@ -13,7 +13,8 @@ struct WaveStep {
     double length_s = 0;
     const Reduced* reduced = nullptr;
     StepKind kind = StepKind::exponential;
-    std::size_t offset = 0; ///< into numbers: the step's dense output; of an exponential one, u at both ends after it
+    std::size_t offset =
+        0; ///< into numbers: the step's dense output; of an exponential one, u at both ends after it
     double end_s() const { return begin_s + length_s; }
 };
 

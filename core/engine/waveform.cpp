@@ -25,8 +25,8 @@ void evaluate(const WaveData& data, const WaveStep& step, double t, Instant& out
         const double share = step.length_s > 0 ? t / step.length_s : 0;
         for (int k = 0; k < r.m; ++k)
             out.port_V[static_cast<std::size_t>(k)] = start[k] + share * (start[r.m + k] - start[k]);
-        if (out.solver.solve(r, out.capacitor_V.data(), out.port_V.data(), out.port_A.data(), out.slope_S.data(),
-                             out.guess.data()))
+        if (out.solver.solve(r, out.capacitor_V.data(), out.port_V.data(), out.port_A.data(),
+                             out.slope_S.data(), out.guess.data()))
             return;
     }
     r.currents(out.port_V.data(), out.port_A.data(), out.slope_S.data(), out.guess.data());
