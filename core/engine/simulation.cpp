@@ -11,8 +11,7 @@ constexpr double never = std::numeric_limits<double>::infinity();
 constexpr double leastDwell_s = 1e-7;  // device law: a latch holds each state at least this long
 constexpr double wakeAfter_s = 20e-6;  // device law: nothing is read before
 constexpr double wakeLatest_s = 50e-3; // device law: everything is read after
-constexpr double quietAfter_s = 1e8;   // three years without a switching, in steps that long
-constexpr double longestStep_s = 1e9;
+constexpr double quietAfter_s = 1e6; // eleven days without a switching count as none ever
 
 Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;
@@ -335,9 +334,6 @@ RunReport Simulation::run(const Limits& limits) {
         m_time = byTime ? timed : m_time + h;
         record(begin, m_time - begin);
 
-        double moved = 0;
-        for (int k = 0; k < m_stepper.base().n; ++k)
-            moved = std::max(moved, std::abs(m_stepper.end().y()[k] - m_stepper.base().y()[k]));
         m_stepper.accept();
         ++report.steps;
         const double grow =
@@ -346,13 +342,13 @@ RunReport Simulation::run(const Limits& limits) {
             m_firstSteps[&m_stepper.reduced()] = full * grow;
             m_firstStep = false;
         }
-        m_h = std::min(byTime ? std::max(wanted, full * grow) : full * grow, longestStep_s);
+        m_h = std::min(byTime ? std::max(wanted, full * grow) : full * grow, quietAfter_s);
 
         if (crossed >= 0 || byTime) {
             const bool sameInstant = settleInstant(crossed);
             if (!sameInstant) return stop(StopReason::noSolution);
             if (limits.stopAtRise && m_rose) return stop(StopReason::flashesReached);
-        } else if (full >= quietAfter_s && moved < 1e-9 && timed == never) {
+        } else if (m_time - m_phaseBegin_s > quietAfter_s && timed == never) {
             return stop(StopReason::quiet);
         }
     }

@@ -33,7 +33,8 @@ TEST(Phi, MeetsItsOwnSeriesInLongDouble) {
                     inverse /= j + 1;
                 }
             }
-            EXPECT_NEAR(phi[static_cast<std::size_t>(k)] / static_cast<double>(exact), 1, 2e-13) << z << " " << k;
+            EXPECT_NEAR(phi[static_cast<std::size_t>(k)] / static_cast<double>(exact), 1, 2e-13)
+                << z << " " << k;
         }
     }
 }
@@ -59,7 +60,8 @@ double marched(const Reduced& reduced, double span, int steps, bool exponential)
     std::vector<double> guess(static_cast<std::size_t>(reduced.m));
     base.y()[0] = 1.5; // the lamp is about to take over
     for (int k = 0; k < steps; ++k) {
-        EXPECT_TRUE(solver.solve(reduced, base.y(), base.u(), base.i.data(), base.slope.data(), guess.data()));
+        EXPECT_TRUE(
+            solver.solve(reduced, base.y(), base.u(), base.i.data(), base.slope.data(), guess.data()));
         Linearisation linear;
         EXPECT_TRUE(linear.compute(reduced, base.slope.data()));
         const double h = span / steps;
@@ -104,7 +106,8 @@ TEST_P(StepOrder, HalvingTheStepDividesTheErrorBySixteen) {
 TEST_P(StepOrder, BothKindsOfStepComeToTheSame) {
     Network network(clamped().board());
     const Reduced& reduced = network.reduced({}, {});
-    EXPECT_NEAR(marched(reduced, 0.4e-3, 4096, GetParam()), marched(reduced, 0.4e-3, 4096, !GetParam()), 1e-11);
+    EXPECT_NEAR(marched(reduced, 0.4e-3, 4096, GetParam()), marched(reduced, 0.4e-3, 4096, !GetParam()),
+                1e-11);
 }
 
 INSTANTIATE_TEST_SUITE_P(Kinds, StepOrder, testing::Bool(), [](const testing::TestParamInfo<bool>& kind) {
@@ -112,7 +115,8 @@ INSTANTIATE_TEST_SUITE_P(Kinds, StepOrder, testing::Bool(), [](const testing::Te
 });
 
 TEST(Transient, BoardOfManyCapacitorsSwitchesAsItsSumDoes) {
-    // Thirteen bypass capacitors side by side are one of their sum; they are too many for the exponential step.
+    // Thirteen bypass capacitors side by side are one of their sum; they are too many for the exponential
+    // step.
     Workbench one = tests::astableWithLamp({}, 470), many = one;
     one.part(PartKind::capacitor, "C99", {{"capacitance", 13e-7}, {"esr", 0.2 / 13}});
     one.net("supply", {"C99:plus"}).net("ground", {"C99:minus"});

@@ -39,10 +39,8 @@ TEST_P(IdealAstable, SwitchesWhenTheClosedFormsSay) {
     const double high = std::log(2.0) * (v.r1_ohm + v.r2_ohm) * v.c_farad;
     const double low = std::log(2.0) * v.r2_ohm * v.c_farad;
     EXPECT_NEAR(t[0] / (high * std::log(3.0) / std::log(2.0)), 1, 1e-6);
-    for (std::size_t k = 1; k < t.size(); k += 2)
-        EXPECT_NEAR(t[k] / low, 1, 1e-6) << k;
-    for (std::size_t k = 2; k < t.size(); k += 2)
-        EXPECT_NEAR(t[k] / high, 1, 1e-6) << k;
+    for (std::size_t k = 1; k < t.size(); k += 2) EXPECT_NEAR(t[k] / low, 1, 1e-6) << k;
+    for (std::size_t k = 2; k < t.size(); k += 2) EXPECT_NEAR(t[k] / high, 1, 1e-6) << k;
     EXPECT_NEAR(t[0] / t[2], 1.585,
                 5e-4); // common practice, no source: the first flash is 1.585 times as long
 
@@ -212,8 +210,7 @@ TEST(Transient, LoopThatFightsItselfEndsInABudgetAndNeverHangs) {
     b.net("loop", {"U1:2", "U1:3", "U1:6"});
     const engine::Run run = simulate(b.board(), {.flashes = 1000000, .eventBudget = 2000});
     EXPECT_EQ(run.report.reason, StopReason::eventBudget);
-    for (const auto& s : run.switchings)
-        EXPECT_TRUE(std::isfinite(s.time_s));
+    for (const auto& s : run.switchings) EXPECT_TRUE(std::isfinite(s.time_s));
 }
 
 } // namespace
