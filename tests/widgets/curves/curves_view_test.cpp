@@ -200,6 +200,25 @@ TEST_F(CurvesViewTest, ItsStripsAreEquallyHigh) {
     EXPECT_EQ(plot()->stripRect(Strip::output).left(), plot()->stripRect(Strip::lamps).left());
 }
 
+TEST_F(CurvesViewTest, LabelsOfLowStripsDoNotRunIntoEachOther) {
+    for (const int height : {230, 320, 500, 800}) {
+        view.resize(700, height);
+        QApplication::processEvents();
+        auto* strips = view.findChild<QCustomPlot*>();
+        ASSERT_NE(strips, nullptr);
+        for (const QCPAxisRect* rect : strips->axisRects()) {
+            const QCPAxis* axis = rect->axis(QCPAxis::atLeft);
+            QVector<double> ticks;
+            axis->ticker()->generate(axis->range(), QLocale::c(), 'g', 6, ticks, nullptr, nullptr);
+            const int label =
+                QFontMetrics(axis->tickLabelFont()).tightBoundingRect(QStringLiteral("0123456789")).height();
+            for (qsizetype k = 1; k < ticks.size(); ++k)
+                EXPECT_GE(axis->coordToPixel(ticks[k - 1]) - axis->coordToPixel(ticks[k]), label)
+                    << "at " << height << " pixels";
+        }
+    }
+}
+
 TEST_F(CurvesViewTest, PaintsNothingButTheMessageWhenThereAreNoCurves) {
     QSignalSpy painted(&view, &CurvesView::painted);
     view.setCurves(nullptr);
