@@ -85,7 +85,8 @@ void StripPlot::matchGraphs(std::vector<QCPGraph*>& graphs, std::size_t count, c
 
 QFont StripPlot::smallFont() const {
     QFont f = font();
-    f.setPixelSize(fontPixels);
+    // On the screen no smaller than the rest of the window; a page keeps its own measure.
+    f.setPixelSize(m_use == Use::screen ? std::max(fontPixels, QFontInfo(f).pixelSize()) : fontPixels);
     return f;
 }
 
