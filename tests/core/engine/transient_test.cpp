@@ -1,5 +1,6 @@
 #include "core/engine/transient.h"
 
+#include "tests/case_names.h"
 #include "tests/core/reference_circuits.h"
 
 #include <gtest/gtest.h>
@@ -23,6 +24,12 @@ std::vector<double> phases(const Run& run) {
             last = s.time_s;
         }
     return lengths;
+}
+
+std::string about(const AstableValues& v) {
+    const auto whole = [](double value) { return std::to_string(std::lround(value)); };
+    return v.family + " " + whole(v.supply_V) + " V " + whole(v.r1_ohm) + " ohm " + whole(v.r2_ohm) +
+           " ohm " + whole(v.c_farad * 1e9) + " nF";
 }
 
 // The RC law between thresholds of a third and two thirds of the supply: tH = ln 2 (R1+R2) C, tL = ln 2 R2 C,
@@ -56,7 +63,8 @@ INSTANTIATE_TEST_SUITE_P(
                     AstableValues{15, 33e3, 10e3, 1e-6}, AstableValues{6, 1e6, 2e6, 1e-6},
                     AstableValues{12, 10e3, 10e3, 100e-9},
                     AstableValues{
-                        .supply_V = 5, .r1_ohm = 47e3, .r2_ohm = 47e3, .c_farad = 2.2e-6, .family = "cmos"}));
+                        .supply_V = 5, .r1_ohm = 47e3, .r2_ohm = 47e3, .c_farad = 2.2e-6, .family = "cmos"}),
+    [](const auto& row) { return tests::caseName(about(row.param)); });
 
 TEST(IdealAstable, LeakMakesTheHighPhaseLongerByTheThevenLaw) {
     // A leak R_L across C: the charge aims at V R_L/(R1+R2+R_L) through (R1+R2) || R_L.
