@@ -16,10 +16,15 @@ namespace blinkwright::study {
 struct JunctionFigures {
     double peak_A = 0, mean_A = 0, rms_A = 0, charge_C = 0;
     double lit_s = 0;         ///< time above `litShare` of the rated current; lamps only
+    double overRated_s = 0;   ///< longest time in one piece above the rated current; lamps only
     double reversePeak_V = 0; ///< cathode above anode, 0 if never
 };
 struct PartFigures {
     double meanPower_W = 0, peakCurrent_A = 0, peakVoltage_V = 0;
+};
+/// Highest currents of a timer's pins, each 0 if it never flows that way.
+struct TimerPeaks {
+    double sourced_A = 0, sunk_A = 0, discharge_A = 0;
 };
 struct SupplyFigures {
     double mean_A = 0, peak_A = 0, energy_J = 0;
@@ -27,9 +32,11 @@ struct SupplyFigures {
 
 struct Figures {
     double span_s = 0;
+    // Each in the order of the board's list.
     std::vector<JunctionFigures> junctions;
     std::vector<SupplyFigures> supplyCurrents;
-    // By the board's lists.
+    std::vector<TimerPeaks> timerPeaks;
+    std::vector<double> capacitorLowest_V; ///< lowest voltage of plus against minus
     std::vector<PartFigures> supplies, timers, resistors, variables, capacitors, junctionParts, switches;
 };
 

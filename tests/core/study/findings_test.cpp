@@ -426,7 +426,7 @@ TEST(Findings, HoldPartsAgainstTheirRatings) {
     for (auto& row : readings.parts) {
         if (row.ref == "R3") row.meanPower_W = 0.26;
         if (row.ref == "C1") row.peakVoltage_V = 6.4;
-        if (row.ref == "U1") row.peakCurrent_A = 0.21;
+        if (row.ref == "U1") row.sourced_A = 0.21;
         if (row.ref == "U1") row.meanPower_W = 0.76;
     }
     EXPECT_THAT(kinds(findingsOf(bench.board(), &readings)),
