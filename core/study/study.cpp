@@ -34,6 +34,15 @@ Verdict verdictOf(const Run& run) {
     return Verdict::cannotRun;
 }
 
+/// The timer that switched most.
+std::string busiest(const devices::Board& board, const Run& run) {
+    std::vector<std::size_t> count(board.timers.size(), 0);
+    for (const auto& s : run.switchings) ++count[static_cast<std::size_t>(s.timer)];
+    return board
+        .timers[static_cast<std::size_t>(std::max_element(count.begin(), count.end()) - count.begin())]
+        .ref;
+}
+
 std::vector<std::string> reasonsFor(const devices::Board& board, const Run& run) {
     if (!run.report.detail.empty()) return {run.report.detail};
     switch (run.report.reason) {
@@ -42,8 +51,9 @@ std::vector<std::string> reasonsFor(const devices::Board& board, const Run& run)
     case StopReason::stepBudget:
     case StopReason::eventBudget:
         return {"The run was ended after " + std::to_string(run.report.events) + " switchings within " +
-                units::formatQuantity(run.report.reached_s, units::Unit::second) +
-                ": the timer switches without end. Look for feedback from the output to pins 2, 4, 5 or 6."};
+                units::formatQuantity(run.report.reached_s, units::Unit::second) + ": " +
+                busiest(board, run) +
+                " switches without end. Look for feedback from its output to its pins 2, 4, 5 or 6."};
     case StopReason::noSolution:
         return {"The circuit equations have no solution at " +
                 units::formatQuantity(run.report.reached_s, units::Unit::second) +
@@ -69,6 +79,28 @@ engine::Waveform wholeCycles(const Run& run) {
             last = s.time_s;
         }
     return first < last ? run.wave.part(first, last, 0) : engine::Waveform();
+}
+
+/// A timer's phases in the settled period; nothing unless its output rises and falls once in it.
+std::optional<Phase> settledPhase(const Settled& settled, int timer) {
+    if (!settled.found) return std::nullopt;
+    if (timer == 0) return Phase{settled.high_s, settled.period_s - settled.high_s};
+    std::vector<engine::Switching> own;
+    std::copy_if(settled.switchings.begin(), settled.switchings.end(), std::back_inserter(own),
+                 [&](const engine::Switching& s) { return s.timer == timer; });
+    if (own.size() != 2 || own[0].high == own[1].high) return std::nullopt;
+    const double between = own[1].time_s - own[0].time_s;
+    const double high = own[0].high ? between : settled.period_s - between;
+    return Phase{high, settled.period_s - high};
+}
+
+/// The phases of a timer other than the first, where the first has no period of its own: found as if this
+/// timer were the first. A timer that gates the first has one.
+std::optional<Phase> phaseByItself(const devices::Board& board, std::size_t timer,
+                                   const engine::RunRequest& request) {
+    devices::Board turned = board;
+    std::swap(turned.timers[0], turned.timers[timer]);
+    return settledPhase(engine::settle(turned, request), 0);
 }
 
 /// `count` settled periods' switchings in a row.
@@ -132,7 +164,8 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
         TimerReading timer{.ref = s.board.timers[k].ref};
         timer.switchings_s = switchingTimes(switchings, static_cast<int>(k));
         if (!showSettled && !timer.switchings_s.empty()) timer.firstHigh_s = timer.switchings_s.front();
-        if (k == 0 && settled.found) timer.settled = Phase{settled.high_s, settled.period_s - settled.high_s};
+        timer.settled = settledPhase(settled, static_cast<int>(k));
+        if (k > 0 && s.readings.overRun) timer.settled = phaseByItself(s.board, k, runRequest);
         timer.textbook = textbookOf(s.board, k);
         s.readings.timers.push_back(std::move(timer));
     }
