@@ -41,7 +41,8 @@ struct Stretch {
 
 class Collector {
   public:
-    Collector(const devices::Board& board, const Waveform& wave) : m_board(board), m_wave(wave) {
+    Collector(const devices::Board& board, const Waveform& wave, double high_s)
+        : m_board(board), m_wave(wave), m_high_s(high_s) {
         m_figures.junctions.resize(board.junctions.size());
         m_figures.supplyCurrents.resize(board.supplies.size());
         m_figures.supplies.resize(board.supplies.size());
@@ -62,6 +63,7 @@ class Collector {
         for (std::size_t step = 0; step < m_wave.steps(); ++step) {
             const auto span = m_wave.step(step);
             const double length = span.end_s - span.begin_s;
+            m_isHigh = 0.5 * (span.begin_s + span.end_s) < m_wave.begin_s() + m_high_s;
             for (std::size_t k = 0; k < nodes.size(); ++k) {
                 m_wave.instant({step, nodes[k]}, m_at[k]);
                 addInstant(m_at[k], length * weights[k]);
@@ -122,6 +124,7 @@ class Collector {
             const double i = at.junction_A[k], v = volts(at, part.anode, part.cathode);
             auto& f = m_figures.junctions[k];
             f.charge_C += weight * i;
+            if (m_isHigh) f.highCharge_C += weight * i;
             f.rms_A += weight * i * i;
             f.peak_A = std::max(f.peak_A, i);
             f.reversePeak_V = std::max(f.reversePeak_V, -v);
@@ -209,6 +212,8 @@ class Collector {
 
     const devices::Board& m_board;
     const Waveform& m_wave;
+    const double m_high_s;
+    bool m_isHigh = false; // of the step being added
     Figures m_figures;
     std::vector<Stretch> m_lit, m_overRated; // by junction
     std::array<Instant, nodes.size()> m_at;
@@ -217,8 +222,8 @@ class Collector {
 
 } // namespace
 
-Figures figuresOf(const devices::Board& board, const Waveform& wave) {
-    return Collector(board, wave).collect();
+Figures figuresOf(const devices::Board& board, const Waveform& wave, double high_s) {
+    return Collector(board, wave, high_s).collect();
 }
 
 } // namespace blinkwright::study

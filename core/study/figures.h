@@ -15,6 +15,7 @@ namespace blinkwright::study {
 /// All over one span. Powers are what the part turns into heat (a lamp: heat and light).
 struct JunctionFigures {
     double peak_A = 0, mean_A = 0, rms_A = 0, charge_C = 0;
+    double highCharge_C = 0;  ///< of charge_C what passes in the high phase
     double lit_s = 0;         ///< time above `litShare` of the rated current; lamps only
     double overRated_s = 0;   ///< longest time in one piece above the rated current; lamps only
     double reversePeak_V = 0; ///< cathode above anode, 0 if never
@@ -42,6 +43,8 @@ struct Figures {
 
 inline constexpr double litShare = 0.05; ///< of rated current: from here a lamp counts as lit
 
-Figures figuresOf(const devices::Board& board, const engine::Waveform& wave);
+/// @param high_s of a settled period: how long the first timer's output is high from its begin on; 0 where
+/// there is no such period.
+Figures figuresOf(const devices::Board& board, const engine::Waveform& wave, double high_s = 0);
 
 } // namespace blinkwright::study

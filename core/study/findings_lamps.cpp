@@ -17,6 +17,7 @@ using units::Unit;
 namespace pins = circuit::timerPin;
 
 constexpr double leastLampResistance = 10; // [ohm]
+constexpr double leastGlow = 5e-6;         // [A]
 constexpr double longestPulse = 10e-3;     // [s] from here the rated current holds, from memory
 constexpr double flashesPerSecond = 3;     // WCAG 2.2, success criterion 2.3.1
 constexpr double fusionRate = 60;          // [Hz] cones at high luminance
@@ -215,6 +216,24 @@ void ratingFindings(const devices::Junction& lamp, const LampReading& reading, F
     }
 }
 
+void ghostFinding(const devices::Junction& lamp, const LampReading& reading, Findings& findings) {
+    if (!reading.darkerMean_A || !(*reading.darkerMean_A > leastGlow) ||
+        !(*reading.darkerMean_A < litShare * lamp.ratedCurrent))
+        return;
+    findings.push_back(
+        {.kind = "ghost-glow",
+         .severity = Severity::doubt,
+         .places = {lamp.ref},
+         .text = lamp.ref + " carries " + text(*reading.darkerMean_A, Unit::ampere) +
+                 " in the phase in which it should be dark, and may be seen to glow.",
+         .remedy =
+             "Put a resistor of 1 to 4.7 k\u03A9 across the lamp, or take a CMOS timer, whose output reaches "
+             "the supply.",
+         .number = *reading.darkerMean_A,
+         .limit = leastGlow,
+         .source = "5 \u00B5A can be seen in the dark: memory"});
+}
+
 /// Flashes a second: of the settled state, else the mean over the run.
 std::optional<double> flashRate(const Readings& readings) {
     if (readings.verdict != Verdict::blinks || readings.timers.empty()) return std::nullopt;
@@ -283,6 +302,7 @@ void lampFindings(const Scene& scene, Findings& findings) {
         }
         currentPathFindings(scene, k, drives, reading, findings);
         if (reading) ratingFindings(lamp, *reading, findings);
+        if (reading) ghostFinding(lamp, *reading, findings);
         if (reading && rate) flickerFinding(lamp, *reading, *rate, findings);
         brightFinding(lamp, findings);
     }

@@ -31,6 +31,8 @@ struct LampReading {
     std::string ref;
     std::optional<double> peak_A = {}, mean_A = {}, rms_A = {}, charge_C = {}, litTime_s = {},
                           reversePeak_V = {};
+    std::optional<double> darkerMean_A =
+        {};                                 ///< mean in the phase of the first timer in which it carries less
     std::optional<double> overRated_s = {}; ///< longest time in one piece above the rated current
 };
 struct SupplyReading {

@@ -94,6 +94,19 @@ std::optional<Phase> settledPhase(const Settled& settled, int timer) {
     return Phase{high, settled.period_s - high};
 }
 
+/// Adds each lamp's mean current in the one of the two phases in which it carries less.
+void addPhaseMeans(Readings& readings, const devices::Board& board, const Figures& figures,
+                   const Settled& settled) {
+    std::size_t lamp = 0;
+    for (std::size_t k = 0; k < board.junctions.size(); ++k) {
+        if (!board.junctions[k].lamp) continue;
+        const auto& f = figures.junctions[k];
+        readings.lamps[lamp++].darkerMean_A =
+            std::min(f.highCharge_C / settled.high_s,
+                     (f.charge_C - f.highCharge_C) / (settled.period_s - settled.high_s));
+    }
+}
+
 /// The phases of a timer other than the first, where the first has no period of its own: found as if this
 /// timer were the first. A timer that gates the first has one.
 std::optional<Phase> phaseByItself(const devices::Board& board, std::size_t timer,
@@ -172,8 +185,9 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
     if (figureSpan.empty()) {
         addFigures(s.readings, circuit, s.board, nullptr);
     } else {
-        const Figures figures = figuresOf(s.board, figureSpan);
+        const Figures figures = figuresOf(s.board, figureSpan, settled.found ? settled.high_s : 0);
         addFigures(s.readings, circuit, s.board, &figures);
+        if (settled.found) addPhaseMeans(s.readings, s.board, figures, settled);
     }
     s.findings = findingsOf(s.board, &s.readings);
     return s;

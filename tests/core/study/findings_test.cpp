@@ -18,8 +18,7 @@ const Finding* find(const std::vector<Finding>& all, std::string_view kind) {
 }
 std::vector<std::string> kinds(const std::vector<Finding>& all) {
     std::vector<std::string> list;
-    for (const auto& f : all)
-        list.push_back(f.kind);
+    for (const auto& f : all) list.push_back(f.kind);
     return list;
 }
 std::vector<Finding> of(const Workbench& bench) {
@@ -381,6 +380,43 @@ TEST(Findings, HoldALampAgainstItsRatings) {
     EXPECT_THAT(kindsNow(), testing::IsEmpty());
 }
 
+TEST(Findings, HoldALampOverItsRatingToPulsesOfTenMilliseconds) {
+    const Workbench bench = sound();
+    Readings readings = blinking(bench);
+    readings.lamps[0].peak_A = 0.03;
+    readings.lamps[0].overRated_s = 9e-3;
+    EXPECT_THAT(findingsOf(bench.board(), &readings), testing::IsEmpty());
+    readings.lamps[0].overRated_s = 11e-3;
+    const auto all = findingsOf(bench.board(), &readings);
+    ASSERT_THAT(kinds(all), testing::ElementsAre("lamp-overdriven"));
+    EXPECT_THAT(all[0].text, testing::HasSubstr("11\u00A0ms"));
+    EXPECT_EQ(all[0].limit, 0.02);
+}
+
+TEST(Findings, NoticeALampThatGlowsInItsDarkPhase) {
+    const Workbench bench = sound();
+    Readings readings = blinking(bench);
+    const auto kindsNow = [&] { return kinds(findingsOf(bench.board(), &readings)); };
+    for (const double dark : {-1e-9, 4.9e-6, 1.01e-3}) { // as good as nothing, or lit in both phases
+        readings.lamps[0].darkerMean_A = dark;
+        EXPECT_THAT(kindsNow(), testing::IsEmpty()) << dark;
+    }
+    for (const double glow : {5.1e-6, 0.99e-3}) {
+        readings.lamps[0].darkerMean_A = glow;
+        EXPECT_THAT(kindsNow(), testing::ElementsAre("ghost-glow")) << glow;
+    }
+}
+
+TEST(Findings, MissATimingCapacitorWhereOnlyTheDelayPacesTheTimer) {
+    Workbench bench = sound();
+    bench.open("C1:plus").open("C1:minus");
+    Readings readings = blinking(bench, 5e5);
+    readings.timers[0].switchings_s = {1e-6, 2e-6, 3e-6, 4e-6};
+    EXPECT_NE(find(findingsOf(bench.board(), &readings), "no-timing-capacitor"), nullptr);
+    readings.timers[0].switchings_s = {1, 2, 3, 4}; // something else paces it
+    EXPECT_EQ(find(findingsOf(bench.board(), &readings), "no-timing-capacitor"), nullptr);
+}
+
 TEST(Findings, CautionAboutFlickerByTheRateOfTheLamp) {
     // WCAG 2.2, success criterion 2.3.1: not more than three flashes in any one second.
     const Workbench bench = sound();
@@ -432,6 +468,44 @@ TEST(Findings, HoldPartsAgainstTheirRatings) {
     EXPECT_THAT(kinds(findingsOf(bench.board(), &readings)),
                 testing::UnorderedElementsAre("resistor-overpowered", "capacitor-overvoltage",
                                               "timer-output-overloaded", "timer-hot"));
+}
+
+TEST(Findings, HoldATimersPinsAgainstTheLimitOfEachDirection) {
+    const auto of = [](const char* family, double sourced, double sunk, double discharge) {
+        Workbench bench = sound();
+        bench.set(std::string("U1.family=") + family);
+        Readings readings = blinking(bench);
+        for (auto& row : readings.parts) {
+            if (row.ref != "U1") continue;
+            row.sourced_A = sourced;
+            row.sunk_A = sunk;
+            row.dischargePeak_A = discharge;
+        }
+        return kinds(findingsOf(bench.board(), &readings));
+    };
+    // TI NE555, SLFS022A: 200 mA either way; TI TLC555: 10 mA sourced, 100 mA sunk.
+    using testing::ElementsAre;
+    EXPECT_THAT(of("bipolar", 0.2, 0.2, 0.2), testing::IsEmpty());
+    EXPECT_THAT(of("bipolar", 0.21, 0, 0), ElementsAre("timer-output-overloaded"));
+    EXPECT_THAT(of("bipolar", 0, 0.21, 0), ElementsAre("timer-output-overloaded"));
+    EXPECT_THAT(of("bipolar", 0, 0, 0.21), ElementsAre("timer-discharge-overloaded"));
+    EXPECT_THAT(of("cmos", 0.01, 0.1, 0.1), testing::IsEmpty());
+    EXPECT_THAT(of("cmos", 0.011, 0, 0), ElementsAre("timer-output-overloaded"));
+    EXPECT_THAT(of("cmos", 0, 0.11, 0), ElementsAre("timer-output-overloaded"));
+    EXPECT_THAT(of("cmos", 0, 0, 0.11), ElementsAre("timer-discharge-overloaded"));
+}
+
+TEST(Findings, NoticeAPolarisedCapacitorTheWrongWayRound) {
+    Workbench bench = sound();
+    Readings readings = blinking(bench);
+    for (auto& row : readings.parts)
+        if (row.ref == "C1") row.lowestVoltage_V = -1.01;
+    EXPECT_THAT(findingsOf(bench.board(), &readings), testing::IsEmpty()) << "a film capacitor may be turned";
+    bench.set("C1.polarised=true");
+    EXPECT_THAT(kinds(findingsOf(bench.board(), &readings)), testing::ElementsAre("capacitor-reversed"));
+    for (auto& row : readings.parts)
+        if (row.ref == "C1") row.lowestVoltage_V = -0.99;
+    EXPECT_THAT(findingsOf(bench.board(), &readings), testing::IsEmpty());
 }
 
 TEST(Findings, DoubtHugeTimingResistorsAndLeakyCapacitors) {

@@ -345,6 +345,20 @@ TEST(Study, KnowsHowLongALampIsOverItsRating) {
     expectNear(s.readings.lamps.at(0).overRated_s, s.readings.timers[0].settled->high_s, 1e-6);
 }
 
+TEST(Study, TellsTheCurrentOfALampInItsDarkerPhase) {
+    EXPECT_NEAR(*studyOf(withLamp(false)).readings.lamps.at(0).darkerMean_A, 0, 1e-9);
+    EXPECT_NEAR(*studyOf(withLamp(true)).readings.lamps.at(0).darkerMean_A, 0, 1e-8);
+    // Fed by 100 kohm from the supply too, behind a diode from the output: the low phase has (9 - about 1.5)
+    // V over 100 kohm left.
+    Workbench glow = withLamp(false);
+    glow.part(PartKind::resistor, "R4", {{"resistance", 1e5}}).net("supply", {"R4:1"}).net("lamp", {"R4:2"});
+    glow.part(PartKind::diode, "D9")
+        .open("R3:2")
+        .net("fed", {"R3:2", "D9:anode"})
+        .net("lamp", {"D9:cathode"});
+    EXPECT_NEAR(*studyOf(glow).readings.lamps.at(0).darkerMean_A, 75e-6, 3e-6);
+}
+
 TEST(Study, KnowsACapacitorsLowestVoltage) {
     Workbench b = astable({}, true);
     const Study forward = studyOf(b);
