@@ -64,7 +64,7 @@ void pinFinding(const devices::Timer& part, const PinLimit& limit, Findings& fin
     if (!limit.present_A || !(*limit.present_A > limit.most_A)) return;
     findings.push_back({.kind = limit.kind,
                         .severity = Severity::overstress,
-                        .places = {part.ref + ":" + std::to_string(limit.pin)},
+                        .places = {pin(part.ref, limit.pin)},
                         .text = "Pin " + std::to_string(limit.pin) + " of " + part.ref + " " + limit.does +
                                 " up to " + text(*limit.present_A, Unit::ampere) + "; it may carry " +
                                 text(limit.most_A, Unit::ampere) + ".",

@@ -13,10 +13,6 @@ namespace pins = circuit::timerPin;
 constexpr double leastDwell = 0.1e-6;            // [s] the latch holds each state at least so long
 constexpr double leastDischargeResistance = 100; // [ohm], common practice: 1 kohm and more is usual
 
-std::string pin(const std::string& ref, int number) {
-    return ref + ":" + std::to_string(number);
-}
-
 /// The timing net of one timer and what hangs on it.
 struct Timing {
     std::set<Node> nodes; ///< of pins 2 and 6, rails left out
