@@ -338,6 +338,20 @@ TEST(Study, CoupledPairPassesEqualChargeAndStartsAsTheHandFormulaSays) {
     expectNear(s.readings.lamps[0].reversePeak_V, 2.0, 0.02); // the other's forward voltage
 }
 
+TEST(Study, RunsAPairAtEverySupplyVoltage) {
+    // At 5 V the swing is less than both forward voltages together: the pair hangs between on and off while
+    // the bypass capacitor charges, which is hard on the equations.
+    for (const double volts : {3.0, 4.5, 5.0, 6.0, 9.0, 12.0, 15.0}) {
+        Workbench b = tests::lampPair({.supply_V = volts, .r2_ohm = 150e3, .c_farad = 4.7e-6}, 220, 1e-3);
+        b.part(PartKind::capacitor, "C9", {{"capacitance", 1e-7}});
+        b.net("supply", {"C9:plus"}).net("ground", {"C9:minus"});
+        const Study s = studyOf(b);
+        EXPECT_EQ(s.readings.verdict, Verdict::blinks) << volts << allReasons(s.readings);
+        EXPECT_FALSE(s.readings.overRun) << volts;
+        EXPECT_GT(*s.readings.lamps.at(0).peak_A, 0) << volts;
+    }
+}
+
 TEST(Study, KnowsHowLongALampIsOverItsRating) {
     Workbench b = withLamp(false);
     b.set("D1.rated_current=9m");
