@@ -37,6 +37,15 @@ Verdict verdictOf(const Run& run) {
     return Verdict::cannotRun;
 }
 
+/// The timer that switched most.
+std::string busiest(const devices::Board& board, const Run& run) {
+    std::vector<std::size_t> count(board.timers.size(), 0);
+    for (const auto& s : run.switchings) ++count[static_cast<std::size_t>(s.timer)];
+    return board
+        .timers[static_cast<std::size_t>(std::max_element(count.begin(), count.end()) - count.begin())]
+        .ref;
+}
+
 std::vector<std::string> reasonsFor(const devices::Board& board, const Run& run) {
     if (!run.report.detail.empty()) return {run.report.detail};
     switch (run.report.reason) {
@@ -45,8 +54,9 @@ std::vector<std::string> reasonsFor(const devices::Board& board, const Run& run)
     case StopReason::stepBudget:
     case StopReason::eventBudget:
         return {"The run was ended after " + std::to_string(run.report.events) + " switchings within " +
-                units::formatQuantity(run.report.reached_s, units::Unit::second) +
-                ": the timer switches without end. Look for feedback from the output to pins 2, 4, 5 or 6."};
+                units::formatQuantity(run.report.reached_s, units::Unit::second) + ": " +
+                busiest(board, run) +
+                " switches without end. Look for feedback from its output to its pins 2, 4, 5 or 6."};
     case StopReason::noSolution:
         return {"The circuit equations have no solution at " +
                 units::formatQuantity(run.report.reached_s, units::Unit::second) +
@@ -72,6 +82,41 @@ engine::Waveform wholeCycles(const Run& run) {
             last = s.time_s;
         }
     return first < last ? run.wave.part(first, last, 0) : engine::Waveform();
+}
+
+/// A timer's phases in the settled period; nothing unless its output rises and falls once in it.
+std::optional<Phase> settledPhase(const Settled& settled, int timer) {
+    if (!settled.found) return std::nullopt;
+    if (timer == 0) return Phase{settled.high_s, settled.period_s - settled.high_s};
+    std::vector<engine::Switching> own;
+    std::copy_if(settled.switchings.begin(), settled.switchings.end(), std::back_inserter(own),
+                 [&](const engine::Switching& s) { return s.timer == timer; });
+    if (own.size() != 2 || own[0].high == own[1].high) return std::nullopt;
+    const double between = own[1].time_s - own[0].time_s;
+    const double high = own[0].high ? between : settled.period_s - between;
+    return Phase{high, settled.period_s - high};
+}
+
+/// Adds each lamp's mean current in the one of the two phases in which it carries less.
+void addPhaseMeans(Readings& readings, const devices::Board& board, const Figures& figures,
+                   const Settled& settled) {
+    std::size_t lamp = 0;
+    for (std::size_t k = 0; k < board.junctions.size(); ++k) {
+        if (!board.junctions[k].lamp) continue;
+        const auto& f = figures.junctions[k];
+        readings.lamps[lamp++].darkerMean_A =
+            std::min(f.highCharge_C / settled.high_s,
+                     (f.charge_C - f.highCharge_C) / (settled.period_s - settled.high_s));
+    }
+}
+
+/// The phases of a timer other than the first, where the first has no period of its own: found as if this
+/// timer were the first. A timer that gates the first has one.
+std::optional<Phase> phaseByItself(const devices::Board& board, std::size_t timer,
+                                   const engine::RunRequest& request) {
+    devices::Board turned = board;
+    std::swap(turned.timers[0], turned.timers[timer]);
+    return settledPhase(engine::settle(turned, request), 0);
 }
 
 /// `count` settled periods' switchings in a row.
@@ -131,7 +176,7 @@ void addTimers(Readings& readings, const devices::Board& board, const Shown& sho
         TimerReading timer{.ref = board.timers[k].ref};
         timer.switchings_s = switchingTimes(shown.switchings, static_cast<int>(k));
         if (shown.fromPowerOn && !timer.switchings_s.empty()) timer.firstHigh_s = timer.switchings_s.front();
-        if (k == 0 && settled.found) timer.settled = Phase{settled.high_s, settled.period_s - settled.high_s};
+        timer.settled = settledPhase(settled, static_cast<int>(k));
         timer.textbook = textbookOf(board, k);
         readings.timers.push_back(std::move(timer));
     }
@@ -188,11 +233,14 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
         readings.reasons = reasonsFor(s.board, run);
     }
     addTimers(readings, s.board, shown, settled);
+    for (std::size_t k = 1; k < s.board.timers.size() && readings.overRun; ++k)
+        readings.timers[k].settled = phaseByItself(s.board, k, runRequest);
     if (figureSpan.empty()) {
         addFigures(readings, circuit, s.board, nullptr);
     } else {
-        const Figures figures = figuresOf(s.board, figureSpan);
+        const Figures figures = figuresOf(s.board, figureSpan, settled.found ? settled.high_s : 0);
         addFigures(readings, circuit, s.board, &figures);
+        if (settled.found) addPhaseMeans(readings, s.board, figures, settled);
     }
     s.findings = findingsOf(s.board, &readings);
     return s;
