@@ -147,7 +147,7 @@ void currentPathFindings(const Scene& scene, std::size_t k, const std::map<Node,
              .places = {lamp.ref},
              .text = "Only " + text(hookup.leastResistance, Unit::ohm) + " lies in the current path of " +
                      lamp.ref + ", so nothing limits its current.",
-             .remedy = "Put a resistor in series with the lamp, commonly 220 \u03A9 to 1 k\u03A9.",
+             .remedy = "Put a resistor in series with the lamp, commonly 220\u00A0\u03A9 to 1\u00A0k\u03A9.",
              .number = hookup.leastResistance,
              .limit = leastLampResistance,
              .source = practice});

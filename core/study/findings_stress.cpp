@@ -94,7 +94,7 @@ void timerFindings(const Scene& scene, const devices::Timer& part, Findings& fin
         findings);
     pinFinding(part,
                {7, "timer-discharge-overloaded", "sinks", reading->dischargePeak_A, part.cmos ? 0.1 : 0.2,
-                "the limit of the output, from memory", "Take a larger R1, 1 k\u03A9 or more."},
+                "the limit of the output, from memory", "Take a larger R1, 1\u00A0k\u03A9 or more."},
                findings);
     // From memory: room at 25 C, 100 K/W of a small package, warm to the touch and more from 100 C.
     constexpr double room = 298.15, perWatt = 100, hot = 373.15, celsius = 273.15;

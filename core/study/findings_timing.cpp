@@ -154,7 +154,7 @@ void dischargeFinding(const Scene& scene, std::size_t k, Findings& findings) {
                                 (ground ? " to ground, so the timing capacitor cannot charge."
                                         : " to the supply, and shorts it while the output is low."),
                         .remedy = ground ? "Take pin 7 off ground and join it between R1 and R2."
-                                         : "Put R1, 1 k\u03A9 or more, between the supply and pin 7.",
+                                         : "Put R1, 1\u00A0k\u03A9 or more, between the supply and pin 7.",
                         .number = least,
                         .limit = leastDischargeResistance,
                         .source = practice});

@@ -46,7 +46,8 @@ std::vector<std::string> stallReasons(const devices::Board& board, const engine:
         return reasons;
     }
     if (run.outputs.front()) {
-        if (timer.connected(pins::trigger) && pin(pins::trigger) < trigger)
+        const bool joined = timer.pins[pins::trigger] == timer.pins[pins::threshold];
+        if (timer.connected(pins::trigger) && pin(pins::trigger) < trigger && !joined)
             reasons.push_back("Trigger (pin 2) of " + timer.ref + " stays at " + volts(pin(pins::trigger)) +
                               ", under its level of " + volts(trigger) +
                               ", which keeps the output high: join pins 2 and 6 to the timing capacitor.");
