@@ -11,7 +11,7 @@ constexpr double never = std::numeric_limits<double>::infinity();
 constexpr double leastDwell_s = 1e-7;  // device law: a latch holds each state at least this long
 constexpr double wakeAfter_s = 20e-6;  // device law: nothing is read before
 constexpr double wakeLatest_s = 50e-3; // device law: everything is read after
-constexpr double quietAfter_s = 1e6; // eleven days without a switching count as none ever
+constexpr double quietAfter_s = 1e6;   // eleven days without a switching count as none ever
 
 Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;

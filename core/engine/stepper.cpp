@@ -81,7 +81,11 @@ double Stepper::attempt(double h) {
         const double* missed = m_rosenbrockStep.error();
         error = std::max(errorOf(missed, r.n) / m_tol.voltage_V, errorOf(missed + r.n, r.m) / m_tol.port_V);
         if (!std::isfinite(errorOf(m_end.z.data(), r.n + r.m))) return failed;
-        r.currents(m_end.u(), m_end.i.data(), m_end.slope.data(), m_guess.data());
+        // The method leaves the port equations short by its error: mended here, or it would add up.
+        const NearbyInverse inverse = nearby();
+        if (!m_ports.solve(r, m_end.y(), m_end.u(), m_end.i.data(), m_end.slope.data(), m_guess.data(),
+                           &inverse))
+            return failed;
     }
     return std::max(error, chargeError(h));
 }
