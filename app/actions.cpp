@@ -15,6 +15,7 @@
 #include <QMessageBox>
 #include <QSpinBox>
 #include <QToolBar>
+#include <QToolButton>
 
 namespace blinkwright::app {
 
@@ -166,8 +167,18 @@ void MainWindow::makeToolBar() {
     bar->addAction(m_openAction);
     bar->addAction(m_save);
     bar->addSeparator();
-    bar->addAction(m_undo);
-    bar->addAction(m_redo);
+    // Their texts name the last step, and so change with every one. An action of the bar itself would have the
+    // window laid out anew each time; a button of a size of its own does not.
+    for (QAction* action : {m_undo, m_redo}) {
+        auto* button = new QToolButton;
+        button->setDefaultAction(action);
+        button->setAutoRaise(true);
+        button->setFocusPolicy(Qt::NoFocus);
+        button->setIconSize(bar->iconSize());
+        bar->addWidget(button);
+        button->ensurePolished();
+        button->setFixedSize(button->sizeHint());
+    }
     bar->addSeparator();
     bar->addAction(m_fitCurves);
     bar->addAction(m_export);

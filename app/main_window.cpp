@@ -5,6 +5,7 @@
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/readings/readings_view.h"
+#include "widgets/text/steady_label.h"
 #include "widgets/values/value_panel.h"
 
 #include <QApplication>
@@ -115,11 +116,13 @@ void MainWindow::makeLayout() {
 }
 
 void MainWindow::makeStatusBar() {
-    m_report = new QLabel;
+    auto* report = new widgets::SteadyLabel;
+    m_report = report->label();
+    m_report->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_report->setObjectName(QStringLiteral("report"));
     m_report->setAccessibleName(tr("What the last run did"));
-    statusBar()->addPermanentWidget(m_report);
-    connect(m_live, &LivePanels::reported, m_report, &QLabel::setText);
+    statusBar()->addPermanentWidget(report);
+    connect(m_live, &LivePanels::reported, report, &widgets::SteadyLabel::setText);
 }
 
 void MainWindow::say(const QString& sentence) {

@@ -117,6 +117,33 @@ TEST_F(WindowTest, OpensASampleAndShowsItsRun) {
     EXPECT_EQ(settings.recentFiles(), QStringList{sample("mole-light")});
 }
 
+TEST_F(WindowTest, ADragDoesNotLayTheWindowOutAnew) {
+    /// Counts how often the window is asked to.
+    class Asked : public QObject {
+      public:
+        int times = 0;
+        bool eventFilter(QObject*, QEvent* event) override {
+            if (event->type() == QEvent::LayoutRequest) ++times;
+            return false;
+        }
+    } asked;
+    open("buoy-pair");
+    const circuit::PartId r2 = window.document().circuit().findRef("R2")->id;
+    const double begin_ohm = ohms("R2");
+    emit window.values().gestureBegan(1);
+    const auto change = [&](int k) {
+        emit window.values().valueWished({r2, "resistance"}, begin_ohm * (1 + 0.001 * k), 1);
+        ASSERT_TRUE(waitForRun());
+        QCoreApplication::processEvents();
+    };
+    for (int k = 1; k <= 3; ++k) change(k);
+    window.installEventFilter(&asked);
+    constexpr int changes = 20;
+    for (int k = 1; k <= changes; ++k) change(3 + k);
+    emit window.values().gestureEnded(1);
+    EXPECT_LE(asked.times, changes / 4) << "a line that grows longer than any before it may ask";
+}
+
 TEST_F(WindowTest, DraggingASliderMovesTheReadingsAndIsOneStepToUndo) {
     open();
     const double before_s = period();

@@ -37,7 +37,7 @@ class CurvesView::Private : public QObject {
         plot->installEventFilter(this);
         connect(plot, &StripPlot::painted, q, &CurvesView::painted);
         connect(plot, &StripPlot::aboutToPaint, this, [this] {
-            if (dirty) refresh(QCustomPlot::rpRefreshHint);
+            if (dirty) refresh(false);
         });
         name();
     }
@@ -98,17 +98,22 @@ class CurvesView::Private : public QObject {
         queued = true;
         QTimer::singleShot(0, this, [this] {
             queued = false;
-            if (dirty) refresh(QCustomPlot::rpImmediateRefresh);
+            if (dirty) refresh(true);
         });
     }
-    void refresh(QCustomPlot::RefreshPriority priority) {
+    /// @param atOnce paints too; otherwise it is about to be painted anyway.
+    void refresh(bool atOnce) {
         dirty = false;
         const int columns = static_cast<int>(std::max(64, plot->width()) * plot->devicePixelRatioF());
         const auto values = [](const Shared& c) { return c ? c->time_s.size() * (4 + c->lamps.size()) : 0; };
         ++serial;
         if (values(curves) + values(echo) <= valuesAtOnce) {
-            put(stripPicture(curves.get(), echo.get(), shown, columns, plot->stripHeights()), shown,
-                priority);
+            const Cut cut{echo, shown, columns, plot->stripHeights()};
+            // While a value is dragged, its echo stays as it is.
+            const StripPicture* before = drawable(echo) && cut == lastCut ? &lastPicture : nullptr;
+            lastPicture = stripPicture(curves.get(), echo.get(), shown, columns, cut.heights, before);
+            lastCut = cut;
+            put(lastPicture, shown, atOnce);
             return;
         }
         QThreadPool::globalInstance()->start([self = QPointer<Private>(this), app = qApp, columns,
@@ -117,15 +122,15 @@ class CurvesView::Private : public QObject {
             auto picture =
                 std::make_shared<StripPicture>(stripPicture(front.get(), back.get(), span, columns, heights));
             QMetaObject::invokeMethod(app, [self, picture, span, mine] {
-                if (self && self->serial == mine) self->put(*picture, span, QCustomPlot::rpImmediateRefresh);
+                if (self && self->serial == mine) self->put(*picture, span, true);
             });
         });
     }
-    void put(const StripPicture& picture, Span span, QCustomPlot::RefreshPriority priority) {
+    void put(const StripPicture& picture, Span span, bool atOnce) {
         plot->setVisibleSpan(span);
         plot->setPicture(picture, drawable(curves));
         plot->setMoment(momentNow(), false);
-        plot->replot(priority);
+        plot->redraw(atOnce);
         describe();
     }
 
@@ -320,6 +325,15 @@ class CurvesView::Private : public QObject {
     bool chosen = false;
     bool dirty = true, queued = false;
     quint64 serial = 0;
+    struct Cut { ///< what the points of an echo depend on, besides the ranges of the strips
+        Shared echo;
+        Span span;
+        int columns = 0;
+        std::array<int, stripCount> heights{};
+        bool operator==(const Cut&) const = default;
+    };
+    Cut lastCut;
+    StripPicture lastPicture;
     double wanted = 0;
     enum class Hand { none, moment, pan } hand = Hand::none;
     Span panFrom;
@@ -367,7 +381,8 @@ void CurvesView::fit() {
 }
 
 void CurvesView::zoomBy(double factor) {
-    if (drawable(d->curves)) d->zoom(1 / factor, std::clamp(d->clamped(d->wanted), d->shown.begin, d->shown.end));
+    if (drawable(d->curves))
+        d->zoom(1 / factor, std::clamp(d->clamped(d->wanted), d->shown.begin, d->shown.end));
 }
 
 } // namespace blinkwright::widgets

@@ -85,8 +85,7 @@ void takeExtremes(const engine::Curves& c, std::array<Extremes, stripCount>& e) 
     e[1].take(c.capacitor_V);
     e[1].take(c.upperLevel_V);
     e[1].take(c.lowerLevel_V);
-    for (const engine::LampTrace& lamp : c.lamps)
-        e[2].take(lamp.current_A);
+    for (const engine::LampTrace& lamp : c.lamps) e[2].take(lamp.current_A);
 }
 
 } // namespace
@@ -145,7 +144,7 @@ double roundedTop(double high) {
 }
 
 StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* echo, Span visible, int columns,
-                          std::array<int, stripCount> heights_px) {
+                          std::array<int, stripCount> heights_px, const StripPicture* before) {
     StripPicture picture;
     std::array<Extremes, stripCount> extremes;
     if (curves) takeExtremes(*curves, extremes);
@@ -171,7 +170,11 @@ StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* ec
     };
     if (curves) cut(*curves, picture.curves, true);
     if (echo) {
-        cut(*echo, picture.echo, false);
+        if (before && before->ranges == picture.ranges)
+            picture.echo = before->echo;
+        else
+            cut(*echo, picture.echo, false);
+        for (LampPoints& lamp : picture.echo.lamps) lamp.twin = -1;
         for (std::size_t k = 0; curves && k < echo->lamps.size(); ++k)
             for (std::size_t j = 0; j < curves->lamps.size(); ++j)
                 if (curves->lamps[j].id == echo->lamps[k].id)

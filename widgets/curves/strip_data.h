@@ -59,7 +59,9 @@ struct StripPicture {
 
 /// @param curves, echo may be null.
 /// @param heights_px heights of the strips, for the tolerance.
+/// @param before a picture with the same echo, span, columns and heights, or null: its echo is taken over
+/// (its points shared) where the ranges have stayed, too.
 StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* echo, Span visible, int columns,
-                          std::array<int, stripCount> heights_px);
+                          std::array<int, stripCount> heights_px, const StripPicture* before = nullptr);
 
 } // namespace blinkwright::widgets

@@ -109,6 +109,13 @@ void MomentOverlay::drawLabels(QCPPainter* painter, Strip strip, double x, std::
     }
 }
 
+void MomentOverlay::paintOn(QCPPainter* painter) {
+    painter->save();
+    applyDefaultAntialiasingHint(painter);
+    draw(painter);
+    painter->restore();
+}
+
 void MomentOverlay::draw(QCPPainter* painter) {
     const Theme& theme = m_plot->theme();
     painter->setFont(m_plot->smallFont());

@@ -1,5 +1,6 @@
 // What is written over the strips: titles and keys, the message of an empty view, and the moment line with
-// the values under it. The moment line stands on a layer of its own, so that moving it repaints nothing else.
+// the values under it. The moment line is painted last, over a kept picture of all else, so that moving it
+// draws no curve anew.
 #pragma once
 
 #include "widgets/curves/strip_plot.h"
@@ -30,6 +31,7 @@ class MomentOverlay : public QCPLayerable {
     Q_OBJECT
   public:
     explicit MomentOverlay(StripPlot* plot) : QCPLayerable(plot, "moment"), m_plot(plot) {}
+    void paintOn(QCPPainter* painter);
 
   protected:
     void applyDefaultAntialiasingHint(QCPPainter* painter) const override { painter->setAntialiasing(true); }

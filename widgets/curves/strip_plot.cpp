@@ -2,6 +2,7 @@
 
 #include "widgets/curves/curve_colours.h"
 #include "widgets/curves/strip_overlays.h"
+#include "widgets/curves/strip_trace.h"
 
 #include <algorithm>
 
@@ -23,6 +24,8 @@ QPen line(const QColor& colour, double width) {
 StripPlot::StripPlot(QWidget* parent, Use use)
     : QCustomPlot(parent), m_use(use), m_theme(Theme::of(Theme::Mode::light)) {
     setPlottingHints(QCP::phFastPolylines | QCP::phCacheLabels);
+    // All painting is done in paintEvent; the plot's own replot() would fill buffers that nobody sees.
+    if (use == Use::screen) mReplotting = true;
     setAutoAddPlottableToLegend(false);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
@@ -30,7 +33,6 @@ StripPlot::StripPlot(QWidget* parent, Use use)
     addLayer("levels", layer("main"), limBelow);
     addLayer("captions", layer("axes"), limAbove);
     addLayer("moment", layer("captions"), limAbove);
-    layer("moment")->setMode(QCPLayer::lmBuffered);
 
     plotLayout()->clear();
     plotLayout()->setRowSpacing(0);
@@ -46,13 +48,12 @@ StripPlot::StripPlot(QWidget* parent, Use use)
         rect->axis(QCPAxis::atLeft)->setTicker(ticker);
         rect->axis(QCPAxis::atBottom)->setTicker(m_timeTicker);
         rect->axis(QCPAxis::atBottom)->setTickLabels(s + 1 == stripCount);
-        m_panels[s] = {rect, ticker, {0, 1}};
+        m_panels[s] = {rect, ticker, {}};
     }
     m_timeTicker->setTickCount(8);
     m_timeTicker->scale = AxisScale::ofTime(1);
     m_panels[2].ticker->scale = AxisScale::of(0.01, units::Unit::ampere);
-    for (std::size_t s : {0u, 1u})
-        m_panels[s].ticker->scale = AxisScale::of(1, units::Unit::volt);
+    for (std::size_t s : {0u, 1u}) m_panels[s].ticker->scale = AxisScale::of(1, units::Unit::volt);
 
     m_echoOutput = addTrace(Strip::output, "echo");
     m_echoCapacitor = addTrace(Strip::capacitor, "echo");
@@ -65,18 +66,15 @@ StripPlot::StripPlot(QWidget* parent, Use use)
     styleAxes();
 }
 
-QCPGraph* StripPlot::addTrace(Strip strip, const char* layerName) {
+StripTrace* StripPlot::addTrace(Strip strip, const char* layerName) {
     QCPAxisRect* rect = m_panels[static_cast<std::size_t>(strip)].rect;
-    QCPGraph* graph = addGraph(rect->axis(QCPAxis::atBottom), rect->axis(QCPAxis::atLeft));
-    graph->setLayer(layerName);
-    graph->setAdaptiveSampling(false); // the points come thinned
-    graph->setSelectable(QCP::stNone);
-    return graph;
+    auto* trace = new StripTrace(rect->axis(QCPAxis::atBottom), rect->axis(QCPAxis::atLeft)); // the plot's
+    trace->setLayer(layerName);
+    return trace;
 }
 
-void StripPlot::matchGraphs(std::vector<QCPGraph*>& graphs, std::size_t count, const char* layerName) {
-    while (graphs.size() < count)
-        graphs.push_back(addTrace(Strip::lamps, layerName));
+void StripPlot::matchGraphs(std::vector<StripTrace*>& graphs, std::size_t count, const char* layerName) {
+    while (graphs.size() < count) graphs.push_back(addTrace(Strip::lamps, layerName));
     while (graphs.size() > count) {
         removeGraph(graphs.back());
         graphs.pop_back();
@@ -122,6 +120,7 @@ void StripPlot::styleAxes() {
         }
     }
     labelAxes();
+    m_groundStale = true;
 }
 
 void StripPlot::labelAxes() {
@@ -138,9 +137,9 @@ void StripPlot::labelAxes() {
 
 void StripPlot::paintGraphs() {
     std::vector<std::string> names;
-    for (const LampPoints& lamp : m_lamps)
-        names.push_back(lamp.colour);
+    for (const LampPoints& lamp : m_lamps) names.push_back(lamp.colour);
     m_lampColours = lampCurveColours(m_theme, names);
+    m_groundStale = true;
     const auto colour = [this](QCPGraph* graph, const QColor& c) {
         graph->setPen(line(c, m_dense ? 1.0 : curveWidth));
         graph->setAntialiased(!m_dense);
@@ -153,12 +152,11 @@ void StripPlot::paintGraphs() {
         level->setPen(line(m_theme.level, levelWidth));
         level->setAntialiased(false); // level as they are, they would blur over two rows of pixels
     }
-    for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)
-        colour(m_lampGraphs[k], m_lampColours[k]);
+    for (std::size_t k = 0; k < m_lampGraphs.size(); ++k) colour(m_lampGraphs[k], m_lampColours[k]);
     for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k) {
-        const int twin = m_echoLamps[k].twin;
+        const int twin = m_echo.lamps[k].twin;
         const QColor own = twin >= 0 ? m_lampColours[static_cast<std::size_t>(twin)]
-                                     : lampCurveColours(m_theme, {m_echoLamps[k].colour}).front();
+                                     : lampCurveColours(m_theme, {m_echo.lamps[k].colour}).front();
         colour(m_echoLampGraphs[k], m_theme.echo(own));
     }
 }
@@ -167,77 +165,95 @@ void StripPlot::setTheme(const Theme& theme) {
     m_theme = theme;
     styleAxes();
     paintGraphs();
+    updateLayout(); // new margins move the strips, whose heights the next picture is cut for
 }
 
 void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
-    qsizetype drawn = 0;
-    const auto give = [&drawn](QCPGraph* graph, const StripPoints& points) {
-        graph->data()->set(points, true);
-        drawn += points.size();
+    const auto give = [](QCPGraph* graph, const StripPoints& points) { graph->data()->set(points, true); };
+    const auto pointsOf = [](const CurvePoints& c) {
+        qsizetype sum = c.output.size() + c.capacitor.size() + c.upperLevel.size() + c.lowerLevel.size();
+        for (const LampPoints& lamp : c.lamps) sum += lamp.points.size();
+        return sum;
     };
+    const auto samePoints = [](const LampPoints& x, const LampPoints& y) {
+        return x.points.isSharedWith(y.points);
+    };
+    const auto& echo = picture.echo;
+    const bool newEcho = !echo.output.isSharedWith(m_echo.output) ||
+                         !echo.capacitor.isSharedWith(m_echo.capacitor) ||
+                         !std::equal(echo.lamps.begin(), echo.lamps.end(), m_echo.lamps.begin(),
+                                     m_echo.lamps.end(), samePoints);
     const auto sameLamps = [](const std::vector<LampPoints>& a, const std::vector<LampPoints>& b) {
         return std::equal(a.begin(), a.end(), b.begin(), b.end(),
                           [](const LampPoints& x, const LampPoints& y) {
                               return x.ref == y.ref && x.colour == y.colour && x.twin == y.twin;
                           });
     };
-    const bool newLamps =
-        !sameLamps(m_lamps, picture.curves.lamps) || !sameLamps(m_echoLamps, picture.echo.lamps);
+    const bool newLamps = !sameLamps(m_lamps, picture.curves.lamps) || !sameLamps(m_echo.lamps, echo.lamps);
     give(m_output, picture.curves.output);
     give(m_capacitor, picture.curves.capacitor);
     give(m_upper, picture.curves.upperLevel);
     give(m_lower, picture.curves.lowerLevel);
-    give(m_echoOutput, picture.echo.output);
-    give(m_echoCapacitor, picture.echo.capacitor);
     matchGraphs(m_lampGraphs, picture.curves.lamps.size(), "main");
-    matchGraphs(m_echoLampGraphs, picture.echo.lamps.size(), "echo");
+    matchGraphs(m_echoLampGraphs, echo.lamps.size(), "echo");
     for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)
         give(m_lampGraphs[k], picture.curves.lamps[k].points);
-    for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k)
-        give(m_echoLampGraphs[k], picture.echo.lamps[k].points);
-    const bool dense = m_use == Use::screen && drawn > densePoints;
+    if (newEcho) {
+        m_groundStale = true;
+        give(m_echoOutput, echo.output);
+        give(m_echoCapacitor, echo.capacitor);
+        for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k)
+            give(m_echoLampGraphs[k], echo.lamps[k].points);
+    }
+    const bool dense = m_use == Use::screen && pointsOf(picture.curves) + pointsOf(echo) > densePoints;
     if (newLamps || dense != m_dense || m_output->pen().color() != m_theme.setA) {
         m_dense = dense;
         m_lamps = picture.curves.lamps;
-        m_echoLamps = picture.echo.lamps;
-        for (std::vector<LampPoints>* lamps : {&m_lamps, &m_echoLamps})
-            for (LampPoints& lamp : *lamps)
-                lamp.points.clear();
+        m_echo = echo;
+        for (LampPoints& lamp : m_lamps) lamp.points.clear();
         paintGraphs();
     }
+    m_echo = echo;
+    bool newAxes = hasCurves != m_hasCurves;
     m_hasCurves = hasCurves;
     for (std::size_t s = 0; s < stripCount; ++s) {
         Span range = picture.ranges[s];
         // A strip with nothing but zero in it still needs an axis: that of a lamp or a supply.
         if (range.length() <= 0) range.end = s == 2 ? 0.01 : 1.0;
+        if (range == m_panels[s].range) continue;
+        newAxes = true;
         m_panels[s].range = range;
         const double room = headroom * range.length();
         m_panels[s].rect->axis(QCPAxis::atLeft)->setRange(range.begin - room, range.end + room);
         m_panels[s].ticker->scale = AxisScale::of(std::max(range.end, -range.begin),
                                                   s == 2 ? units::Unit::ampere : units::Unit::volt);
     }
+    if (!newAxes) return;
+    m_groundStale = true;
     labelAxes();
 }
 
 void StripPlot::setVisibleSpan(Span span) {
-    for (Panel& panel : m_panels)
-        panel.rect->axis(QCPAxis::atBottom)->setRange(span.begin, span.end);
+    if (span == visibleSpan()) return;
+    m_groundStale = true;
+    for (Panel& panel : m_panels) panel.rect->axis(QCPAxis::atBottom)->setRange(span.begin, span.end);
     m_timeTicker->scale = AxisScale::ofTime(std::max(std::abs(span.begin), std::abs(span.end)));
     m_panels[2].rect->axis(QCPAxis::atBottom)->setLabel(tr("Time (%1)").arg(m_timeTicker->scale.unitText()));
 }
 
 void StripPlot::setMessage(const QString& text) {
     m_message = text;
+    m_groundStale = true;
 }
 
 void StripPlot::setMoment(const std::optional<engine::Moment>& moment, bool paint) {
     m_moment = moment;
-    if (paint) layer("moment")->replot();
+    if (paint) update();
 }
 
 void StripPlot::setFocusShown(bool on) {
     m_focusShown = on;
-    layer("moment")->replot();
+    update();
 }
 
 Span StripPlot::visibleSpan() const {
@@ -282,17 +298,89 @@ QString StripPlot::timeText(double time_s) const {
     return timeScale().text(time_s, timeScale().decimalsFor(visibleSpan().length()) + 1);
 }
 
+void StripPlot::redraw(bool atOnce) {
+    m_curvesFresh = true;
+    updateLayout();
+    emit redrawn();
+    if (atOnce)
+        repaint();
+    else
+        update();
+}
+
+// The plot lays out before each of its drawings; that is only needed when axes have changed.
+void StripPlot::updateLayout() {
+    if (m_use == Use::page || m_groundStale) QCustomPlot::updateLayout();
+}
+
+void StripPlot::fitPicture(QPixmap& picture) const {
+    const double ratio = devicePixelRatioF();
+    const QSize pixels = (QSizeF(size()) * ratio).toSize().expandedTo({1, 1});
+    if (picture.size() != pixels) picture = QPixmap(pixels);
+    picture.setDevicePixelRatio(ratio);
+}
+
+void StripPlot::paintGround() {
+    fitPicture(m_ground);
+    m_ground.fill(m_theme.paper);
+    QCPPainter painter(&m_ground);
+    constexpr const char* inFront[] = {"levels", "main", "moment"};
+    for (const char* name : inFront) layer(name)->setVisible(false);
+    draw(&painter);
+    for (const char* name : inFront) layer(name)->setVisible(true);
+    m_groundStale = false;
+    m_pictureStale = true;
+}
+
+void StripPlot::paintCurves(QCPPainter& painter) {
+    painter.drawPixmap(0, 0, m_ground);
+    for (StripTrace* trace : {m_upper, m_lower, m_output, m_capacitor}) trace->paintOn(&painter);
+    for (StripTrace* lamp : m_lampGraphs) lamp->paintOn(&painter);
+}
+
 void StripPlot::paintEvent(QPaintEvent* event) {
     emit aboutToPaint();
-    QCustomPlot::paintEvent(event);
+    const double ratio = devicePixelRatioF();
+    if (bufferDevicePixelRatio() != ratio) { // moved to a screen of another ratio
+        setBufferDevicePixelRatio(ratio);
+        m_groundStale = true;
+    }
+    if (m_groundStale) paintGround();
+    QCPPainter painter(this);
+    if (m_curvesFresh) { // the next ones come soon, so no picture of these is kept
+        paintCurves(painter);
+        m_curvesFresh = false;
+        m_pictureStale = true;
+        if (!event->rect().contains(rect())) update();
+    } else {
+        if (m_pictureStale) {
+            fitPicture(m_picture);
+            QCPPainter keeper(&m_picture);
+            paintCurves(keeper);
+            m_pictureStale = false;
+        }
+        const QRectF part = event->rect();
+        painter.drawPixmap(part, m_picture, QRectF(part.topLeft() * ratio, part.size() * ratio));
+    }
+    m_overlay->paintOn(&painter);
     if (m_hasCurves) emit painted();
 }
 
-void StripPlot::resizeEvent(QResizeEvent* event) {
+void StripPlot::resizeEvent(QResizeEvent*) {
     layOut(height());
-    QCustomPlot::resizeEvent(event);
+    setViewport(rect());
+    m_groundStale = true;
+    m_curvesFresh = true;
+    updateLayout();
 }
 
+void StripPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) {
+        m_groundStale = true;
+        update();
+    }
+}
 void StripPlot::layOut(int height_px) {
     // Rows as high as their captions and labels ask besides an equal share for each strip itself.
     const int caption = captionHeight();

@@ -4,7 +4,11 @@
 //   plot.setTheme(theme);
 //   plot.setVisibleSpan({0, 6});
 //   plot.setPicture(stripPicture(curves, echo, {0, 6}, 1200, plot.stripHeights()));
-//   plot.setMoment(moment, true); // draws its own layer only
+//   plot.redraw(true);
+//   plot.setMoment(moment, true); // draws no curve anew
+// On screen, what stays while a value is dragged (axes, captions, echo) is kept as a picture. Curves go over
+// it, straight onto the window. The plot's own buffers, each cleared, drawn and blended in full, are not
+// used.
 #pragma once
 
 #include "core/engine/curves.h"
@@ -12,11 +16,13 @@
 #include "widgets/curves/strip_data.h"
 #include "widgets/theme/theme.h"
 
+#include <QPixmap>
 #include <optional>
 
 namespace blinkwright::widgets {
 
 class StripCaptions;
+class StripTrace;
 class MomentOverlay;
 
 class StripPlot : public QCustomPlot {
@@ -27,11 +33,13 @@ class StripPlot : public QCustomPlot {
     explicit StripPlot(QWidget* parent = nullptr, Use use = Use::screen);
 
     void setTheme(const Theme& theme);
-    /// Draws nothing yet; replot() does.
+    /// Draws nothing yet; redraw() does.
     void setPicture(const StripPicture& picture, bool hasCurves);
     void setVisibleSpan(Span span);
     void setMessage(const QString& text);
-    /// @param paint repaints the moment's layer alone; else the next replot() shows it.
+    /// Lays out what has changed and has it painted: at once, or with the next paint of the window.
+    void redraw(bool atOnce);
+    /// @param paint paints it over the curves as they are; else the next redraw() shows it.
     void setMoment(const std::optional<engine::Moment>& moment, bool paint);
     void setFocusShown(bool on);
 
@@ -59,12 +67,15 @@ class StripPlot : public QCustomPlot {
     int captionHeight() const;
 
   signals:
+    void redrawn(); ///< by redraw()
     void aboutToPaint();
     void painted(); ///< after a paint with curves in it
 
   protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void updateLayout() override;
     QSize minimumSizeHint() const override { return {260, 240}; }
 
   private:
@@ -76,17 +87,21 @@ class StripPlot : public QCustomPlot {
     int headRows() const; ///< caption rows above the first strip
     void styleAxes();
     void labelAxes();
-    QCPGraph* addTrace(Strip strip, const char* layer);
-    void matchGraphs(std::vector<QCPGraph*>& graphs, std::size_t count, const char* layer);
+    StripTrace* addTrace(Strip strip, const char* layer);
+    void matchGraphs(std::vector<StripTrace*>& graphs, std::size_t count, const char* layer);
     void paintGraphs();
+    void paintGround();
+    void paintCurves(QCPPainter& painter);
+    void fitPicture(QPixmap& picture) const;
 
     Use m_use;
     Theme m_theme;
     std::array<Panel, stripCount> m_panels;
     QSharedPointer<ScaleTicker> m_timeTicker;
-    QCPGraph *m_output, *m_capacitor, *m_upper, *m_lower, *m_echoOutput, *m_echoCapacitor;
-    std::vector<QCPGraph*> m_lampGraphs, m_echoLampGraphs;
-    std::vector<LampPoints> m_lamps, m_echoLamps; ///< without their points
+    StripTrace *m_output, *m_capacitor, *m_upper, *m_lower, *m_echoOutput, *m_echoCapacitor;
+    std::vector<StripTrace*> m_lampGraphs, m_echoLampGraphs;
+    std::vector<LampPoints> m_lamps; ///< without their points
+    CurvePoints m_echo;
     std::vector<QColor> m_lampColours;
     StripCaptions* m_captions;
     MomentOverlay* m_overlay;
@@ -95,6 +110,12 @@ class StripPlot : public QCustomPlot {
     bool m_hasCurves = false;
     bool m_focusShown = false;
     bool m_dense = false; ///< so many lines that only thin ones are drawn in time
+
+    QPixmap m_ground;  ///< all that stands behind the curves
+    QPixmap m_picture; ///< ground and curves, made when they are painted again as they are
+    bool m_pictureStale = true;
+    bool m_groundStale = true; ///< and the layout of axes with it
+    bool m_curvesFresh = true; ///< not painted yet
 };
 
 } // namespace blinkwright::widgets

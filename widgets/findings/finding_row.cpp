@@ -17,12 +17,12 @@ QString text(const std::string& s) {
     return QString::fromStdString(s);
 }
 
-QLabel* wrapped() {
-    auto* label = new QLabel;
-    label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
-    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
-    return label;
+SteadyLabel* wrapped() {
+    auto* text = new SteadyLabel;
+    text->label()->setWordWrap(true);
+    text->label()->setTextFormat(Qt::PlainText);
+    text->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    return text;
 }
 } // namespace
 
@@ -123,15 +123,14 @@ FindingRow::FindingRow(QWidget* parent)
     : QFrame(parent), m_theme(Theme::of(Theme::Mode::light)), m_head(wrapped()), m_text(wrapped()),
       m_remedy(wrapped()), m_source(wrapped()) {
     setFocusPolicy(Qt::StrongFocus);
-    m_head->setTextFormat(Qt::RichText);
-    m_head->setTextInteractionFlags(Qt::LinksAccessibleByMouse); // by keyboard: Return on the row
+    m_head->label()->setTextFormat(Qt::RichText);
+    m_head->label()->setTextInteractionFlags(Qt::LinksAccessibleByMouse); // by keyboard: Return on the row
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(textLeft, topMargin, 10, topMargin);
     column->setSpacing(2);
-    for (QLabel* label : {m_head, m_text, m_remedy, m_source})
-        column->addWidget(label);
+    for (SteadyLabel* part : {m_head, m_text, m_remedy, m_source}) column->addWidget(part);
     m_source->hide();
-    connect(m_head, &QLabel::linkActivated, this, &FindingRow::placeActivated);
+    connect(m_head->label(), &QLabel::linkActivated, this, &FindingRow::placeActivated);
 }
 
 void FindingRow::setFinding(const study::Finding& finding) {
@@ -149,8 +148,8 @@ void FindingRow::fill() {
         places << QStringLiteral("<a href=\"%1\" style=\"color:%2\">%1</a>").arg(safe, m_theme.accent.name());
     }
     if (!places.isEmpty()) head += QStringLiteral("&nbsp;&nbsp;") + places.join(QStringLiteral(", "));
-    const auto put = [](QLabel* label, const QString& words) {
-        if (label->text() != words) label->setText(words);
+    const auto put = [](SteadyLabel* label, const QString& words) {
+        label->setText(words);
         const bool wanted = !words.isEmpty();
         if (label->isHidden() == wanted) label->setVisible(wanted);
     };
@@ -175,11 +174,11 @@ void FindingRow::setTheme(const Theme& theme) {
     m_theme = theme;
     QPalette p = theme.palette();
     p.setColor(QPalette::WindowText, theme.ink);
-    m_head->setPalette(p);
-    m_text->setPalette(p);
+    m_head->label()->setPalette(p);
+    m_text->label()->setPalette(p);
     p.setColor(QPalette::WindowText, theme.quietInk);
-    m_remedy->setPalette(p);
-    m_source->setPalette(p);
+    m_remedy->label()->setPalette(p);
+    m_source->label()->setPalette(p);
     fill();
 }
 

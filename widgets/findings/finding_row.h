@@ -7,10 +7,10 @@
 #pragma once
 
 #include "core/study/findings.h"
+#include "widgets/text/steady_label.h"
 #include "widgets/theme/theme.h"
 
 #include <QFrame>
-#include <QLabel>
 
 namespace blinkwright::widgets {
 
@@ -44,7 +44,7 @@ class FindingRow : public QFrame {
     study::Finding m_finding;
     Theme m_theme;
     bool m_expanded = false;
-    QLabel *m_head, *m_text, *m_remedy, *m_source;
+    SteadyLabel *m_head, *m_text, *m_remedy, *m_source;
 };
 
 } // namespace blinkwright::widgets

@@ -35,6 +35,7 @@ class Camera {
 
     QTransform transform() const;
     QPointF toDrawing(QPointF inView) const { return transform().inverted().map(inView); }
+    QRectF toDrawing(const QRectF& inView) const { return transform().inverted().mapRect(inView); }
     QRectF toView(const QRectF& area) const { return transform().mapRect(area); }
 
   private:

@@ -3,6 +3,7 @@
 #include "widgets/hookup/layout.h"
 #include "widgets/hookup/wiring.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace blinkwright::widgets::hookup {
@@ -21,6 +22,17 @@ QRectF area(const Box& box) {
     return {QPointF(box.left, box.top), QPointF(box.right, box.bottom)};
 }
 
+/// All that a part's symbol and its lens may cover.
+QRectF partArea(const PartView& part) {
+    const QRectF body = area(placed(extentOf(part.kind), part.pose)).adjusted(-6, -6, 6, 6);
+    return part.kind == PartKind::lamp ? body | lensArea(part) : body;
+}
+
+/// Glyphs may reach a little beyond the room that they were measured to take.
+QRectF labelArea(const Label& label) {
+    return label.rect.adjusted(-4, -3, 4, 3);
+}
+
 } // namespace
 
 Drawing::Change Drawing::show(const Circuit& circuit) {
@@ -36,22 +48,27 @@ Drawing::Change Drawing::show(const Circuit& circuit) {
         rebuild(circuit);
         return Change::layout;
     }
-    bool changed = false;
+    m_changed.clear();
     for (std::size_t i = 0; i < m_parts.size(); ++i) {
         PartView now = viewOf(circuit, circuit.parts()[i], m_parts[i].pose);
         if (now == m_parts[i]) continue;
+        const bool sameSymbol = now.colour == m_parts[i].colour && now.polarised == m_parts[i].polarised &&
+                                now.closed == m_parts[i].closed && now.pose == m_parts[i].pose &&
+                                now.kind != PartKind::timer;
         m_parts[i] = std::move(now);
-        if (m_parts[i].kind != PartKind::timer) m_labels[i] = withTexts(m_labels[i], m_parts[i]);
-        changed = true;
+        if (!sameSymbol) m_changed.push_back(partArea(m_parts[i]));
+        if (m_parts[i].kind == PartKind::timer) continue;
+        const Label fresh = withTexts(m_labels[i], m_parts[i]);
+        m_changed.push_back(labelArea(m_labels[i]) | labelArea(fresh));
+        m_labels[i] = fresh;
     }
-    return changed ? Change::texts : Change::nothing;
+    return m_changed.empty() ? Change::nothing : Change::texts;
 }
 
 void Drawing::rebuild(const Circuit& circuit) {
     const std::map<PartId, Pose> poses = layOut(circuit);
     m_parts.clear();
-    for (const Part& part : circuit.parts())
-        m_parts.push_back(viewOf(circuit, part, poses.at(part.id)));
+    for (const Part& part : circuit.parts()) m_parts.push_back(viewOf(circuit, part, poses.at(part.id)));
     m_routes = route(routerInput(m_parts, circuit));
     m_labels = placeLabels(m_parts, m_routes);
     placeRailTexts(circuit);
@@ -79,10 +96,8 @@ void Drawing::placeRailTexts(const Circuit& circuit) {
 
 void Drawing::measure() {
     QRectF all;
-    for (const PartView& part : m_parts)
-        all |= area(placed(extentOf(part.kind), part.pose));
-    for (const Label& label : m_labels)
-        all |= label.rect;
+    for (const PartView& part : m_parts) all |= area(placed(extentOf(part.kind), part.pose));
+    for (const Label& label : m_labels) all |= label.rect;
     for (const Segment& s : m_routes.segments)
         all |= QRectF(QPointF(s.a.x, s.a.y), QPointF(s.b.x, s.b.y)).adjusted(-1, -1, 1, 1);
     for (const RailEnd& end : m_railEnds)
@@ -96,12 +111,16 @@ const PartView* Drawing::find(PartId id) const {
     return nullptr;
 }
 
-void Drawing::paint(QPainter& painter, const Theme& theme) const {
+void Drawing::paint(QPainter& painter, const Theme& theme, const std::vector<QRectF>& areas) const {
+    const auto wanted = [&areas](const QRectF& part) {
+        return areas.empty() || std::any_of(areas.begin(), areas.end(),
+                                            [&part](const QRectF& a) { return a.intersects(part); });
+    };
     paintWires(painter, m_routes, theme);
     for (const PartView& part : m_parts)
-        paintPart(painter, part, theme);
+        if (wanted(partArea(part))) paintPart(painter, part, theme);
     for (const Label& label : m_labels)
-        if (!label.rect.isEmpty()) paintLabel(painter, label, theme);
+        if (!label.rect.isEmpty() && wanted(labelArea(label))) paintLabel(painter, label, theme);
     painter.setPen(theme.ink);
     painter.setFont(labelFont(labelSize, true));
     for (const RailEnd& end : m_railEnds)

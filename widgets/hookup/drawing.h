@@ -18,6 +18,8 @@ class Drawing {
   public:
     enum class Change { nothing, texts, layout };
     Change show(const circuit::Circuit& circuit);
+    /// After Change::texts: where the drawing looks other than before [units].
+    const std::vector<QRectF>& changedAreas() const { return m_changed; }
 
     const std::vector<PartView>& parts() const { return m_parts; }
     const std::vector<Label>& labels() const { return m_labels; }
@@ -26,8 +28,9 @@ class Drawing {
     /// Everything that is drawn, labels included; a small area about the origin where there is nothing.
     QRectF bounds() const { return m_bounds; }
 
-    /// All but lenses and marks.
-    void paint(QPainter& painter, const Theme& theme) const;
+    /// All but lenses and marks. @param areas what lies in none of them may be left out; the painter is
+    /// clipped to them by the caller. Empty: everything.
+    void paint(QPainter& painter, const Theme& theme, const std::vector<QRectF>& areas = {}) const;
 
     std::optional<circuit::PartId> partAt(QPointF at) const;
     struct Pin {
@@ -61,6 +64,7 @@ class Drawing {
     Routes m_routes;
     std::vector<Label> m_labels;
     std::vector<RailEnd> m_railEnds;
+    std::vector<QRectF> m_changed;
     QRectF m_bounds{-50, -50, 100, 100};
 };
 

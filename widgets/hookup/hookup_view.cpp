@@ -43,6 +43,18 @@ class HookupView::Private {
     std::optional<QPoint> panFrom;
     QPixmap ground; ///< everything but marks and lenses, as the viewport shows it
     bool groundStale = true;
+    std::vector<QRectF> staleAreas; ///< of the ground, where it is not stale as a whole [units]
+
+    void textsChanged() {
+        if (groundStale) return;
+        for (const QRectF& area : drawing.changedAreas()) {
+            staleAreas.push_back(area);
+            view->viewport()->update(pixelsOf(area));
+        }
+    }
+    QRect pixelsOf(const QRectF& area) const {
+        return camera.toView(area).toAlignedRect().adjusted(-1, -1, 1, 1);
+    }
 
     void changed() {
         groundStale = true;
@@ -73,6 +85,7 @@ class HookupView::Private {
 
     void renderGround() {
         const double ratio = view->devicePixelRatioF();
+        staleAreas.clear();
         const QSize pixels = (QSizeF(view->viewport()->size()) * ratio).toSize().expandedTo(QSize(1, 1));
         if (ground.size() != pixels) ground = QPixmap(pixels);
         ground.setDevicePixelRatio(ratio);
@@ -82,6 +95,19 @@ class HookupView::Private {
         painter.setTransform(camera.transform(), true);
         drawing.paint(painter, *theme);
         groundStale = false;
+    }
+    void mendGround() {
+        QRegion pixels;
+        for (const QRectF& area : staleAreas) pixels += pixelsOf(area);
+        std::vector<QRectF> areas; // what has pixels in the mended ones
+        for (const QRect& part : pixels) areas.push_back(camera.toDrawing(part));
+        staleAreas.clear();
+        QPainter painter(&ground);
+        painter.setClipRegion(pixels);
+        painter.fillRect(pixels.boundingRect(), theme->paper);
+        painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+        painter.setTransform(camera.transform(), true);
+        drawing.paint(painter, *theme, areas);
     }
 
     void zoomAbout(QPointF at, double factor) {
@@ -187,7 +213,10 @@ void HookupView::setCircuit(const circuit::Circuit& circuit) {
         std::erase_if(d->glow, [this](const auto& lamp) { return !d->drawing.find(lamp.first); });
     }
     d->describe();
-    d->changed();
+    if (change == Drawing::Change::layout)
+        d->changed();
+    else
+        d->textsChanged();
 }
 
 void HookupView::setTheme(const Theme& theme) {
@@ -223,7 +252,9 @@ std::optional<PartId> HookupView::selected() const {
     return d->chosen;
 }
 
-void HookupView::zoomBy(double factor) { d->zoomMiddle(factor); }
+void HookupView::zoomBy(double factor) {
+    d->zoomMiddle(factor);
+}
 
 void HookupView::fit() {
     d->keepFitted = true;
@@ -243,13 +274,16 @@ void HookupView::paintEvent(QPaintEvent* event) {
     if (d->groundStale || d->ground.devicePixelRatio() != devicePixelRatioF()) {
         d->camera.resize(viewport()->size(), devicePixelRatioF()); // moved to a screen of another ratio
         d->renderGround();
+    } else if (!d->staleAreas.empty()) {
+        d->mendGround();
     }
     QPainter painter(viewport());
-    painter.setClipRegion(event->region());
     const double ratio = d->ground.devicePixelRatio();
-    const QRect dirty = event->rect();
-    painter.drawPixmap(QRectF(dirty), d->ground,
-                       QRectF(QPointF(dirty.topLeft()) * ratio, QSizeF(dirty.size()) * ratio));
+    // By rectangles: two changed labels in opposite corners are no reason to copy all between them.
+    for (const QRect& dirty : event->region())
+        painter.drawPixmap(QRectF(dirty), d->ground,
+                           QRectF(QPointF(dirty.topLeft()) * ratio, QSizeF(dirty.size()) * ratio));
+    painter.setClipRegion(event->region());
 
     painter.setRenderHint(QPainter::Antialiasing);
     painter.save();
@@ -260,6 +294,7 @@ void HookupView::paintEvent(QPaintEvent* event) {
     if (chosen) paintMark(painter, *chosen, *d->theme, hookup::Mark::selected);
     for (const PartView& part : d->drawing.parts())
         if (part.kind == circuit::PartKind::lamp) {
+            if (!event->region().intersects(d->pixelsOf(lensArea(part)))) continue;
             const auto share = d->glow.find(part.id);
             paintLens(painter, part, *d->theme, share == d->glow.end() ? 0 : share->second);
         }

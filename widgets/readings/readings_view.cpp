@@ -1,12 +1,12 @@
 #include "widgets/readings/readings_view.h"
 
 #include "widgets/readings/reading_rows.h"
+#include "widgets/text/steady_label.h"
 
 #include <QAbstractTableModel>
 #include <QApplication>
 #include <QClipboard>
 #include <QHeaderView>
-#include <QLabel>
 #include <QShortcut>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -119,16 +119,16 @@ class ReadingModel : public QAbstractTableModel {
 class ReadingsView::Private {
   public:
     explicit Private(ReadingsView* view) : q(view) {
-        verdict = new QLabel;
-        verdict->setWordWrap(true);
-        verdict->setContentsMargins(8, 3, 8, 4);
-        verdict->setTextFormat(Qt::PlainText);
-        verdict->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        verdict = new SteadyLabel;
+        verdict->label()->setWordWrap(true);
+        verdict->label()->setContentsMargins(8, 3, 8, 4);
+        verdict->label()->setTextFormat(Qt::PlainText);
+        verdict->label()->setTextInteractionFlags(Qt::TextSelectableByMouse);
         // Its width is the panel's business: a longer sentence wraps, it does not widen the window.
         verdict->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
         QFont bold = verdict->font();
         bold.setBold(true);
-        verdict->setFont(bold);
+        verdict->label()->setFont(bold);
         table = new QTableView;
         table->setModel(&model);
         table->setFrameShape(QFrame::NoFrame);
@@ -145,8 +145,7 @@ class ReadingsView::Private {
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
         const int wide = table->fontMetrics().horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
-        for (int c : {Column::textbook, Column::setA, Column::difference})
-            table->setColumnWidth(c, wide);
+        for (int c : {Column::textbook, Column::setA, Column::difference}) table->setColumnWidth(c, wide);
         table->setAccessibleName(ReadingsView::tr("Readings"));
         auto* layout = new QVBoxLayout(view);
         layout->setContentsMargins(0, 0, 0, 0);
@@ -163,7 +162,7 @@ class ReadingsView::Private {
 
     ReadingsView* q;
     ReadingModel model;
-    QLabel* verdict;
+    SteadyLabel* verdict;
     QTableView* table;
 };
 
@@ -177,7 +176,7 @@ void ReadingsView::setReadings(std::shared_ptr<const study::Readings> readings) 
     ReadingTable fresh = readings ? readingTable(*readings) : ReadingTable{tr("No readings yet."), {}};
     if (d->verdict->text() != fresh.verdict) {
         d->verdict->setText(fresh.verdict);
-        d->verdict->setAccessibleName(fresh.verdict);
+        d->verdict->label()->setAccessibleName(fresh.verdict);
     }
     if (!d->model.take(std::move(fresh.rows))) return;
     d->table->scrollToTop(); // another circuit is read from its first row

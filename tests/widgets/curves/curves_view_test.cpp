@@ -83,20 +83,69 @@ TEST_F(CurvesViewTest, DraggingMovesTheMomentLineAndSaysSo) {
 }
 
 TEST_F(CurvesViewTest, MovingTheLineRepaintsNoCurve) {
-    QSignalSpy replotted(plot(), &QCustomPlot::beforeReplot);
-    for (int k = 0; k < 20; ++k)
-        view.setMoment(0.1 * k);
+    QSignalSpy redrawn(plot(), &StripPlot::redrawn);
+    for (int k = 0; k < 20; ++k) view.setMoment(0.1 * k);
     QApplication::processEvents();
-    EXPECT_EQ(replotted.size(), 0);
+    EXPECT_EQ(redrawn.size(), 0);
     view.setCurves(curves);
     QApplication::processEvents();
-    EXPECT_EQ(replotted.size(), 1);
+    EXPECT_EQ(redrawn.size(), 1);
+}
+
+TEST_F(CurvesViewTest, LooksTheSameHoweverLittleIsPaintedAnew) {
+    const auto picture = [&] {
+        QApplication::processEvents();
+        return view.grab().toImage();
+    };
+    view.setEcho(test::formulaCurves({.high_s = 0.6, .pair = true}));
+    for (const double high_s : {0.5, 0.45, 0.55}) {
+        // Over the ground of the change before, then over the kept picture, then all anew.
+        view.setCurves(test::formulaCurves({.high_s = high_s, .pair = true}));
+        view.setMoment(1);
+        const QImage fresh = view.grab().toImage(); // paints first: nothing has happened since
+        EXPECT_EQ(fresh, picture());
+        view.setMoment(2);
+        EXPECT_NE(fresh, picture());
+        view.setMoment(1);
+        EXPECT_EQ(fresh, picture());
+        view.setTheme(Theme::of(Theme::Mode::light));
+        EXPECT_EQ(fresh, picture());
+    }
+    const QImage before = picture();
+    view.setEcho(nullptr);
+    EXPECT_NE(before, picture());
+    const QImage without = picture();
+    view.resize(1000, 700);
+    picture();
+    view.resize(1200, 800);
+    EXPECT_EQ(without, picture());
+}
+
+TEST_F(CurvesViewTest, BothSwitchingLevelsAreSeen) {
+    for (const auto mode : {Theme::Mode::light, Theme::Mode::dark}) {
+        const Theme& theme = Theme::of(mode);
+        view.setTheme(theme);
+        QApplication::processEvents();
+        const QImage image = plot()->grab().toImage();
+        const QRect strip = plot()->stripRect(Strip::capacitor);
+        for (const double level_V : {2.0, 4.0}) { // a third and two thirds of 6 V
+            const int y = static_cast<int>(std::lround(plot()->valuePixel(Strip::capacitor, level_V)));
+            int seen = 0;
+            for (int x = strip.left(); x <= strip.right(); ++x)
+                for (int row = y - 1; row <= y + 1; ++row)
+                    if (image.pixelColor(x, row) == theme.level) {
+                        ++seen;
+                        break;
+                    }
+            EXPECT_GT(seen, 0.9 * strip.width())
+                << level_V << (mode == Theme::Mode::dark ? " dark" : " light");
+        }
+    }
 }
 
 TEST_F(CurvesViewTest, ManyCurvesInOneTurnArePaintedOnce) {
     QSignalSpy painted(&view, &CurvesView::painted);
-    for (int k = 0; k < 5; ++k)
-        view.setCurves(test::formulaCurves({.high_s = 0.5 + 0.01 * k}));
+    for (int k = 0; k < 5; ++k) view.setCurves(test::formulaCurves({.high_s = 0.5 + 0.01 * k}));
     QApplication::processEvents();
     EXPECT_EQ(painted.size(), 1);
 }
@@ -178,9 +227,9 @@ TEST_F(CurvesViewTest, AxisAndReadoutHaveTheSamePrefix) {
 
 TEST_F(CurvesViewTest, LongRunsAreCutDownOffThisThread) {
     const auto endless = test::formulaCurves({.cycles = 400, .pointsAPhase = 600}); // 480,000 points a trace
-    QSignalSpy replotted(plot(), &QCustomPlot::afterReplot);
+    QSignalSpy redrawn(plot(), &StripPlot::redrawn);
     view.setCurves(endless);
-    EXPECT_TRUE(replotted.wait(5000));
+    EXPECT_TRUE(redrawn.wait(5000));
     EXPECT_EQ(plot()->visibleSpan(), (Span{0, endless->time_s.back()}));
 }
 

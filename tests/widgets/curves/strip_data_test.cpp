@@ -55,10 +55,8 @@ TEST(Thinning, KeepsTheSmallestAndTheLargestOfEveryPixelColumn) {
         const auto [at, fresh] = extremes.try_emplace(column, value, value);
         if (!fresh) at->second = {std::min(at->second.first, value), std::max(at->second.second, value)};
     };
-    for (std::size_t k = 0; k < t.time_s.size(); ++k)
-        note(all, t.time_s[k], t.value[k]);
-    for (const QCPGraphData& p : out)
-        note(kept, p.key, p.value);
+    for (std::size_t k = 0; k < t.time_s.size(); ++k) note(all, t.time_s[k], t.value[k]);
+    for (const QCPGraphData& p : out) note(kept, p.key, p.value);
     EXPECT_EQ(all, kept);
 }
 
@@ -131,6 +129,20 @@ TEST(StripEcho, FindsItsTwinByPartAndNotByOrder) {
     EXPECT_EQ(p.echo.lamps[0].twin, 1);
     EXPECT_EQ(p.echo.lamps[1].twin, 0);
     EXPECT_EQ(p.echo.lamps[2].twin, -1);
+}
+
+TEST(StripEcho, IsTakenOverFromThePictureBeforeWhileTheRangesStay) {
+    const auto echo = test::formulaCurves({.supply_V = 6});
+    const auto cut = [&](double supply_V, const StripPicture* before) {
+        const auto now = test::formulaCurves({.supply_V = supply_V, .high_s = 0.6});
+        return stripPicture(now.get(), echo.get(), {0, 5}, 800, {200, 200, 200}, before);
+    };
+    const StripPicture first = cut(5.9, nullptr);
+    const StripPicture second = cut(5.8, &first);
+    EXPECT_TRUE(second.echo.output.isSharedWith(first.echo.output));
+    EXPECT_TRUE(second.echo.lamps[0].points.isSharedWith(first.echo.lamps[0].points));
+    EXPECT_FALSE(second.curves.output.isSharedWith(first.curves.output));
+    EXPECT_FALSE(cut(60, &first).echo.output.isSharedWith(first.echo.output)) << "coarser in a longer range";
 }
 
 } // namespace

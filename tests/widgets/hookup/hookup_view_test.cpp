@@ -139,8 +139,7 @@ TEST_F(Hookup, KeysZoomAndFit) {
 TEST_F(Hookup, TheWheelZoomsAboutThePointer) {
     const double fitted = view.zoom();
     const QPoint at = middleOf("R2");
-    for (int turn = 0; turn < 4; ++turn)
-        wheel(at, 120);
+    for (int turn = 0; turn < 4; ++turn) wheel(at, 120);
     EXPECT_GT(view.zoom(), 1.5 * fitted);
     QTest::mouseClick(view.viewport(), Qt::LeftButton, {}, at);
     EXPECT_EQ(view.selected(), id("R2")) << "the part under the pointer has moved away";
@@ -149,14 +148,12 @@ TEST_F(Hookup, TheWheelZoomsAboutThePointer) {
 
 TEST_F(Hookup, SmallTurnsOfAWheelAddUp) {
     const double before = view.zoom();
-    for (int turn = 0; turn < 12; ++turn)
-        wheel(view.viewport()->rect().center(), 10, Qt::ControlModifier);
+    for (int turn = 0; turn < 12; ++turn) wheel(view.viewport()->rect().center(), 10, Qt::ControlModifier);
     EXPECT_NEAR(view.zoom() / before, 1.2, 0.1);
 }
 
 TEST_F(Hookup, TheMiddleButtonPansAZoomedDrawing) {
-    for (int turn = 0; turn < 5; ++turn)
-        key(Qt::Key_Plus);
+    for (int turn = 0; turn < 5; ++turn) key(Qt::Key_Plus);
     const int before = view.horizontalScrollBar()->value();
     QTest::mousePress(view.viewport(), Qt::MiddleButton, {}, QPoint(400, 300));
     QTest::mouseMove(view.viewport(), QPoint(340, 300));
@@ -165,8 +162,7 @@ TEST_F(Hookup, TheMiddleButtonPansAZoomedDrawing) {
 }
 
 TEST_F(Hookup, SpaceAndADragPan) {
-    for (int turn = 0; turn < 5; ++turn)
-        key(Qt::Key_Plus);
+    for (int turn = 0; turn < 5; ++turn) key(Qt::Key_Plus);
     const int before = view.verticalScrollBar()->value();
     QTest::keyPress(&view, Qt::Key_Space);
     QTest::mousePress(view.viewport(), Qt::LeftButton, {}, QPoint(400, 300));
@@ -178,8 +174,7 @@ TEST_F(Hookup, SpaceAndADragPan) {
 }
 
 TEST_F(Hookup, ChoosingAPartFromOutsideBringsItIntoViewSilently) {
-    for (int turn = 0; turn < 8; ++turn)
-        key(Qt::Key_Plus);
+    for (int turn = 0; turn < 8; ++turn) key(Qt::Key_Plus);
     view.select(id("BT1"));
     const int left = view.horizontalScrollBar()->value();
     view.select(id("C1"));
@@ -201,6 +196,28 @@ TEST_F(Hookup, GlowRepaintsLensesOnly) {
     view.setGlow({{id("D1"), 0.6}});
     QApplication::processEvents();
     EXPECT_TRUE(spy.painted.isEmpty()) << "nothing changed, nothing to repaint";
+}
+
+TEST_F(Hookup, AChangedValueRepaintsItsLabelOnlyAndLooksAsIfAllWereDrawnAnew) {
+    view.setGlow({{id("D1"), 0.6}});
+    QApplication::processEvents();
+    Circuit changed = circuit;
+    for (const auto& [ohm, colour] :
+         {std::pair(15e6 / 7, "red"), std::pair(22.0, "red"), std::pair(47e3, "blue")}) {
+        PaintSpy spy(view.viewport());
+        ASSERT_TRUE(changed.setOverride(circuit::PartSet::A, id("R2"), "resistance", ohm).ok());
+        ASSERT_TRUE(changed.setOverride(circuit::PartSet::A, id("D1"), "colour", std::string(colour)).ok());
+        view.setCircuit(changed);
+        QApplication::processEvents();
+        ASSERT_FALSE(spy.painted.isEmpty());
+        int pixels = 0;
+        for (const QRect& part : spy.painted) pixels += part.width() * part.height();
+        EXPECT_LT(pixels, 0.1 * view.viewport()->width() * view.viewport()->height());
+        const QImage mended = view.viewport()->grab().toImage();
+        view.setTheme(Theme::of(Theme::Mode::light)); // all of it is drawn anew
+        EXPECT_EQ(mended, view.viewport()->grab().toImage()) << ohm;
+        QApplication::processEvents();
+    }
 }
 
 TEST_F(Hookup, ALitLensShowsTheLampsColourAndADarkOneThePaper) {
