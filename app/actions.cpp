@@ -35,6 +35,12 @@ QAction* add(QMenu* menu, const QString& text, const QKeySequence& keys, MainWin
     return action;
 }
 
+/// A tool tip that teaches the keys: `Open (Ctrl+O)`.
+QString withKeys(const QString& text, const QKeySequence& keys) {
+    return keys.isEmpty() ? text
+                          : MainWindow::tr("%1 (%2)").arg(text, keys.toString(QKeySequence::NativeText));
+}
+
 } // namespace
 
 void MainWindow::makeFileMenu() {
@@ -100,12 +106,13 @@ void MainWindow::makeViewMenu() {
 
     auto* begin = new QActionGroup(this);
     m_fromPowerOn = menu->addAction(tr("Curves from &power-on"));
-    m_fromPowerOn->setIconText(tr("Power-on"));
-    m_fromPowerOn->setToolTip(tr("Curves from the moment the supply is switched on"));
+    m_fromPowerOn->setIconText(tr("From power-on"));
+    m_fromPowerOn->setToolTip(withKeys(tr("Curves from the moment the supply is switched on"), tr("Ctrl+1")));
     m_fromPowerOn->setShortcut(QKeySequence(tr("Ctrl+1")));
     m_settled = menu->addAction(tr("Curves when &settled"));
-    m_settled->setIconText(tr("Settled"));
-    m_settled->setToolTip(tr("Curves of the settled state, where every flash is like the last"));
+    m_settled->setIconText(tr("When settled"));
+    m_settled->setToolTip(
+        withKeys(tr("Curves of the settled state, where every flash is like the last"), tr("Ctrl+2")));
     m_settled->setShortcut(QKeySequence(tr("Ctrl+2")));
     for (QAction* action : {m_fromPowerOn, m_settled}) {
         action->setCheckable(true);
@@ -176,16 +183,19 @@ void MainWindow::makeToolBar() {
     bar->addAction(m_export);
     bar->addSeparator();
 
+    for (QAction* action : {m_openAction, m_save, m_fitCurves, m_export})
+        action->setToolTip(withKeys(action->toolTip(), action->shortcut()));
+
     const auto label = [bar](const QString& text) {
         auto* made = new QLabel(text);
         made->setContentsMargins(8, 0, 4, 0);
         bar->addWidget(made);
         return made;
     };
-    label(tr("Curves from"));
+    label(tr("Curves"));
     bar->addAction(m_fromPowerOn);
     bar->addAction(m_settled);
-    QLabel* flashes = label(tr("&Flashes"));
+    QLabel* flashes = label(tr("F&lashes"));
     m_flashes = new QSpinBox;
     m_flashes->setObjectName(QStringLiteral("flashes"));
     m_flashes->setAccessibleName(tr("Number of flashes shown"));
@@ -231,7 +241,7 @@ void MainWindow::showAvailability() {
     m_copyReadings->setEnabled(study != nullptr);
     m_flashes->setEnabled(open);
     m_values->setVisible(open);
-    m_findings->setVisible(open); // "No findings" about no circuit would mislead
+    m_findings->setVisible(study != nullptr); // "No findings" before there is a result would mislead
     m_clearEcho->setEnabled(m_live->hasEcho());
 }
 

@@ -40,8 +40,13 @@ void MainWindow::askExport() {
     const QString stem = QFileInfo(m_document.path()).completeBaseName();
     QFileDialog dialog(this, tr("Export the curves"), m_settings.lastFolder());
     dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setLabelText(QFileDialog::Accept, tr("Export"));
     dialog.setNameFilters(names);
-    dialog.setDefaultSuffix(kinds.front().ending);
+    Filter chosenKind = kinds.front();
+    for (const Filter& kind : kinds)
+        if (kind.ending == m_settings.exportEnding()) chosenKind = kind;
+    dialog.selectNameFilter(chosenKind.text);
+    dialog.setDefaultSuffix(chosenKind.ending);
     dialog.selectFile(stem.isEmpty() ? tr("curves") : stem);
     connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString& chosen) {
         for (const Filter& kind : kinds)
@@ -52,6 +57,7 @@ void MainWindow::askExport() {
     if (Result<void> done = exportTo(path); !done)
         return tell(tr("The curves were not exported"), done.fault());
     m_settings.setLastFolder(QFileInfo(path).absolutePath());
+    m_settings.setExportEnding(QFileInfo(path).suffix().toLower());
     say(tr("Exported to %1").arg(QFileInfo(path).fileName()));
 }
 

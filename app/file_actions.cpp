@@ -66,9 +66,11 @@ bool MainWindow::askSaveAs() {
 
 bool MainWindow::mayLeave() {
     if (!m_document.isModified()) return true;
-    QMessageBox box(QMessageBox::Question, tr("Unsaved changes"),
-                    tr("The circuit has changes that are not saved. Save them?"),
-                    QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+    QMessageBox box(
+        QMessageBox::Question, tr("Unsaved changes"),
+        tr("%1 has changes that are not saved. Save them?").arg(QFileInfo(m_document.path()).fileName()),
+        QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+    box.setTextFormat(Qt::PlainText);
     box.setDefaultButton(QMessageBox::Save);
     switch (box.exec()) {
     case QMessageBox::Save:

@@ -103,6 +103,9 @@ void LivePanels::showNothing() {
     m_freshFile = true;
     m_shown.reset();
     setEcho(nullptr);
+    // Nothing of the last file may stay: a part that was chosen, a text that was refused.
+    m_panels.hookup.select({});
+    m_panels.values.setCircuit({}, PartSet::A);
     m_panels.curves.setCurves(nullptr);
     m_panels.curves.setMessage({});
     m_panels.readings.setReadings(nullptr);

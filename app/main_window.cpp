@@ -15,6 +15,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QMimeData>
+#include <QScreen>
 #include <QSplitter>
 #include <QStatusBar>
 #include <QVBoxLayout>
@@ -24,6 +25,7 @@ namespace blinkwright::app {
 namespace {
 
 constexpr QSize firstSize(1280, 800);
+constexpr QSize frameRoom(8, 36); ///< what the frame of a window takes: common practice, no source
 constexpr int sayFor_ms = 8000;
 
 QSplitter* splitter(Qt::Orientation orientation, const QString& name, std::initializer_list<QWidget*> parts,
@@ -50,6 +52,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     m_appearance.choose(m_settings.looks());
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
+    QApplication::setAttribute(Qt::AA_DontShowIconsInMenus); // few entries have one: a ragged column
     makeLayout();
     m_live = new LivePanels(m_document, {*m_hookup, *m_values, *m_curves, *m_readings, *m_findings}, this);
     makeFileMenu();
@@ -96,10 +99,10 @@ void MainWindow::makeLayout() {
     auto* findings = new Pane(tr("Findings"), m_findings);
     m_panes = {hookup, curves, readings, values, findings};
 
-    m_right = splitter(Qt::Vertical, QStringLiteral("right"), {curves, readings}, {352, 168});
+    m_right = splitter(Qt::Vertical, QStringLiteral("right"), {curves, readings}, {346, 189});
     m_top = splitter(Qt::Horizontal, QStringLiteral("top"), {hookup, m_right}, {560, 720});
-    m_bottom = splitter(Qt::Horizontal, QStringLiteral("bottom"), {values, findings}, {760, 520});
-    m_rows = splitter(Qt::Vertical, QStringLiteral("rows"), {m_top, m_bottom}, {525, 194});
+    m_bottom = splitter(Qt::Horizontal, QStringLiteral("bottom"), {values, findings}, {850, 430});
+    m_rows = splitter(Qt::Vertical, QStringLiteral("rows"), {m_top, m_bottom}, {541, 178});
 
     auto* ground = new QWidget;
     auto* column = new QVBoxLayout(ground);
@@ -146,7 +149,9 @@ void MainWindow::showTitle() {
 }
 
 void MainWindow::restoreState() {
-    if (!restoreGeometry(m_settings.windowState(QStringLiteral("geometry")))) resize(firstSize);
+    // A state from a screen of quite another size is refused; either way all of the window must be in reach.
+    if (!restoreGeometry(m_settings.windowState(QStringLiteral("geometry"))))
+        resize(firstSize.boundedTo(screen()->availableSize() - frameRoom));
     for (QSplitter* part : {m_rows, m_top, m_right, m_bottom})
         part->restoreState(m_settings.windowState(part->objectName()));
 }
@@ -163,7 +168,11 @@ void MainWindow::goToPane(int step) {
     int at = step > 0 ? -1 : count;
     for (int k = 0; k < count; ++k)
         if (m_panes[static_cast<std::size_t>(k)]->hasFocusWithin()) at = k;
-    m_panes[static_cast<std::size_t>((at + step + count) % count)]->takeFocus();
+    // A panel with nothing in it, such as Findings without a finding, is passed by.
+    for (int tries = 0; tries < count; ++tries) {
+        at = (at + step + count) % count;
+        if (m_panes[static_cast<std::size_t>(at)]->takeFocus()) return;
+    }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

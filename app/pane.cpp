@@ -42,10 +42,15 @@ void Pane::setTheme(const widgets::Theme& theme) {
     m_title->setPalette(quiet);
 }
 
-void Pane::takeFocus() {
-    if (takesTab(m_panel)) return m_panel->setFocus(Qt::ShortcutFocusReason);
-    for (QWidget* child : m_panel->findChildren<QWidget*>())
-        if (takesTab(child)) return child->setFocus(Qt::ShortcutFocusReason);
+bool Pane::takeFocus() {
+    QWidgetList candidates{m_panel};
+    candidates += m_panel->findChildren<QWidget*>();
+    for (QWidget* candidate : candidates) {
+        if (!takesTab(candidate)) continue;
+        candidate->setFocus(Qt::ShortcutFocusReason);
+        return true;
+    }
+    return false;
 }
 
 bool Pane::hasFocusWithin() const {

@@ -19,7 +19,7 @@ class Pane : public QFrame {
 
     void setTheme(const widgets::Theme& theme);
     /// Gives the keyboard focus to the panel, or to the first of its controls that takes it.
-    void takeFocus();
+    bool takeFocus(); ///< false where there is nothing that could have it
     bool hasFocusWithin() const;
 
   private:

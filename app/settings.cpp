@@ -9,6 +9,7 @@ namespace blinkwright::app {
 namespace {
 
 const QString recentKey = QStringLiteral("files/recent");
+const QString exportKey = QStringLiteral("files/export");
 const QString folderKey = QStringLiteral("files/folder");
 const QString looksKey = QStringLiteral("window/looks");
 
@@ -77,6 +78,14 @@ QString Settings::lastFolder() const {
     const QString kept = m_store->value(folderKey).toString();
     if (!kept.isEmpty() && QDir(kept).exists()) return kept;
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+QString Settings::exportEnding() const {
+    return m_store->value(exportKey).toString();
+}
+
+void Settings::setExportEnding(const QString& ending) {
+    m_store->setValue(exportKey, ending);
 }
 
 void Settings::setLastFolder(const QString& folder) {

@@ -39,6 +39,10 @@ class Settings {
     QString lastFolder() const;
     void setLastFolder(const QString& folder);
 
+    /// The kind of the last export, by the ending of its name; empty before the first.
+    QString exportEnding() const;
+    void setExportEnding(const QString& ending);
+
     void sync() { m_store->sync(); }
 
   private:

@@ -23,8 +23,10 @@ Result<Number> readWithin(std::string_view option, std::string_view text, Number
 
 std::string listed(std::span<const std::string_view> operands) {
     std::string text;
-    for (const std::string_view operand : operands)
-        text += (text.empty() ? "" : " ") + std::string(operand);
+    for (const std::string_view operand : operands) {
+        if (!text.empty()) text += ' ';
+        text += operand;
+    }
     return text;
 }
 

@@ -17,9 +17,7 @@ Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream
     const Result<Studied> result = studied(arguments);
     if (!result) return result.fault();
     const std::vector<study::Finding>& findings = result.value().study.findings;
-    std::string text = io::findingsJson(findings);
-    if (!text.ends_with('\n')) text += '\n';
-    out << text;
+    out << io::findingsJson(findings);
     return std::ranges::any_of(findings, isSerious) ? answerIsNo : done;
 }
 

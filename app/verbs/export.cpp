@@ -37,9 +37,9 @@ Result<ExitCode> run(const Arguments& arguments, std::ostream&, std::ostream& er
     const study::Readings& readings = result.value().study.readings;
     const bool blinks = readings.verdict == study::Verdict::blinks;
     if (!blinks) {
-        err << "blinkwright export: " << arguments.operands[0] << ": " << study::name(readings.verdict);
-        for (const std::string& reason : readings.reasons)
-            err << " " << reason;
+        err << "blinkwright export: " << arguments.operands[0] << ": " << study::name(readings.verdict)
+            << ".";
+        for (const std::string& reason : readings.reasons) err << " " << reason;
         err << "\n";
     }
     if (result.value().study.curves.time_s.empty() && !blinks) return answerIsNo;

@@ -12,9 +12,7 @@ Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream
     const Result<Studied> result = studied(arguments);
     if (!result) return result.fault();
     const study::Readings& readings = result.value().study.readings;
-    std::string text = io::readingsJson(readings);
-    if (!text.ends_with('\n')) text += '\n';
-    out << text;
+    out << io::readingsJson(readings);
     return readings.verdict == study::Verdict::blinks ? done : answerIsNo;
 }
 

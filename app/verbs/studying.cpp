@@ -51,9 +51,9 @@ Result<study::StudyRequest> readRun(const Arguments& arguments, const circuit::R
 Result<void> putValue(circuit::Circuit& circuit, circuit::PartSet set, const std::string& text) {
     const std::string place = "--value " + text;
     const Result<devices::ValueOverride> value = devices::parseOverride(circuit, text);
-    if (!value) return Fault{place, value.fault().message()};
+    if (!value) return Fault{place, value.fault().text};
     if (Result<void> put = devices::applyOverride(circuit, set, value.value()); !put)
-        return Fault{place, put.fault().message()};
+        return Fault{place, put.fault().text};
     return {};
 }
 

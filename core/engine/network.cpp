@@ -422,6 +422,17 @@ void Reduced::currents(const double* u, double* i, double* slope, double* guess)
     }
 }
 
+void Reduced::derivative(const double* y, const double* i, double* out) const {
+    for (int k = 0; k < n; ++k) {
+        double sum = b[static_cast<std::size_t>(k)];
+        const double* By = B.data() + k * n;
+        const double* Di = D.data() + k * m;
+        for (int j = 0; j < n; ++j) sum += By[j] * y[j];
+        for (int j = 0; j < m; ++j) sum -= Di[j] * i[j];
+        out[k] = sum;
+    }
+}
+
 namespace {
 
 /// out = c0 + My y - Mi i over `count` rows starting at `first`.

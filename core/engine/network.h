@@ -78,6 +78,8 @@ struct Reduced {
     /// Port currents less what the reference conductances carry, and their slopes di/du.
     /// @param guess one warm start a port, updated.
     void currents(const double* u, double* i, double* slope, double* guess) const;
+    /// dy/dt [V/s].
+    void derivative(const double* y, const double* i, double* out) const;
     /// The current that a junction truly carries, from what `currents` gave.
     double junctionCurrent(int port, double u, double i) const {
         const Port& p = ports[static_cast<std::size_t>(port)];

@@ -1,5 +1,7 @@
 #include "core/engine/port_solver.h"
 
+#include "core/engine/dense_solve.h"
+
 #include <algorithm>
 #include <limits>
 
@@ -7,52 +9,48 @@ namespace blinkwright::engine {
 
 namespace {
 
+constexpr int mostChanged = 3; // slopes corrected for before a full step is as cheap
+
 std::size_t at(int row, int columns, int column) {
     return static_cast<std::size_t>(row * columns + column);
 }
 
-/// Narrowest voltage over which a port's law turns on, and the voltage from which it does [V]; a Newton step
-/// into the conducting side is cut to what the logarithm allows.
-struct TurnOn {
-    double width;
-    double from;
-};
-
-TurnOn turnOn(const Reduced& r, const Port& port) {
+/// A Newton step into the conducting side of a law that turns on within a narrow voltage, cut to what its
+/// logarithm allows. Junctions and the knee of the bipolar output low need it.
+double limited(const Reduced& r, const Port& port, double u, double step) {
     const auto index = static_cast<std::size_t>(port.index);
-    switch (port.kind) {
-    case PortKind::junction: {
+    double width = 0;
+    if (port.kind == PortKind::junction)
+        width = r.board->junctions[index].law.nVt;
+    else if (port.kind == PortKind::outputLowBipolar)
+        width = devices::detail::lowWidth;
+    if (width == 0 || step <= 2 * width) return step;
+    double from = 0; // where the law turns on
+    if (port.kind == PortKind::junction) {
         const auto& law = r.board->junctions[index].law;
-        return {law.nVt, law.nVt * std::log(law.nVt * 1e-3 / law.saturation)};
+        from = law.nVt * std::log(law.nVt * 1e-3 / law.saturation);
+    } else {
+        from = r.board->timers[index].sheet.low_knee;
     }
-    case PortKind::outputLowBipolar:
-        return {devices::detail::lowWidth, r.board->timers[index].sheet.low_knee};
-    default:
-        return {0, 0};
-    }
-}
-
-double limited(double u, double step, const TurnOn& on) {
-    if (on.width <= 0) return step;
-    const double target = u + step;
-    if (step > 2 * on.width && target > on.from) {
-        if (u < on.from) return std::max(on.from + on.width - u, 2 * on.width);
-        return on.width * std::log1p(step / on.width) + on.width;
-    }
-    return step;
+    if (u + step <= from) return step;
+    if (u < from) return std::max(from + width - u, 2 * width);
+    return width * std::log1p(step / width) + width;
 }
 
 } // namespace
 
-bool PortSolver::solve(const Reduced& r, const double* y, double* u, double* guess) {
+bool PortSolver::solve(const Reduced& r, const double* y, double* u, double* i, double* slope, double* guess,
+                       const NearbyInverse* nearby) {
     const auto m = static_cast<std::size_t>(r.m);
-    for (auto* v : {&m_sources, &m_scaled, &m_good, &m_step, &m_i, &m_slope}) v->resize(m);
+    for (auto* v : {&m_sources, &m_scaled, &m_good, &m_step, &m_residual}) v->resize(m);
+    m_jacobian.resize(m * m);
+    m_changed.resize(m * mostChanged);
     for (int k = 0; k < r.m; ++k) {
         double sum = r.a[static_cast<std::size_t>(k)];
         for (int j = 0; j < r.n; ++j) sum += r.A[at(k, r.n, j)] * y[j];
         m_sources[static_cast<std::size_t>(k)] = sum;
     }
-    if (newton(r, m_sources.data(), u, guess)) return true;
+    if (newton(r, m_sources.data(), u, i, slope, guess, nearby)) return true;
 
     std::fill(u, u + m, 0.0);
     std::fill(m_good.begin(), m_good.end(), 0.0);
@@ -60,7 +58,7 @@ bool PortSolver::solve(const Reduced& r, const double* y, double* u, double* gue
     while (reached < 1) {
         const double share = std::min(1.0, reached + step);
         for (std::size_t k = 0; k < m; ++k) m_scaled[k] = share * m_sources[k];
-        if (newton(r, m_scaled.data(), u, guess)) {
+        if (newton(r, m_scaled.data(), u, i, slope, guess, nullptr)) {
             reached = share;
             std::copy(u, u + m, m_good.begin());
             step *= 2;
@@ -73,36 +71,94 @@ bool PortSolver::solve(const Reduced& r, const double* y, double* u, double* gue
     return true;
 }
 
-bool PortSolver::newton(const Reduced& r, const double* sources, double* u, double* guess) {
+/// Newton's step from the residual with the slopes as they are.
+bool PortSolver::fullStep(const Reduced& r, const double* slope) {
     const int m = r.m;
-    constexpr int most = 80;
+    for (int k = 0; k < m; ++k) {
+        const double* Z = r.Z.data() + k * m;
+        double* row = m_jacobian.data() + k * m;
+        for (int j = 0; j < m; ++j) row[j] = Z[j] * slope[j];
+        row[k] += 1;
+    }
+    std::copy(m_residual.begin(), m_residual.end(), m_step.begin());
+    return solveDense(m_jacobian.data(), m_step.data(), m);
+}
+
+/// The same from the inverse near by, corrected for the few slopes that have changed (Sherman, Morrison,
+/// Woodbury): with P = W Z in their columns, step = W F - P dG s, where (1 + P dG) s = W F in their rows.
+/// @return false where too many have changed.
+bool PortSolver::nearbyStep(const Reduced& r, const double* slope, const NearbyInverse& nearby) {
+    const int m = r.m;
+    constexpr double noticeable = 1e-3;
+    int changed[mostChanged], count = 0;
+    for (int k = 0; k < m; ++k) {
+        const double own = std::abs(r.Z[at(k, m, k)]);
+        if (std::abs(slope[k] - nearby.slope[k]) * own <= noticeable * (1 + own * std::abs(nearby.slope[k])))
+            continue;
+        if (count == mostChanged) return false;
+        changed[count++] = k;
+    }
+    for (int k = 0; k < m; ++k) {
+        const double* W = nearby.W + k * m;
+        double sum = 0;
+        for (int j = 0; j < m; ++j) sum += W[j] * m_residual[static_cast<std::size_t>(j)];
+        m_step[static_cast<std::size_t>(k)] = sum;
+        for (int c = 0; c < count; ++c) {
+            double entry = 0;
+            for (int j = 0; j < m; ++j) entry += W[j] * r.Z[at(j, m, changed[c])];
+            m_changed[static_cast<std::size_t>(c * m + k)] =
+                entry * (slope[changed[c]] - nearby.slope[changed[c]]);
+        }
+    }
+    if (count == 0) return true;
+    double small[mostChanged * mostChanged], s[mostChanged];
+    for (int row = 0; row < count; ++row) {
+        s[row] = m_step[static_cast<std::size_t>(changed[row])];
+        for (int c = 0; c < count; ++c)
+            small[row * count + c] =
+                m_changed[static_cast<std::size_t>(c * m + changed[row])] + (row == c ? 1 : 0);
+    }
+    if (!solveDense(small, s, count)) return false;
+    for (int c = 0; c < count; ++c)
+        for (int k = 0; k < m; ++k)
+            m_step[static_cast<std::size_t>(k)] -= m_changed[static_cast<std::size_t>(c * m + k)] * s[c];
+    return true;
+}
+
+bool PortSolver::newton(const Reduced& r, const double* sources, double* u, double* i, double* slope,
+                        double* guess, const NearbyInverse* nearby) {
+    const int m = r.m;
+    constexpr int most = 80, mostNearby = 8;
+    constexpr double closeEnough = 3e-8; // [V]
     double bestStep = std::numeric_limits<double>::infinity();
     for (int iteration = 0; iteration < most; ++iteration) {
-        r.currents(u, m_i.data(), m_slope.data(), guess);
-        double* J = m_lu.matrix(m);
+        r.currents(u, i, slope, guess);
         for (int k = 0; k < m; ++k) {
+            const double* Z = r.Z.data() + k * m;
             double sum = sources[k] - u[k];
-            for (int j = 0; j < m; ++j) {
-                sum -= r.Z[at(k, m, j)] * m_i[static_cast<std::size_t>(j)];
-                J[k * m + j] = r.Z[at(k, m, j)] * m_slope[static_cast<std::size_t>(j)] + (k == j ? 1 : 0);
-            }
-            m_step[static_cast<std::size_t>(k)] = sum;
+            for (int j = 0; j < m; ++j) sum -= Z[j] * i[j];
+            m_residual[static_cast<std::size_t>(k)] = sum;
         }
-        if (!m_lu.factor()) return false;
-        m_lu.solve(m_step.data());
+        if (!(nearby && iteration < mostNearby && nearbyStep(r, slope, *nearby)) && !fullStep(r, slope))
+            return false;
         double largest = 0;
         bool cut = false;
         for (int k = 0; k < m; ++k) {
             const double full = m_step[static_cast<std::size_t>(k)];
             if (!std::isfinite(full)) return false;
-            const double step = limited(u[k], full, turnOn(r, r.ports[static_cast<std::size_t>(k)]));
-            cut = cut || step != full;
-            u[k] += step;
-            largest = std::max(largest, std::abs(step) / (1 + std::abs(u[k])));
+            const double cutStep = limited(r, r.ports[static_cast<std::size_t>(k)], u[k], full);
+            cut = cut || cutStep != full;
+            u[k] += cutStep;
+            largest = std::max(largest, std::abs(cutStep) / (1 + std::abs(u[k])));
         }
         if (cut) continue;
-        const bool atRounding = largest < 1e-9 && largest >= 0.5 * bestStep;
-        if (largest < 1e-14 || atRounding) return true;
+        // Close in, a step leaves only its square over the laws' widths (10 mV and more) behind, and currents
+        // follow by their tangents to the same order. Or no further gain: rounding error.
+        const bool atRounding = largest < 1e-6 && largest >= 0.5 * bestStep;
+        if (largest < closeEnough || atRounding) {
+            for (int k = 0; k < m; ++k) i[k] += slope[k] * m_step[static_cast<std::size_t>(k)];
+            return true;
+        }
         bestStep = std::min(bestStep, largest);
     }
     return false;

@@ -5,24 +5,34 @@
 //   bool found = solver.solve(reduced, y, u, guess);   // u: first guess in, solution out
 #pragma once
 
-#include "core/engine/dense_lu.h"
 #include "core/engine/network.h"
 
 #include <vector>
 
 namespace blinkwright::engine {
 
+/// The port equations' inverse matrix W = (I + Z G)^-1 at a point near by, and the slopes G it belongs to.
+struct NearbyInverse {
+    const double* W = nullptr; ///< rows
+    const double* slope = nullptr;
+};
+
 class PortSolver {
   public:
     /// Newton's method with cut steps; where that fails, the sources are raised from nothing in steps.
-    /// @return false where neither finds a solution.
-    bool solve(const Reduced& reduced, const double* y, double* u, double* guess);
+    /// @param nearby spares most of the work where the solution is near that point.
+    /// @param i, slope port currents and slopes at the solution, out. @return false where neither finds a
+    /// solution.
+    bool solve(const Reduced& reduced, const double* y, double* u, double* i, double* slope, double* guess,
+               const NearbyInverse* nearby = nullptr);
 
   private:
-    bool newton(const Reduced& reduced, const double* sources, double* u, double* guess);
+    bool newton(const Reduced& reduced, const double* sources, double* u, double* i, double* slope,
+                double* guess, const NearbyInverse* nearby);
+    bool fullStep(const Reduced& reduced, const double* slope);
+    bool nearbyStep(const Reduced& reduced, const double* slope, const NearbyInverse& nearby);
 
-    DenseLu m_lu;
-    std::vector<double> m_sources, m_scaled, m_good, m_step, m_i, m_slope;
+    std::vector<double> m_sources, m_scaled, m_good, m_step, m_jacobian, m_residual, m_changed;
 };
 
 } // namespace blinkwright::engine

@@ -99,6 +99,11 @@ class Accelerator {
             guess -= weights(k) * m_images[static_cast<std::size_t>(k)];
         return guess;
     }
+    void forget() {
+        m_image.resize(0);
+        m_images.clear();
+        m_residuals.clear();
+    }
 
   private:
     std::size_t m_memory;
@@ -136,55 +141,63 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     double volts = 1;
     for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
     const double allowed = 0.3 * request.accuracy * volts;
-    constexpr int most = 400;
+    constexpr int most = 400;        // periods
+    constexpr int mostTogether = 60; // of them with other timers' switchings
     Accelerator accelerator(std::min<std::size_t>(5, std::max<std::size_t>(1, state.y.size())));
-    Vector previous, previousImage;
-    bool found = false;
-    int together = 0; // periods in a row in which other timers switched too
-    for (int k = 0; k < most && !found; ++k) {
+    Simulation::State resting = state; // where the last period that made sense ended: to fall back to
+    Vector lastX, lastImage;
+    double lastResidual = 0;
+    bool found = false, guessed = false;
+    int together = 0;
+    for (int k = 0; k < most; ++k) {
         const Simulation::State before = state;
         const Vector x = vectorOf(before.y);
-        if (!map.next(state)) {
-            // A guess may lie where nothing blinks: go on from its unaccelerated forerunner.
-            if (previousImage.size() == 0 || map.report().reason != StopReason::quiet) return stopped();
-            state = before;
-            Eigen::Map<Vector>(state.y.data(), x.size()) = previousImage;
-            accelerator = Accelerator(1);
-            previousImage.resize(0);
-            continue;
-        }
+        const bool flashed = map.next(state);
+        if (!flashed && (!guessed || map.report().reason != StopReason::quiet)) return stopped();
         const bool alone = std::all_of(map.switchings().begin(), map.switchings().end(),
                                        [](const Switching& s) { return s.timer == 0; });
+        const bool same = sameLatches(before, state);
         const Vector image = vectorOf(state.y);
         const double residual = (image - x).lpNorm<Eigen::Infinity>();
+        if (guessed && (!flashed || !same || residual > 2 * lastResidual)) {
+            // The guess lies where the map is another: go on from before it, and learn anew.
+            state = resting;
+            accelerator.forget();
+            lastX.resize(0);
+            guessed = false;
+            continue;
+        }
+        // How much of a deviation is left after a period, as far as the last move shows.
         double multiplier = 0;
-        if (previous.size() > 0) {
-            const double moved = (x - previous).lpNorm<Eigen::Infinity>();
-            if (moved > 0.01 * allowed)
-                multiplier = (image - previousImage).lpNorm<Eigen::Infinity>() / moved;
+        if (lastX.size() > 0) {
+            const double moved = (x - lastX).lpNorm<Eigen::Infinity>();
+            if (moved > 0.01 * allowed) multiplier = (image - lastImage).lpNorm<Eigen::Infinity>() / moved;
         }
         const double error = multiplier < 1 ? residual / (1 - multiplier) : residual * 1e3;
-        found = sameLatches(before, state) && (previous.size() > 0 || residual < 0.01 * allowed) &&
-                error <= allowed;
-        previous = x;
-        previousImage = image;
+        found = same && (lastX.size() > 0 || residual < 0.01 * allowed) && error <= allowed;
         if (found) {
             state = before;
             break;
         }
-        if (!alone || !sameLatches(before, state)) {
-            // Other timers have a say: their switchings make the map jump, so it is only followed, not
-            // accelerated.
-            if (++together > 60)
-                return failed(
-                    ref + " has no single period of its own: other timers switch it or switch beside it.");
-            continue;
-        }
+        lastX = x;
+        lastImage = image;
+        lastResidual = residual;
+        resting = state;
+        guessed = false;
+        if (!alone && ++together > mostTogether) break;
+        if (!alone || !same) continue; // such a map jumps: it is only followed
         const Vector guess = accelerator.next(x, image);
-        if (guess.allFinite() && guess.lpNorm<Eigen::Infinity>() < 10 * volts)
-            Eigen::Map<Vector>(state.y.data(), x.size()) = guess;
+        const bool sensible = guess.allFinite() && guess.lpNorm<Eigen::Infinity>() < 10 * volts &&
+                              (guess - x).dot(image - x) > 0; // on the way that the circuit itself goes
+        if (!sensible) continue;
+        Eigen::Map<Vector>(state.y.data(), x.size()) = guess;
+        guessed = true;
     }
-    if (!found) return failed("The one-period map of " + ref + " did not come to rest.");
+    if (!found)
+        return failed(
+            board.timers.size() > 1
+                ? ref + " has no single period of its own: other timers switch it or switch beside it."
+                : "The one-period map of " + ref + " did not come to rest.");
 
     Simulation last(std::make_shared<Network>(board),
                     {.accuracy = 0.1 * request.accuracy, .ignorePresses = true, .cancel = request.cancel});

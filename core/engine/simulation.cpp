@@ -11,15 +11,43 @@ constexpr double never = std::numeric_limits<double>::infinity();
 constexpr double leastDwell_s = 1e-7;  // device law: a latch holds each state at least this long
 constexpr double wakeAfter_s = 20e-6;  // device law: nothing is read before
 constexpr double wakeLatest_s = 50e-3; // device law: everything is read after
-constexpr double quietAfter_s = 1e8;   // three years without a switching, in steps that long
-constexpr double longestStep_s = 1e9;
+constexpr double quietAfter_s = 1e6;   // eleven days without a switching count as none ever
 
 Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;
     for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
     // Errors of some tens of steps a phase add up, and a phase's end moves by the voltage's error over its
     // slope.
-    return {.voltage_V = 0.5 * accuracy * volts, .charge = 0.5 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
+    return {.voltage_V = 2 * accuracy * volts, .charge = 2 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
+}
+
+/// The root of a function between a point where it is not above 0 and one where it is: regula falsi with the
+/// Illinois step.
+template <class Function>
+double firstRoot(const Function& function, double low, double atLow, double high, double atHigh,
+                 double tolerance) {
+    double last = high;
+    int side = 0;
+    for (int iteration = 0; iteration < 60; ++iteration) {
+        double guess = low + (high - low) * (-atLow) / (atHigh - atLow);
+        if (!(guess > low && guess < high)) guess = 0.5 * (low + high);
+        const double value = function(guess);
+        if (value == 0 || std::abs(guess - last) <= tolerance || high - low <= tolerance) return guess;
+        last = guess;
+        // An end that stays twice running counts half: the other then closes in on the root as fast.
+        if (value > 0) {
+            if (side > 0) atLow *= 0.5;
+            high = guess;
+            atHigh = value;
+            side = 1;
+        } else {
+            if (side < 0) atHigh *= 0.5;
+            low = guess;
+            atLow = value;
+            side = -1;
+        }
+    }
+    return last;
 }
 
 } // namespace
@@ -78,6 +106,10 @@ bool Simulation::enterConfiguration() {
     const Reduced& reduced = m_network->reduced(m_switches, m_outputs);
     if (!m_stepper.enter(reduced)) return false;
     chooseFirstStep();
+    m_phaseBegin_s = m_time;
+    const auto known = m_phaseLengths.find(&reduced);
+    // A little past where the last such phase ended: the crossing then lies just before the step's end.
+    m_expectedEnd_s = known == m_phaseLengths.end() ? never : m_time + 1.0005 * known->second;
     return true;
 }
 
@@ -88,7 +120,7 @@ void Simulation::chooseFirstStep() {
         return;
     }
     const double speed = m_stepper.speed();
-    m_h = speed > 0 ? std::clamp(1e-3 / speed, 1e-12, 1.0) : 1e-6; // a millivolt at the present speed
+    m_h = speed > 0 ? std::clamp(1e-2 / speed, 1e-9, 1.0) : 1e-3; // ten millivolt at the present speed
 }
 
 double Simulation::nextTimed() const {
@@ -175,89 +207,78 @@ bool Simulation::settleInstant(int crossed) {
     }
 }
 
+/// When within the attempted step of length h a timer's wish turns positive, or nothing.
+std::optional<double> Simulation::crossing(std::size_t timer, double h) {
+    const double pause = m_timers[timer].awake ? m_timers[timer].dwellUntil_s : wakeAfter_s;
+    const auto wishAt = [&](double t) {
+        m_stepper.inside(t, m_probe);
+        return wish(timer, m_probe, std::max(m_time + t, pause));
+    };
+    if (m_time + h < pause) return std::nullopt;
+    double low = std::max(pause - m_time, 0.0), high = h;
+    double atLow = low > 0 ? wishAt(low) : wish(timer, m_stepper.base(), m_time);
+    double atHigh = wish(timer, m_stepper.end(), std::max(m_time + h, pause));
+    if (atLow > 0)
+        return low > 0 ? std::optional(low) : std::nullopt; // tripped while it was not read: acts when it is
+    // A step that moves far may pass the level and come back: look within it.
+    const bool far = std::abs(atHigh - atLow) > 0.05 && (atHigh > 0 ? atHigh > -0.3 * atLow : atHigh > -0.05);
+    if (far)
+        for (int k = 1; k < 4; ++k) {
+            const double t = low + 0.25 * k * (h - low);
+            const double value = wishAt(t);
+            if (value > 0) {
+                high = t;
+                atHigh = value;
+                break;
+            }
+        }
+    if (!(atHigh > 0)) return std::nullopt;
+    return firstRoot(wishAt, low, atLow, high, atHigh, 1e-12 * (m_time + h));
+}
+
 /// Shortens the step so that it ends where the first timer to flip crosses its level, to rounding error.
 /// @return the timer, or -1 where none flips within the step.
 int Simulation::land(double& h, double& error) {
-    const auto firstShare = [&](std::size_t timer) {
-        const TimerState& t = m_timers[timer];
-        const double wait = t.awake ? t.dwellUntil_s : wakeAfter_s;
-        return std::clamp((wait - m_time) / h, 0.0, 1.0);
-    };
-    const auto wishInside = [&](std::size_t timer, double share) {
-        m_stepper.inside(share, m_probe);
-        return wish(timer, m_probe, std::max(m_time + share * h, m_timers[timer].dwellUntil_s));
-    };
-
     int chosen = -1;
-    double share = 1;
-    for (std::size_t k = 0; k < m_timers.size(); ++k) {
-        if (m_time + h < m_timers[k].dwellUntil_s) continue;
-        double high = 1, atHigh = wish(k, m_stepper.end(), m_time + h);
-        if (!(atHigh > 0)) {
-            // A touch within the step: looked for where the level is near.
-            if (atHigh < -0.05) continue;
-            high = 0.5;
-            atHigh = wishInside(k, high);
-            if (!(atHigh > 0)) continue;
-        }
-        double low = firstShare(k);
-        double atLow = low > 0 ? wishInside(k, low) : wish(k, m_stepper.base(), m_time);
-        if (atLow > 0 && low > 0) {
-            high = low; // tripped while it was not read: acts when it is
-        } else {
-            // Regula falsi with the Illinois step; the bracket always holds.
-            for (int iteration = 0; iteration < 60 && high - low > 1e-13; ++iteration) {
-                double guess = low + (high - low) * (-atLow) / (atHigh - atLow);
-                if (!(guess > low && guess < high)) guess = 0.5 * (low + high);
-                const double value = wishInside(k, guess);
-                if (value > 0) {
-                    high = guess;
-                    atHigh = value;
-                    atLow *= 0.5;
-                } else {
-                    low = guess;
-                    atLow = value;
-                    atHigh *= 0.5;
-                }
-            }
-        }
-        if (high <= share) {
-            share = high;
+    double first = h;
+    for (std::size_t k = 0; k < m_timers.size(); ++k)
+        if (const auto t = crossing(k, h); t && *t <= first) {
+            first = *t;
             chosen = static_cast<int>(k);
         }
-    }
     if (chosen < 0) return -1;
-
-    // The dense output only guesses: the step is taken again to land on the crossing.
-    const auto k = static_cast<std::size_t>(chosen);
-    const bool byTime = share <= firstShare(k) && share > 0;
-    h *= share;
-    for (int retake = 0; retake < 4; ++retake) {
-        error = m_stepper.attempt(h);
-        if (byTime || !std::isfinite(error)) break;
-        const double here = wish(k, m_stepper.end(), never);
-        constexpr double inward = 1.0 / 64;
-        m_stepper.inside(1 - inward, m_probe);
-        const double slope = (here - wish(k, m_probe, never)) / (inward * h);
-        if (!(slope > 0)) break;
-        const double shift = std::clamp(-here / slope, -0.5 * h, 0.5 * h);
-        if (std::abs(shift) <= 1e-14 * (m_time + h)) break;
-        h += shift;
+    if (!m_stepper.denseIsExact()) {
+        // The dense output only guesses: the step is taken again, to land on the crossing.
+        const auto k = static_cast<std::size_t>(chosen);
+        for (int retake = 0; retake < 3 && first > 0; ++retake) {
+            error = m_stepper.attempt(first);
+            if (!std::isfinite(error)) return chosen;
+            const double here = wish(k, m_stepper.end(), never);
+            constexpr double inward = 1.0 / 64;
+            m_stepper.inside((1 - inward) * first, m_probe);
+            const double slope = (here - wish(k, m_probe, never)) / (inward * first);
+            if (!(slope > 0)) break;
+            const double shift = std::clamp(-here / slope, -0.5 * first, 0.5 * first);
+            first += shift;
+            if (std::abs(shift) <= 1e-12 * (m_time + first)) break;
+        }
     }
+    h = first;
+    if (!m_stepper.truncate(h)) error = never;
     return chosen;
 }
 
 void Simulation::record(double begin_s, double h) {
     if (!m_options.keepWaveform) return;
     const Reduced& r = m_stepper.reduced();
-    const auto width = r.n + r.m;
-    m_wave->steps.push_back({begin_s, h, &r, m_wave->numbers.size()});
-    const auto add = [&](const double* v) { m_wave->numbers.insert(m_wave->numbers.end(), v, v + width); };
-    const DenseStep dense = m_stepper.dense();
-    add(m_stepper.base().y());
-    add(m_stepper.end().y());
-    add(dense.p);
-    add(dense.q);
+    auto& numbers = m_wave->numbers;
+    m_wave->steps.push_back({begin_s, h, &r, m_stepper.kind(), numbers.size()});
+    const auto dense = m_stepper.dense();
+    numbers.insert(numbers.end(), dense.begin(), dense.end());
+    if (m_stepper.kind() == StepKind::exponential) {
+        numbers.insert(numbers.end(), m_stepper.base().u(), m_stepper.base().u() + r.m);
+        numbers.insert(numbers.end(), m_stepper.end().u(), m_stepper.end().u() + r.m);
+    }
 }
 
 RunReport Simulation::run(const Limits& limits) {
@@ -287,6 +308,7 @@ RunReport Simulation::run(const Limits& limits) {
         const double wanted = m_h;
         bool byTime = false;
         double h = m_h;
+        if (m_time + h > m_expectedEnd_s && m_time < m_expectedEnd_s) h = m_expectedEnd_s - m_time;
         if (m_time + 1.01 * h >= timed) { // no sliver of a step is left over
             h = timed - m_time;
             byTime = true;
@@ -304,6 +326,7 @@ RunReport Simulation::run(const Limits& limits) {
         const double full = h, fullError = error;
         const int crossed = land(h, error);
         if (crossed >= 0) {
+            m_phaseLengths[&m_stepper.reduced()] = m_time + h - m_phaseBegin_s;
             byTime = false;
             if (!std::isfinite(error)) return stop(StopReason::noSolution);
         }
@@ -311,23 +334,21 @@ RunReport Simulation::run(const Limits& limits) {
         m_time = byTime ? timed : m_time + h;
         record(begin, m_time - begin);
 
-        double moved = 0;
-        for (int k = 0; k < m_stepper.base().n; ++k)
-            moved = std::max(moved, std::abs(m_stepper.end().y()[k] - m_stepper.base().y()[k]));
         m_stepper.accept();
         ++report.steps;
-        const double grow = fullError > 1e-12 ? std::clamp(0.9 * std::pow(fullError, -0.25), 0.3, 6.0) : 6.0;
+        const double grow =
+            fullError > 1e-12 ? std::clamp(0.9 * std::pow(fullError, -0.25), 0.3, 10.0) : 10.0;
         if (m_firstStep && crossed < 0 && !byTime) {
-            m_firstSteps[&m_stepper.reduced()] = full;
+            m_firstSteps[&m_stepper.reduced()] = full * grow;
             m_firstStep = false;
         }
-        m_h = std::min(byTime ? std::max(wanted, full * grow) : full * grow, longestStep_s);
+        m_h = std::min(byTime ? std::max(wanted, full * grow) : full * grow, quietAfter_s);
 
         if (crossed >= 0 || byTime) {
             const bool sameInstant = settleInstant(crossed);
             if (!sameInstant) return stop(StopReason::noSolution);
             if (limits.stopAtRise && m_rose) return stop(StopReason::flashesReached);
-        } else if (full >= quietAfter_s && moved < 1e-9 && timed == never) {
+        } else if (m_time - m_phaseBegin_s > quietAfter_s && timed == never) {
             return stop(StopReason::quiet);
         }
     }

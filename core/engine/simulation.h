@@ -10,7 +10,7 @@
 #include "core/engine/transient.h"
 #include "core/engine/wave_data.h"
 
-#include <functional>
+#include <optional>
 
 namespace blinkwright::engine {
 
@@ -62,6 +62,7 @@ class Simulation {
     double nextTimed() const;
     /// Above 0: the timer's latch wants to flip (or the timer to wake), at this point of the trajectory.
     double wish(std::size_t timer, const Point& point, double time_s) const;
+    std::optional<double> crossing(std::size_t timer, double h);
     int land(double& h, double& error);
     void record(double begin_s, double h);
     /// Everything that is due at the present instant, until nothing is. @return false if no solution was
@@ -82,7 +83,8 @@ class Simulation {
     std::vector<double> m_edges; ///< all press edges, ascending
     std::vector<Switching> m_switchings;
     std::shared_ptr<detail::WaveData> m_wave;
-    std::map<const Reduced*, double> m_firstSteps;
+    std::map<const Reduced*, double> m_firstSteps, m_phaseLengths;
+    double m_phaseBegin_s = 0, m_expectedEnd_s = std::numeric_limits<double>::infinity();
     long m_events = 0;
     long m_counted = 0;  ///< switchings of the first timer in this run
     bool m_rose = false; ///< the first timer's output rose at the last instant

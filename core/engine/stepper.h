@@ -1,15 +1,19 @@
-// One state of switches and outputs stepped through time: RODAS on the reduced equations, with the charge
-// through each lamp carried along so that its error is controlled too.
+// One state of switches and outputs stepped through time, with the charge through each lamp carried along so
+// that its error is controlled too.
 //
 //   Stepper s(tolerances);
 //   s.setStart(y);
 //   s.enter(reduced);                    // solves the port voltages for these capacitor voltages
 //   double error = s.attempt(h);         // <= 1: good
-//   s.accept();                          // the end of the attempt becomes the base
+//   s.inside(0.5 * h, point);            // the trajectory within the attempt
+//   s.truncate(0.7 * h);                 // ends the attempt earlier
+//   s.accept();                          // its end becomes the base
 #pragma once
 
-#include "core/engine/network.h"
+#include "core/engine/exponential_step.h"
+#include "core/engine/point.h"
 #include "core/engine/port_solver.h"
+#include "core/engine/rosenbrock_step.h"
 
 #include <map>
 #include <optional>
@@ -25,24 +29,8 @@ struct Tolerances {
         1e-3; ///< a lamp under this share of its rated current counts as if it carried that much
 };
 
-/// A point of the trajectory: capacitor voltages y and port voltages u in one vector, port currents and
-/// slopes.
-struct Point {
-    int n = 0;
-    std::vector<double> z, i, slope; ///< z is padded to the stride of the reduced equations
-
-    const double* y() const { return z.data(); }
-    const double* u() const { return z.data() + n; }
-    double* y() { return z.data(); }
-    double* u() { return z.data() + n; }
-    void resize(const Reduced& reduced);
-};
-
-/// What one step's dense output needs besides its ends: two vectors of n + m numbers, y first.
-struct DenseStep {
-    const double* p;
-    const double* q;
-};
+/// How a step's dense output is to be evaluated.
+enum class StepKind { exponential, rosenbrock };
 
 class Stepper {
   public:
@@ -57,6 +45,8 @@ class Stepper {
     /// Tries a step of length h [s] from the base. @return the error over what is allowed; not finite if it
     /// failed.
     double attempt(double h);
+    /// Ends the last attempt earlier, at time t [s] from its base.
+    bool truncate(double t);
     /// The end of the last attempt becomes the base.
     void accept();
     /// Starts a new count of charges for the error test (a switching of the first timer's output).
@@ -67,48 +57,43 @@ class Stepper {
     const Point& end() const { return m_end; }
     std::vector<double> capacitorVoltages() const;
     /// Largest |dy/dt| at the base [V/s].
-    double speed();
-    DenseStep dense();
-    /// y and u at a share of the last attempt, 0 at its base, 1 at its end; currents evaluated there.
-    void inside(double share, Point& out);
+    double speed() const;
+    /// The trajectory at time t [s] from the base of the last attempt. @return false where it cannot be
+    /// solved.
+    bool inside(double t, Point& out);
+
+    StepKind kind() const { return m_exponential ? StepKind::exponential : StepKind::rosenbrock; }
+    /// Whether the trajectory within an attempt is as exact as its end.
+    bool denseIsExact() const { return m_exponential; }
+    std::span<const double> dense();
 
   private:
-    bool linearise();
-    bool factorFor(double h);
-    void stage(int index, double h, const double* currents);
+    bool prepare();
+    NearbyInverse nearby() const { return {m_linear.W.data(), m_base.slope.data()}; }
+    double errorOf(const double* states, int count) const;
     double chargeError(double h);
-    void finishDense();
-    void residual(const Point& at, const double* currents, double* out) const;
 
     Tolerances m_tol;
     const Reduced* m_reduced = nullptr;
     std::optional<std::vector<double>>
         m_start; ///< capacitor voltages for the next enter(), if set from outside
-    Point m_base, m_end, m_stage;
-    std::vector<double> m_guess;
+    Point m_base, m_end;
     double m_h = 0;
-    bool m_denseDone = false;
 
     struct Lamp {
         int junction = 0;
         double phase_C = 0; ///< since the phase began
         double cycle_C = 0; ///< of the phases before, the larger ones counting longer
         double last_C = 0;  ///< within the last attempt
-        double k[6]{};      ///< stage values
     };
     std::vector<Lamp> m_lamps;
     double m_phaseTime_s = 0;
 
-    // With W = (I + Z G)^-1 and G the slopes at the base:
-    std::vector<double> m_W;     ///< rows
-    std::vector<double> m_T;     ///< columns: -D G W above W
-    std::vector<double> m_WA;    ///< columns: nothing above W A
-    std::vector<double> m_state; ///< D G W A - B, rows
-    std::vector<double> m_S;     ///< (1/(h gamma) + D G W A - B)^-1, rows
-    std::vector<double> m_k;     ///< a column a stage
-    std::vector<double> m_dense; ///< p, then q
-    std::vector<double> m_work;
-    std::vector<int> m_swaps;
+    Linearisation m_linear;
+    ExponentialStep m_exponentialStep;
+    RosenbrockStep m_rosenbrockStep;
+    bool m_exponential = true;
+    std::vector<double> m_guess;
     PortSolver m_ports;
     std::map<const Reduced*, std::vector<double>> m_remembered;
 };

@@ -1,7 +1,7 @@
 // What a waveform is made of: for each step its span, the reduced equations in force, and the dense output.
 #pragma once
 
-#include "core/engine/network.h"
+#include "core/engine/stepper.h"
 
 #include <memory>
 #include <vector>
@@ -12,7 +12,9 @@ struct WaveStep {
     double begin_s = 0;
     double length_s = 0;
     const Reduced* reduced = nullptr;
-    std::size_t offset = 0; ///< into numbers: start, end, p, q, each y then u
+    StepKind kind = StepKind::exponential;
+    std::size_t offset =
+        0; ///< into numbers: the step's dense output; of an exponential one, u at both ends after it
     double end_s() const { return begin_s + length_s; }
 };
 
@@ -21,9 +23,5 @@ struct WaveData {
     std::vector<WaveStep> steps;
     std::vector<double> numbers;
 };
-
-/// y and u at a share of a step.
-void denseAt(const WaveData& data, const WaveStep& step, double share, std::vector<double>& y,
-             std::vector<double>& u);
 
 } // namespace blinkwright::engine::detail

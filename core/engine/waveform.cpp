@@ -11,22 +11,28 @@ namespace pins = circuit::timerPin;
 using detail::WaveData;
 using detail::WaveStep;
 
-void detail::denseAt(const WaveData& data, const WaveStep& step, double share, std::vector<double>& y,
-                     std::vector<double>& u) {
-    const auto n = static_cast<std::size_t>(step.reduced->n), m = static_cast<std::size_t>(step.reduced->m);
-    const double* start = data.numbers.data() + step.offset;
-    const double* end = start + n + m;
-    const double* p = end + n + m;
-    const double* q = p + n + m;
-    y.resize(n);
-    u.resize(m);
-    const double rest = 1 - share;
-    const auto value = [&](std::size_t k) {
-        return rest * start[k] + share * (end[k] + rest * (p[k] + share * q[k]));
-    };
-    for (std::size_t k = 0; k < n; ++k) y[k] = value(k);
-    for (std::size_t k = 0; k < m; ++k) u[k] = value(n + k);
+namespace {
+
+/// Capacitor and port voltages and port currents at a time from a step's begin.
+void evaluate(const WaveData& data, const WaveStep& step, double t, Instant& out) {
+    const Reduced& r = *step.reduced;
+    const double* dense = data.numbers.data() + step.offset;
+    if (step.kind == StepKind::rosenbrock) {
+        RosenbrockStep::evaluate(dense, r.n, r.m, t, out.capacitor_V.data(), out.port_V.data());
+    } else {
+        ExponentialStep::evaluate(dense, r.n, t, out.capacitor_V.data());
+        const double* start = dense + ExponentialStep::denseSize(r.n);
+        const double share = step.length_s > 0 ? t / step.length_s : 0;
+        for (int k = 0; k < r.m; ++k)
+            out.port_V[static_cast<std::size_t>(k)] = start[k] + share * (start[r.m + k] - start[k]);
+        if (out.solver.solve(r, out.capacitor_V.data(), out.port_V.data(), out.port_A.data(),
+                             out.slope_S.data(), out.guess.data()))
+            return;
+    }
+    r.currents(out.port_V.data(), out.port_A.data(), out.slope_S.data(), out.guess.data());
 }
+
+} // namespace
 
 Waveform::Waveform() : m_data(std::make_shared<WaveData>()) {
 }
@@ -87,12 +93,11 @@ void Waveform::instant(const Knot& knot, Instant& out) const {
     const Reduced& r = *step.reduced;
     const Network& net = *m_data->network;
     const devices::Board& board = net.board();
-    detail::denseAt(*m_data, step, knot.share, out.capacitor_V, out.port_V);
     const auto m = static_cast<std::size_t>(r.m);
-    out.port_A.resize(m);
-    out.slope_S.resize(m);
+    out.capacitor_V.resize(static_cast<std::size_t>(r.n));
+    for (auto* v : {&out.port_V, &out.port_A, &out.slope_S}) v->resize(m);
     out.guess.assign(m, 0);
-    r.currents(out.port_V.data(), out.port_A.data(), out.slope_S.data(), out.guess.data());
+    evaluate(*m_data, step, knot.share * step.length_s, out);
     out.all.resize(static_cast<std::size_t>(r.unknowns));
     r.rebuild(out.capacitor_V.data(), out.port_A.data(), out.all.data());
 

@@ -9,6 +9,7 @@
 #pragma once
 
 #include "core/devices/board.h"
+#include "core/engine/port_solver.h"
 
 #include <memory>
 #include <vector>
@@ -46,6 +47,7 @@ struct Instant {
     std::vector<TimerInstant> timers;
     // Room to work in, kept from call to call.
     std::vector<double> port_V, port_A, slope_S, guess, all;
+    PortSolver solver;
 };
 
 class Waveform {

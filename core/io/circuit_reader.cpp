@@ -24,14 +24,7 @@ std::string item(const std::string& place, std::size_t index) {
     return place + "[" + std::to_string(index) + "]";
 }
 std::string member(const std::string& place, const std::string& key) {
-    const bool plain = !key.empty() && key.size() <= 40 && std::ranges::all_of(key, [](char c) {
-        return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' ||
-               c == '-';
-    });
-    return place + "." + (plain ? key : shown(std::string_view(key)));
-}
-Fault wrong(std::string place, std::string_view wanted, const JsonNode& node) {
-    return {std::move(place), "must be " + std::string(wanted) + ", got " + shown(node)};
+    return place + "." + shownKey(key);
 }
 Fault missing(std::string place) {
     return {std::move(place), "missing"};
@@ -136,8 +129,7 @@ class Reader {
         const auto kind = kindNamed(kindName.value());
         if (!kind) {
             std::string names;
-            for (PartKind known : allKinds)
-                names.append(names.empty() ? "" : ", ").append(info(known).name);
+            for (PartKind known : allKinds) names.append(names.empty() ? "" : ", ").append(info(known).name);
             return Fault{place + ".kind",
                          "must be one of " + names + ", got " + shown(std::string_view(kindName.value()))};
         }

@@ -66,8 +66,7 @@ bool isWord(char x) {
 
 /// Where the word begins that ends at a byte or just before it.
 std::size_t wordStart(std::string_view text, std::size_t at) {
-    while (at > 0 && isWord(text[at - 1]))
-        --at;
+    while (at > 0 && isWord(text[at - 1])) --at;
     return at;
 }
 
@@ -86,8 +85,7 @@ std::string whyBroken(std::string_view text, std::size_t& at, std::string_view p
     const std::size_t from = wordStart(text, at);
     if (isWord(c) || (from < at && (has("invalid literal") || has("invalid number")))) {
         std::size_t to = at;
-        while (to < text.size() && isWord(text[to]))
-            ++to;
+        while (to < text.size() && isWord(text[to])) ++to;
         at = from;
         return shown(text.substr(from, to - from)) + " is no JSON value";
     }
@@ -180,7 +178,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
             if (level.list)
                 text += "[" + std::to_string(level.index) + "]";
             else if (level.key)
-                text += (text.empty() ? "" : ".") + printable(*level.key);
+                text += (text.empty() ? "" : ".") + shownKey(*level.key);
         }
         return text;
     }
@@ -200,14 +198,6 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     bool refuse(std::string at, std::string text) {
         if (!fault) fault = Fault{std::move(at), std::move(text)};
         return false;
-    }
-
-    static std::string printable(const std::string& key) {
-        const bool plain = !key.empty() && key.size() <= 40 && std::ranges::all_of(key, [](char c) {
-            return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' ||
-                   c == '-';
-        });
-        return plain ? key : shown(key);
     }
 
     void separate() {
@@ -312,6 +302,18 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
 };
 
 } // namespace
+
+Fault wrong(std::string place, std::string_view wanted, const JsonNode& node) {
+    return {std::move(place), "must be " + std::string(wanted) + ", got " + shown(node)};
+}
+
+std::string shownKey(const std::string& key) {
+    const bool plain = !key.empty() && key.size() <= 40 && std::ranges::all_of(key, [](char c) {
+        return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' ||
+               c == '-';
+    });
+    return plain ? key : shown(std::string_view(key));
+}
 
 const JsonNode* JsonNode::find(std::string_view key) const {
     const auto found = std::ranges::find(keys, key);

@@ -49,4 +49,10 @@ std::string shown(const JsonNode& node);
 /// A text in quotes, cut to a length fit for a message, control signs replaced.
 std::string shown(std::string_view text);
 
+/// `PLACE: must be WANTED, got NODE`
+Fault wrong(std::string place, std::string_view wanted, const JsonNode& node);
+
+/// A key as part of a place: as it is where it is a plain word, else as shown().
+std::string shownKey(const std::string& key);
+
 } // namespace blinkwright::io

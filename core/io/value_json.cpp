@@ -8,10 +8,6 @@ namespace {
 
 using Type = JsonNode::Type;
 
-Fault wrong(std::string place, std::string_view wanted, const JsonNode& node) {
-    return {std::move(place), "must be " + std::string(wanted) + ", got " + shown(node)};
-}
-
 Result<Interval> readPair(const std::string& place, const JsonNode& node) {
     if (node.type != Type::list || node.items.size() != 2) return wrong(place, "a list of two numbers", node);
     for (std::size_t i = 0; i < 2; ++i)
@@ -102,8 +98,7 @@ std::string valueJson(const Value& value) {
         }
         std::string operator()(const Intervals& v) const {
             std::string text;
-            for (const Interval& interval : v)
-                text += (text.empty() ? "" : ", ") + (*this)(interval);
+            for (const Interval& interval : v) text += (text.empty() ? "" : ", ") + (*this)(interval);
             return "[" + text + "]";
         }
         std::string operator()(const Overrides& v) const {

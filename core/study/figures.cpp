@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 namespace blinkwright::study {
 
@@ -26,9 +27,22 @@ void add(PartFigures& figures, const Terminal& at, double weight) {
     figures.peakVoltage_V = std::max(figures.peakVoltage_V, std::abs(at.volts));
 }
 
+/// Time that a quantity spends above a level: all of it, and the longest piece.
+struct Stretch {
+    double total_s = 0, longest_s = 0, present_s = 0;
+
+    void above(double seconds) {
+        total_s += seconds;
+        present_s += seconds;
+        longest_s = std::max(longest_s, present_s);
+    }
+    void below() { present_s = 0; }
+};
+
 class Collector {
   public:
-    Collector(const devices::Board& board, const Waveform& wave) : m_board(board), m_wave(wave) {
+    Collector(const devices::Board& board, const Waveform& wave, double high_s)
+        : m_board(board), m_wave(wave), m_high_s(high_s) {
         m_figures.junctions.resize(board.junctions.size());
         m_figures.supplyCurrents.resize(board.supplies.size());
         m_figures.supplies.resize(board.supplies.size());
@@ -38,6 +52,10 @@ class Collector {
         m_figures.capacitors.resize(board.capacitors.size());
         m_figures.junctionParts.resize(board.junctions.size());
         m_figures.switches.resize(board.switches.size());
+        m_figures.timerPeaks.resize(board.timers.size());
+        m_figures.capacitorLowest_V.resize(board.capacitors.size(), std::numeric_limits<double>::infinity());
+        m_lit.resize(board.junctions.size());
+        m_overRated.resize(board.junctions.size());
     }
 
     Figures collect() {
@@ -45,12 +63,17 @@ class Collector {
         for (std::size_t step = 0; step < m_wave.steps(); ++step) {
             const auto span = m_wave.step(step);
             const double length = span.end_s - span.begin_s;
+            m_isHigh = 0.5 * (span.begin_s + span.end_s) < m_wave.begin_s() + m_high_s;
             for (std::size_t k = 0; k < nodes.size(); ++k) {
                 m_wave.instant({step, nodes[k]}, m_at[k]);
                 addInstant(m_at[k], length * weights[k]);
             }
-            for (std::size_t j = 0; j < m_board.junctions.size(); ++j)
-                if (m_board.junctions[j].lamp) m_figures.junctions[j].lit_s += length * litPart(step, j);
+            for (std::size_t j = 0; j < m_board.junctions.size(); ++j) {
+                const auto& part = m_board.junctions[j];
+                if (!part.lamp) continue;
+                follow(m_lit[j], step, j, litShare * part.ratedCurrent, length);
+                follow(m_overRated[j], step, j, part.ratedCurrent, length);
+            }
         }
         finish();
         return std::move(m_figures);
@@ -86,9 +109,10 @@ class Collector {
         }
         for (std::size_t k = 0; k < m_board.capacitors.size(); ++k) {
             const auto& part = m_board.capacitors[k];
-            const double v = at.capacitor_V[k], i = at.capacitor_A[k];
-            add(m_figures.capacitors[k],
-                {v + part.esr * i, i, part.esr * i * i + part.leakageConductance * v * v}, weight);
+            const double v = at.capacitor_V[k], i = at.capacitor_A[k], terminal = v + part.esr * i;
+            add(m_figures.capacitors[k], {terminal, i, part.esr * i * i + part.leakageConductance * v * v},
+                weight);
+            m_figures.capacitorLowest_V[k] = std::min(m_figures.capacitorLowest_V[k], terminal);
         }
         for (std::size_t k = 0; k < m_board.switches.size(); ++k) {
             const auto& part = m_board.switches[k];
@@ -100,6 +124,7 @@ class Collector {
             const double i = at.junction_A[k], v = volts(at, part.anode, part.cathode);
             auto& f = m_figures.junctions[k];
             f.charge_C += weight * i;
+            if (m_isHigh) f.highCharge_C += weight * i;
             f.rms_A += weight * i * i;
             f.peak_A = std::max(f.peak_A, i);
             f.reversePeak_V = std::max(f.reversePeak_V, -v);
@@ -120,24 +145,26 @@ class Collector {
                 {supply, t.output_A,
                  t.idle_A * supply + divider + std::abs(t.output_A) * across + t.discharge_A * discharge},
                 weight);
+            TimerPeaks& peaks = m_figures.timerPeaks[k];
+            peaks.sourced_A = std::max(peaks.sourced_A, t.output_A);
+            peaks.sunk_A = std::max(peaks.sunk_A, -t.output_A);
+            peaks.discharge_A = std::max(peaks.discharge_A, t.discharge_A);
         }
     }
 
-    double litCurrent(std::size_t junction) const {
-        return litShare * m_board.junctions[junction].ratedCurrent;
-    }
-
-    /// Share of a step in which a lamp is lit; the ends of its lit time are found as roots of the dense
-    /// output.
-    double litPart(std::size_t step, std::size_t junction) {
-        double lit = 0;
+    /// Adds one step to the time that a junction's current spends above a level; the ends of that time are
+    /// found as roots of the dense output.
+    void follow(Stretch& stretch, std::size_t step, std::size_t junction, double level_A, double length_s) {
         for (std::size_t k = 0; k + 1 < nodes.size(); ++k) {
             double low = nodes[k], high = nodes[k + 1];
-            const double width = high - low;
-            double from = m_at[k].junction_A[junction] - litCurrent(junction);
-            double to = m_at[k + 1].junction_A[junction] - litCurrent(junction);
-            if ((from > 0) == (to > 0)) {
-                lit += from > 0 ? width : 0;
+            double from = m_at[k].junction_A[junction] - level_A;
+            double to = m_at[k + 1].junction_A[junction] - level_A;
+            if (from <= 0 && to <= 0) {
+                stretch.below();
+                continue;
+            }
+            if (from > 0 && to > 0) {
+                stretch.above(length_s * (high - low));
                 continue;
             }
             const bool rising = to > 0;
@@ -145,7 +172,7 @@ class Collector {
                 const double middle =
                     iteration % 3 == 2 ? 0.5 * (low + high) : low + (high - low) * from / (from - to);
                 m_wave.instant({step, middle}, m_probe);
-                const double value = m_probe.junction_A[junction] - litCurrent(junction);
+                const double value = m_probe.junction_A[junction] - level_A;
                 if ((value > 0) == rising) {
                     high = middle;
                     to = value;
@@ -156,9 +183,10 @@ class Collector {
                 if (value == 0) break;
             }
             const double root = 0.5 * (low + high);
-            lit += rising ? nodes[k + 1] - root : root - nodes[k];
+            if (rising) stretch.below();
+            stretch.above(length_s * (rising ? nodes[k + 1] - root : root - nodes[k]));
+            if (!rising) stretch.below();
         }
-        return lit;
     }
 
     void finish() {
@@ -166,6 +194,8 @@ class Collector {
         if (!(span > 0)) return;
         for (std::size_t k = 0; k < m_board.junctions.size(); ++k) {
             auto& f = m_figures.junctions[k];
+            f.lit_s = m_lit[k].total_s;
+            f.overRated_s = m_overRated[k].longest_s;
             f.mean_A = f.charge_C / span;
             f.rms_A = std::sqrt(f.rms_A / span);
             if (f.reversePeak_V < 1e-9) f.reversePeak_V = 0; // rounding of a lamp at rest
@@ -177,21 +207,23 @@ class Collector {
         }
         for (auto* list : {&m_figures.supplies, &m_figures.timers, &m_figures.resistors, &m_figures.variables,
                            &m_figures.capacitors, &m_figures.junctionParts, &m_figures.switches})
-            for (auto& part : *list)
-                part.meanPower_W /= span;
+            for (auto& part : *list) part.meanPower_W /= span;
     }
 
     const devices::Board& m_board;
     const Waveform& m_wave;
+    const double m_high_s;
+    bool m_isHigh = false; // of the step being added
     Figures m_figures;
+    std::vector<Stretch> m_lit, m_overRated; // by junction
     std::array<Instant, nodes.size()> m_at;
     Instant m_probe;
 };
 
 } // namespace
 
-Figures figuresOf(const devices::Board& board, const Waveform& wave) {
-    return Collector(board, wave).collect();
+Figures figuresOf(const devices::Board& board, const Waveform& wave, double high_s) {
+    return Collector(board, wave, high_s).collect();
 }
 
 } // namespace blinkwright::study

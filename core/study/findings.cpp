@@ -30,8 +30,7 @@ Scene::Scene(const devices::Board& theBoard, const Readings* theReadings)
     : board(theBoard), readings(theReadings), wiring(theBoard) {
     for (const auto& timer : board.timers) {
         TimerNodes nodes;
-        for (std::size_t pin = 0; pin < 8; ++pin)
-            nodes.pins[pin] = wiring.at(timer.pins[pin]);
+        for (std::size_t pin = 0; pin < 8; ++pin) nodes.pins[pin] = wiring.at(timer.pins[pin]);
         timers.push_back(nodes);
     }
     for (const auto& supply : board.supplies) {
@@ -93,6 +92,8 @@ std::vector<Finding> findingsOf(const devices::Board& board, const Readings* rea
     detail::timingFindings(scene, findings);
     detail::lampFindings(scene, findings);
     detail::stressFindings(scene, findings);
+    for (Finding& finding : findings)
+        if (finding.source.empty()) finding.source = "follows from the wiring";
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding& a, const Finding& b) { return a.severity < b.severity; });
     return findings;

@@ -37,6 +37,11 @@ struct Scene {
 
 using Findings = std::vector<Finding>;
 
+/// A timer's pin as a place: `U1:4`.
+inline std::string pin(const std::string& ref, int number) {
+    return ref + ":" + std::to_string(number);
+}
+
 inline std::string text(double value, units::Unit unit) {
     return units::formatQuantity(value, unit);
 }

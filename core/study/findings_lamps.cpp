@@ -17,6 +17,8 @@ using units::Unit;
 namespace pins = circuit::timerPin;
 
 constexpr double leastLampResistance = 10; // [ohm]
+constexpr double leastGlow = 5e-6;         // [A]
+constexpr double longestPulse = 10e-3;     // [s] from here the rated current holds, from memory
 constexpr double flashesPerSecond = 3;     // WCAG 2.2, success criterion 2.3.1
 constexpr double fusionRate = 60;          // [Hz] cones at high luminance
 constexpr double strongLamp = 1;           // [cd] from memory
@@ -49,8 +51,7 @@ std::map<Node, Drive> drivesOf(const Scene& scene) {
         still.insert(timer[pins::supply]);
     }
     still.erase(devices::open);
-    for (const Node node : still)
-        drives[node] = {volts(node), volts(node), true};
+    for (const Node node : still) drives[node] = {volts(node), volts(node), true};
     return drives;
 }
 
@@ -146,13 +147,15 @@ void currentPathFindings(const Scene& scene, std::size_t k, const std::map<Node,
              .places = {lamp.ref},
              .text = "Only " + text(hookup.leastResistance, Unit::ohm) + " lies in the current path of " +
                      lamp.ref + ", so nothing limits its current.",
-             .remedy = "Put a resistor in series with the lamp, commonly 220 \u03A9 to 1 k\u03A9.",
+             .remedy = "Put a resistor in series with the lamp, commonly 220\u00A0\u03A9 to 1\u00A0k\u03A9.",
              .number = hookup.leastResistance,
              .limit = leastLampResistance,
              .source = practice});
     }
     const bool lights = reading && reading->peak_A && *reading->peak_A >= litShare * lamp.ratedCurrent;
-    if (!hookup.drivenForward && !hookup.throughCapacitor && hookup.drivenBackward && !lights) {
+    const bool supplyTurned = !scene.timers.empty() && scene.supplyVoltage(0).value_or(0) < 0;
+    if (!hookup.drivenForward && !hookup.throughCapacitor && hookup.drivenBackward && !lights &&
+        !supplyTurned) {
         Finding finding{.kind = "lamp-backwards",
                         .severity = Severity::fault,
                         .places = {lamp.ref},
@@ -178,20 +181,26 @@ void currentPathFindings(const Scene& scene, std::size_t k, const std::map<Node,
 void ratingFindings(const devices::Junction& lamp, const LampReading& reading, Findings& findings) {
     const bool rmsOver = reading.rms_A && *reading.rms_A > lamp.ratedCurrent;
     const bool peakOver = reading.peak_A && *reading.peak_A > lamp.pulseCurrent;
-    if (rmsOver || peakOver) {
+    const bool longOver = reading.overRated_s && *reading.overRated_s > longestPulse;
+    if (rmsOver || peakOver || longOver) {
         const double number = rmsOver ? *reading.rms_A : *reading.peak_A;
-        const double limit = rmsOver ? lamp.ratedCurrent : lamp.pulseCurrent;
+        const double limit = rmsOver || !peakOver ? lamp.ratedCurrent : lamp.pulseCurrent;
+        const std::string how = rmsOver    ? " (effective value); it is rated for "
+                                : peakOver ? " at its peak; pulses may reach "
+                                           : " at its peak and stays over its rating for " +
+                                                 text(*reading.overRated_s, Unit::second) +
+                                                 ", too long for a pulse; it is rated for ";
         findings.push_back(
             {.kind = "lamp-overdriven",
              .severity = Severity::overstress,
              .places = {lamp.ref},
-             .text = lamp.ref + " carries " + text(number, Unit::ampere) +
-                     (rmsOver ? " (effective value); it is rated for " : " at its peak; pulses may reach ") +
-                     text(limit, Unit::ampere) + ".",
+             .text =
+                 lamp.ref + " carries " + text(number, Unit::ampere) + how + text(limit, Unit::ampere) + ".",
              .remedy = "Take a larger lamp resistor.",
              .number = number,
              .limit = limit,
-             .source = "rating of the lamp"});
+             .source = rmsOver || peakOver ? "rating of the lamp"
+                                           : "rating of the lamp; pulses of up to 10 ms, from memory"});
     }
     if (reading.reversePeak_V && *reading.reversePeak_V > lamp.reverseLimit) {
         findings.push_back(
@@ -205,6 +214,24 @@ void ratingFindings(const devices::Junction& lamp, const LampReading& reading, F
              .limit = lamp.reverseLimit,
              .source = "rating of the lamp"});
     }
+}
+
+void ghostFinding(const devices::Junction& lamp, const LampReading& reading, Findings& findings) {
+    if (!reading.darkerMean_A || !(*reading.darkerMean_A > leastGlow) ||
+        !(*reading.darkerMean_A < litShare * lamp.ratedCurrent))
+        return;
+    findings.push_back(
+        {.kind = "ghost-glow",
+         .severity = Severity::doubt,
+         .places = {lamp.ref},
+         .text = lamp.ref + " carries " + text(*reading.darkerMean_A, Unit::ampere) +
+                 " in the phase in which it should be dark, and may be seen to glow.",
+         .remedy =
+             "Put a resistor of 1 to 4.7 k\u03A9 across the lamp, or take a CMOS timer, whose output reaches "
+             "the supply.",
+         .number = *reading.darkerMean_A,
+         .limit = leastGlow,
+         .source = "5 \u00B5A can be seen in the dark: memory"});
 }
 
 /// Flashes a second: of the settled state, else the mean over the run.
@@ -225,7 +252,7 @@ void flickerFinding(const devices::Junction& lamp, const LampReading& reading, d
         findings.push_back({.kind = "appears-steady",
                             .severity = Severity::note,
                             .places = {lamp.ref},
-                            .text = lamp.ref + " flashes " + text(rate, Unit::hertz) +
+                            .text = lamp.ref + " flashes at " + text(rate, Unit::hertz) +
                                     ", too fast for the eye: it appears to be lit steadily.",
                             .remedy = "For flashes that are seen apart, stay under about 10 Hz.",
                             .number = rate,
@@ -275,6 +302,7 @@ void lampFindings(const Scene& scene, Findings& findings) {
         }
         currentPathFindings(scene, k, drives, reading, findings);
         if (reading) ratingFindings(lamp, *reading, findings);
+        if (reading) ghostFinding(lamp, *reading, findings);
         if (reading && rate) flickerFinding(lamp, *reading, *rate, findings);
         brightFinding(lamp, findings);
     }

@@ -10,11 +10,8 @@ namespace {
 using units::Unit;
 namespace pins = circuit::timerPin;
 
+constexpr double leastDwell = 0.1e-6;            // [s] the latch holds each state at least so long
 constexpr double leastDischargeResistance = 100; // [ohm], common practice: 1 kohm and more is usual
-
-std::string pin(const std::string& ref, int number) {
-    return ref + ":" + std::to_string(number);
-}
 
 /// The timing net of one timer and what hangs on it.
 struct Timing {
@@ -29,13 +26,11 @@ Timing timingOf(const Scene& scene, std::size_t k) {
     const TimerNodes& timer = scene.timers[k];
     Timing timing;
     std::set<Node> stops = scene.poles;
-    for (const int number : {pins::ground, pins::supply, pins::output})
-        stops.insert(timer[number]);
+    for (const int number : {pins::ground, pins::supply, pins::output}) stops.insert(timer[number]);
     std::set<Node> others;
     for (std::size_t other = 0; other < scene.timers.size(); ++other) {
         if (other == k) continue;
-        for (const Node node : scene.timers[other].pins)
-            others.insert(node);
+        for (const Node node : scene.timers[other].pins) others.insert(node);
     }
     others.erase(devices::open);
     for (const int number : {pins::trigger, pins::threshold}) {
@@ -67,17 +62,27 @@ Timing timingOf(const Scene& scene, std::size_t k) {
     return timing;
 }
 
+/// Whether nothing but its own delay paces the first timer, so that its switching is no blinking.
+bool onlyItsDelay(const Scene& scene) {
+    const auto& times = scene.readings->timers.front().switchings_s;
+    if (times.size() < 4) return false;
+    const double perPhase = (times.back() - times[1]) / static_cast<double>(times.size() - 2);
+    return perPhase < 10 * std::max(scene.board.timers.front().sheet.delay, leastDwell);
+}
+
 void astableFindings(const Scene& scene, std::size_t k, Findings& findings) {
-    if (k == 0 && scene.blinks()) return; // however it is wired, it works
     const auto& timer = scene.board.timers[k];
+    const bool blinks = k == 0 && scene.blinks();
+    if (blinks && !onlyItsDelay(scene)) return; // however it is wired, it works
     const Timing timing = timingOf(scene, k);
-    if (timing.driven) return;
+    if (timing.driven || (blinks && timing.capacitor)) return;
     if (!timing.capacitor) {
         findings.push_back(
             {.kind = "no-timing-capacitor",
              .severity = Severity::fault,
              .places = {pin(timer.ref, 2), pin(timer.ref, 6)},
-             .text = "No capacitor is joined to trigger and threshold (pins 2 and 6) of " + timer.ref + ".",
+             .text = "No capacitor is joined to trigger and threshold (pins 2 and 6) of " + timer.ref +
+                     (blinks ? ", so nothing but its own delay paces it." : "."),
              .remedy = "Join pins 2 and 6 to each other and to a timing capacitor that leads to ground."});
     } else if (!timing.charged) {
         findings.push_back({.kind = "no-timing-resistor",
@@ -121,8 +126,7 @@ void dischargeFinding(const Scene& scene, std::size_t k, Findings& findings) {
     rails.insert(nodes[pins::ground]);
     rails.erase(devices::open);
     std::set<Node> kept = rails;
-    for (const auto& timer : scene.timers)
-        kept.insert(timer.pins.begin(), timer.pins.end());
+    for (const auto& timer : scene.timers) kept.insert(timer.pins.begin(), timer.pins.end());
     kept.erase(devices::open);
     double least = rails.contains(discharge) ? 0 : leastDischargeResistance;
     bool ground = discharge == nodes[pins::ground];
@@ -150,7 +154,7 @@ void dischargeFinding(const Scene& scene, std::size_t k, Findings& findings) {
                                 (ground ? " to ground, so the timing capacitor cannot charge."
                                         : " to the supply, and shorts it while the output is low."),
                         .remedy = ground ? "Take pin 7 off ground and join it between R1 and R2."
-                                         : "Put R1, 1 k\u03A9 or more, between the supply and pin 7.",
+                                         : "Put R1, 1\u00A0k\u03A9 or more, between the supply and pin 7.",
                         .number = least,
                         .limit = leastDischargeResistance,
                         .source = practice});

@@ -20,10 +20,6 @@ constexpr Range cmosRange{2, 15, "TI TLC555, SLFS043C"};
 
 constexpr double leastBypass = 10e-9; // [F] common practice
 
-std::string pin(const std::string& ref, int number) {
-    return ref + ":" + std::to_string(number);
-}
-
 void supplyFindings(const Scene& scene, std::size_t k, Findings& findings) {
     const auto& timer = scene.board.timers[k];
     const auto voltage = scene.supplyVoltage(k);

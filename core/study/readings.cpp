@@ -23,6 +23,18 @@ std::string_view name(Verdict verdict) {
     return "";
 }
 
+namespace {
+
+/// Where a part stands in one of the board's lists.
+template <class Parts>
+std::optional<std::size_t> placeOf(const Parts& parts, circuit::PartId id) {
+    const auto at = std::find_if(parts.begin(), parts.end(), [&](const auto& part) { return part.id == id; });
+    if (at == parts.end()) return std::nullopt;
+    return static_cast<std::size_t>(at - parts.begin());
+}
+
+} // namespace
+
 void addFigures(Readings& readings, const circuit::Circuit& circuit, const devices::Board& board,
                 const Figures* figures) {
     for (std::size_t k = 0; k < board.junctions.size(); ++k) {
@@ -37,6 +49,7 @@ void addFigures(Readings& readings, const circuit::Circuit& circuit, const devic
             lamp.charge_C = f.charge_C;
             lamp.litTime_s = f.lit_s;
             lamp.reversePeak_V = f.reversePeak_V;
+            lamp.overRated_s = f.overRated_s;
         }
         readings.lamps.push_back(std::move(lamp));
     }
@@ -55,9 +68,8 @@ void addFigures(Readings& readings, const circuit::Circuit& circuit, const devic
     const auto find = [&](circuit::PartId id) -> const PartFigures* {
         if (!figures) return nullptr;
         const auto in = [&](const auto& parts, const std::vector<PartFigures>& list) -> const PartFigures* {
-            const auto it =
-                std::find_if(parts.begin(), parts.end(), [&](const auto& p) { return p.id == id; });
-            return it == parts.end() ? nullptr : &list[static_cast<std::size_t>(it - parts.begin())];
+            const auto place = placeOf(parts, id);
+            return place ? &list[*place] : nullptr;
         };
         for (const PartFigures* found :
              {in(board.supplies, figures->supplies), in(board.timers, figures->timers),
@@ -73,6 +85,13 @@ void addFigures(Readings& readings, const circuit::Circuit& circuit, const devic
             reading.meanPower_W = f->meanPower_W;
             reading.peakCurrent_A = f->peakCurrent_A;
             reading.peakVoltage_V = f->peakVoltage_V;
+        }
+        if (const auto k = placeOf(board.capacitors, part.id); k && figures)
+            reading.lowestVoltage_V = figures->capacitorLowest_V[*k];
+        if (const auto k = placeOf(board.timers, part.id); k && figures) {
+            reading.sourced_A = figures->timerPeaks[*k].sourced_A;
+            reading.sunk_A = figures->timerPeaks[*k].sunk_A;
+            reading.dischargePeak_A = figures->timerPeaks[*k].discharge_A;
         }
         readings.parts.push_back(std::move(reading));
     }

@@ -29,16 +29,24 @@ struct TimerReading {
 struct LampReading {
     circuit::PartId id;
     std::string ref;
-    std::optional<double> peak_A = {}, mean_A = {}, rms_A = {}, charge_C = {}, litTime_s = {}, reversePeak_V = {};
+    std::optional<double> peak_A = {}, mean_A = {}, rms_A = {}, charge_C = {}, litTime_s = {},
+                          reversePeak_V = {};
+    std::optional<double> darkerMean_A =
+        {};                                 ///< mean in the phase of the first timer in which it carries less
+    std::optional<double> overRated_s = {}; ///< longest time in one piece above the rated current
 };
 struct SupplyReading {
     std::string ref;
     std::optional<double> mean_A = {}, peak_A = {}, energy_J = {};
-    std::optional<double> batteryLife_s = {}; ///< capacity over mean current, where the supply states a capacity
+    std::optional<double> batteryLife_s =
+        {}; ///< capacity over mean current, where the supply states a capacity
 };
 struct PartReading {
     std::string ref;
     std::optional<double> meanPower_W = {}, peakCurrent_A = {}, peakVoltage_V = {};
+    std::optional<double> lowestVoltage_V = {}; ///< capacitors: plus against minus
+    std::optional<double> sourced_A = {}, sunk_A = {},
+                          dischargePeak_A = {}; ///< timers: peaks of pins 3 and 7
 };
 
 struct Readings {

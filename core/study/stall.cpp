@@ -29,9 +29,14 @@ std::vector<std::string> stallReasons(const devices::Board& board, const engine:
     };
     const double threshold = t.control_V - t.ground_V, trigger = 0.5 * threshold;
     std::vector<std::string> reasons;
-    if (t.supply_V - t.ground_V < 1) {
-        reasons.push_back("Pins 8 and 1 of " + timer.ref + " have only " + volts(t.supply_V - t.ground_V) +
-                          " between them: join pin 8 to the supply's plus and pin 1 to its minus.");
+    if (const double supply = t.supply_V - t.ground_V; supply < 1) {
+        const std::string found =
+            supply < -1e-3
+                ? "Pin 8 of " + timer.ref + " lies " + volts(-supply) + " below pin 1, the wrong way round"
+            : supply < 1e-3
+                ? "There is no voltage between pins 8 and 1 of " + timer.ref
+                : "Pins 8 and 1 of " + timer.ref + " have only " + volts(supply) + " between them";
+        reasons.push_back(found + ": join pin 8 to the supply's plus and pin 1 to its minus.");
         return reasons;
     }
     if (timer.connected(pins::reset) && pin(pins::reset) < timer.sheet.reset_level) {
@@ -41,7 +46,8 @@ std::vector<std::string> stallReasons(const devices::Board& board, const engine:
         return reasons;
     }
     if (run.outputs.front()) {
-        if (timer.connected(pins::trigger) && pin(pins::trigger) < trigger)
+        const bool joined = timer.pins[pins::trigger] == timer.pins[pins::threshold];
+        if (timer.connected(pins::trigger) && pin(pins::trigger) < trigger && !joined)
             reasons.push_back("Trigger (pin 2) of " + timer.ref + " stays at " + volts(pin(pins::trigger)) +
                               ", under its level of " + volts(trigger) +
                               ", which keeps the output high: join pins 2 and 6 to the timing capacitor.");
@@ -69,8 +75,7 @@ std::vector<std::string> stallReasons(const devices::Board& board, const engine:
 double restReached_s(const devices::Board& board, const engine::Waveform& wave) {
     if (wave.empty()) return 0;
     double scale = 1e-3;
-    for (const auto& supply : board.supplies)
-        scale = std::max(scale, std::abs(supply.voltage));
+    for (const auto& supply : board.supplies) scale = std::max(scale, std::abs(supply.voltage));
     const auto knots = wave.knots(1);
     engine::Instant last, at;
     wave.instant(knots.back(), last);

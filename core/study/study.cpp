@@ -5,6 +5,9 @@
 #include "core/study/stall.h"
 
 #include <algorithm>
+#include <atomic>
+#include <chrono>
+#include <future>
 #include <limits>
 
 namespace blinkwright::study {
@@ -34,6 +37,15 @@ Verdict verdictOf(const Run& run) {
     return Verdict::cannotRun;
 }
 
+/// The timer that switched most.
+std::string busiest(const devices::Board& board, const Run& run) {
+    std::vector<std::size_t> count(board.timers.size(), 0);
+    for (const auto& s : run.switchings) ++count[static_cast<std::size_t>(s.timer)];
+    return board
+        .timers[static_cast<std::size_t>(std::max_element(count.begin(), count.end()) - count.begin())]
+        .ref;
+}
+
 std::vector<std::string> reasonsFor(const devices::Board& board, const Run& run) {
     if (!run.report.detail.empty()) return {run.report.detail};
     switch (run.report.reason) {
@@ -42,8 +54,9 @@ std::vector<std::string> reasonsFor(const devices::Board& board, const Run& run)
     case StopReason::stepBudget:
     case StopReason::eventBudget:
         return {"The run was ended after " + std::to_string(run.report.events) + " switchings within " +
-                units::formatQuantity(run.report.reached_s, units::Unit::second) +
-                ": the timer switches without end. Look for feedback from the output to pins 2, 4, 5 or 6."};
+                units::formatQuantity(run.report.reached_s, units::Unit::second) + ": " +
+                busiest(board, run) +
+                " switches without end. Look for feedback from its output to its pins 2, 4, 5 or 6."};
     case StopReason::noSolution:
         return {"The circuit equations have no solution at " +
                 units::formatQuantity(run.report.reached_s, units::Unit::second) +
@@ -71,6 +84,41 @@ engine::Waveform wholeCycles(const Run& run) {
     return first < last ? run.wave.part(first, last, 0) : engine::Waveform();
 }
 
+/// A timer's phases in the settled period; nothing unless its output rises and falls once in it.
+std::optional<Phase> settledPhase(const Settled& settled, int timer) {
+    if (!settled.found) return std::nullopt;
+    if (timer == 0) return Phase{settled.high_s, settled.period_s - settled.high_s};
+    std::vector<engine::Switching> own;
+    std::copy_if(settled.switchings.begin(), settled.switchings.end(), std::back_inserter(own),
+                 [&](const engine::Switching& s) { return s.timer == timer; });
+    if (own.size() != 2 || own[0].high == own[1].high) return std::nullopt;
+    const double between = own[1].time_s - own[0].time_s;
+    const double high = own[0].high ? between : settled.period_s - between;
+    return Phase{high, settled.period_s - high};
+}
+
+/// Adds each lamp's mean current in the one of the two phases in which it carries less.
+void addPhaseMeans(Readings& readings, const devices::Board& board, const Figures& figures,
+                   const Settled& settled) {
+    std::size_t lamp = 0;
+    for (std::size_t k = 0; k < board.junctions.size(); ++k) {
+        if (!board.junctions[k].lamp) continue;
+        const auto& f = figures.junctions[k];
+        readings.lamps[lamp++].darkerMean_A =
+            std::min(f.highCharge_C / settled.high_s,
+                     (f.charge_C - f.highCharge_C) / (settled.period_s - settled.high_s));
+    }
+}
+
+/// The phases of a timer other than the first, where the first has no period of its own: found as if this
+/// timer were the first. A timer that gates the first has one.
+std::optional<Phase> phaseByItself(const devices::Board& board, std::size_t timer,
+                                   const engine::RunRequest& request) {
+    devices::Board turned = board;
+    std::swap(turned.timers[0], turned.timers[timer]);
+    return settledPhase(engine::settle(turned, request), 0);
+}
+
 /// `count` settled periods' switchings in a row.
 std::vector<engine::Switching> repeatedSwitchings(const Settled& settled, int count) {
     std::vector<engine::Switching> all;
@@ -80,6 +128,58 @@ std::vector<engine::Switching> repeatedSwitchings(const Settled& settled, int co
             all.push_back(s);
         }
     return all;
+}
+
+/// What the curves and the switchings show.
+struct Shown {
+    engine::Waveform wave = {};
+    std::vector<engine::Switching> switchings = {};
+    double until_s = std::numeric_limits<double>::infinity();
+    bool fromPowerOn = true;
+};
+
+Shown shownFromPowerOn(const devices::Board& board, const Run& run) {
+    Shown shown{.wave = run.wave, .switchings = run.switchings};
+    if (run.report.reason == StopReason::quiet)
+        shown.until_s = std::max(1.5 * restReached_s(board, run.wave), 1e-3);
+    return shown;
+}
+
+Shown shownSettled(const Settled& settled, int flashes) {
+    return {.wave = settled.wave.repeated(flashes),
+            .switchings = repeatedSwitchings(settled, flashes),
+            .fromPowerOn = false};
+}
+
+/// Where there is no settled state to show: the run from its first rise on.
+Shown shownFromFirstRise(const devices::Board& board, engine::RunRequest request) {
+    ++request.flashes;
+    const Run run = engine::simulate(board, request);
+    Shown shown{.fromPowerOn = false};
+    const auto rise = std::find_if(run.switchings.begin(), run.switchings.end(),
+                                   [](const engine::Switching& s) { return s.timer == 0 && s.high; });
+    if (rise == run.switchings.end()) return shown;
+    shown.wave = run.wave.part(rise->time_s, run.wave.end_s(), 0);
+    for (auto s = rise + 1; s != run.switchings.end(); ++s)
+        shown.switchings.push_back({s->time_s - rise->time_s, s->timer, s->high});
+    return shown;
+}
+
+void addCurves(Study& s, const Shown& shown) {
+    s.wave = shown.wave;
+    s.curves = engine::curvesOf(s.board, s.wave, 3, shown.until_s);
+    s.curves.switchings_s = switchingTimes(shown.switchings, 0);
+}
+
+void addTimers(Readings& readings, const devices::Board& board, const Shown& shown, const Settled& settled) {
+    for (std::size_t k = 0; k < board.timers.size(); ++k) {
+        TimerReading timer{.ref = board.timers[k].ref};
+        timer.switchings_s = switchingTimes(shown.switchings, static_cast<int>(k));
+        if (shown.fromPowerOn && !timer.switchings_s.empty()) timer.firstHigh_s = timer.switchings_s.front();
+        timer.settled = settledPhase(settled, static_cast<int>(k));
+        timer.textbook = textbookOf(board, k);
+        readings.timers.push_back(std::move(timer));
+    }
 }
 
 } // namespace
@@ -93,56 +193,56 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
         .flashes = request.flashes, .accuracy = request.accuracy, .cancel = request.cancel};
     const auto cancelled = [&] { return request.cancel && request.cancel->load(std::memory_order_relaxed); };
 
-    Run run = engine::simulate(s.board, runRequest);
-    s.readings.verdict = verdictOf(run);
-    if (s.readings.verdict != Verdict::blinks) s.readings.reasons = reasonsFor(s.board, run);
-    s.readings.run = run.report;
-
-    Settled settled;
-    if (s.readings.verdict == Verdict::blinks && !cancelled()) settled = engine::settle(s.board, runRequest);
-    if (cancelled() || run.report.reason == StopReason::cancelled) {
+    // The settled state is sought beside the run from power-on: two cores, half the wait. Where the run shows
+    // that there is none, the search is called off.
+    std::atomic<bool> callOff = false;
+    auto settling = std::async(std::launch::async, [&, settleRequest = runRequest]() mutable {
+        settleRequest.cancel = &callOff;
+        return engine::settle(s.board, settleRequest);
+    });
+    const Run run = engine::simulate(s.board, runRequest);
+    Readings& readings = s.readings;
+    readings.run = run.report;
+    readings.verdict = verdictOf(run);
+    const bool blinks = readings.verdict == Verdict::blinks;
+    callOff = !blinks;
+    Shown shown = shownFromPowerOn(s.board, run);
+    const bool wantsSettled = blinks && request.begin == circuit::Begin::settled;
+    if (!wantsSettled && !cancelled()) addCurves(s, shown);
+    while (settling.wait_for(std::chrono::milliseconds(1)) != std::future_status::ready)
+        if (cancelled()) callOff = true;
+    const Settled settled = settling.get();
+    if (cancelled()) {
         s.cancelled = true;
         return s;
     }
-
-    // --- what is shown, and the switchings that go with it
-    const bool showSettled = request.begin == circuit::Begin::settled && settled.found;
-    std::vector<engine::Switching> switchings = run.switchings;
-    double until_s = std::numeric_limits<double>::infinity();
-    if (showSettled) {
-        s.wave = settled.wave.repeated(request.flashes);
-        switchings = repeatedSwitchings(settled, request.flashes);
-    } else {
-        s.wave = run.wave;
-        if (run.report.reason == StopReason::quiet)
-            until_s = std::max(1.5 * restReached_s(s.board, run.wave), 1e-3);
+    if (wantsSettled) {
+        shown =
+            settled.found ? shownSettled(settled, request.flashes) : shownFromFirstRise(s.board, runRequest);
+        addCurves(s, shown);
     }
-    s.curves = engine::curvesOf(s.board, s.wave, 3, until_s);
-    for (const auto& w : switchings)
-        if (w.timer == 0) s.curves.switchings_s.push_back(w.time_s);
 
-    // --- figures
-    engine::Waveform figureSpan = settled.found ? settled.wave : engine::Waveform();
-    if (s.readings.verdict == Verdict::blinks && !settled.found) {
-        s.readings.overRun = true;
+    engine::Waveform figureSpan;
+    if (settled.found) {
+        figureSpan = settled.wave;
+    } else if (blinks) {
+        readings.overRun = true;
         figureSpan = wholeCycles(run);
-        if (!settled.why.empty()) s.readings.reasons.push_back(settled.why);
-    }
-    for (std::size_t k = 0; k < s.board.timers.size(); ++k) {
-        TimerReading timer{.ref = s.board.timers[k].ref};
-        timer.switchings_s = switchingTimes(switchings, static_cast<int>(k));
-        if (!showSettled && !timer.switchings_s.empty()) timer.firstHigh_s = timer.switchings_s.front();
-        if (k == 0 && settled.found) timer.settled = Phase{settled.high_s, settled.period_s - settled.high_s};
-        timer.textbook = textbookOf(s.board, k);
-        s.readings.timers.push_back(std::move(timer));
-    }
-    if (figureSpan.empty()) {
-        addFigures(s.readings, circuit, s.board, nullptr);
+        readings.reasons.push_back(settled.why);
     } else {
-        const Figures figures = figuresOf(s.board, figureSpan);
-        addFigures(s.readings, circuit, s.board, &figures);
+        readings.reasons = reasonsFor(s.board, run);
     }
-    s.findings = findingsOf(s.board, &s.readings);
+    addTimers(readings, s.board, shown, settled);
+    for (std::size_t k = 1; k < s.board.timers.size() && readings.overRun; ++k)
+        readings.timers[k].settled = phaseByItself(s.board, k, runRequest);
+    if (figureSpan.empty()) {
+        addFigures(readings, circuit, s.board, nullptr);
+    } else {
+        const Figures figures = figuresOf(s.board, figureSpan, settled.found ? settled.high_s : 0);
+        addFigures(readings, circuit, s.board, &figures);
+        if (settled.found) addPhaseMeans(readings, s.board, figures, settled);
+    }
+    s.findings = findingsOf(s.board, &readings);
     return s;
 }
 

@@ -1,6 +1,7 @@
 // Pictures of the whole window, to be looked at: build/pictures/window-*.png.
 #include "app/main_window.h"
 #include "tests/app/support.h"
+#include "tests/case_names.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/values/value_panel.h"
 
@@ -20,7 +21,7 @@ namespace {
 using namespace blinkwright;
 using namespace blinkwright::test;
 
-class WindowPictures : public testing::TestWithParam<std::tuple<const char*, bool>> {};
+class WindowPictures : public testing::TestWithParam<std::tuple<std::string, bool>> {};
 
 TEST_P(WindowPictures, ShowEveryPanelFilled) {
     const auto [name, dark] = GetParam();
@@ -30,13 +31,13 @@ TEST_P(WindowPictures, ShowEveryPanelFilled) {
     app::MainWindow window(settings);
     window.resize(1280, 800);
     window.show();
-    ASSERT_TRUE(window.openFile(sample(name)));
+    ASSERT_TRUE(window.openFile(sample(name.c_str())));
     ASSERT_TRUE(waitFor([&] { return window.live().shown() != nullptr; }));
     QTest::qWait(50);
     const QImage picture = window.grab().toImage();
     ASSERT_TRUE(QDir().mkpath(BLINKWRIGHT_PICTURES));
-    const QString path =
-        QStringLiteral(BLINKWRIGHT_PICTURES "/window-%1-%2.png").arg(name, dark ? "dark" : "light");
+    const QString path = QStringLiteral(BLINKWRIGHT_PICTURES "/window-%1-%2.png")
+                             .arg(QString::fromStdString(name), dark ? "dark" : "light");
     ASSERT_TRUE(picture.save(path));
     EXPECT_EQ(picture.size(), QSize(1280, 800));
     const double ground = picture.pixelColor(2, 400).lightnessF();
@@ -125,6 +126,10 @@ TEST_F(OtherPictures, ShowTheMenus) {
 
 INSTANTIATE_TEST_SUITE_P(Samples, WindowPictures,
                          testing::Combine(testing::Values("mole-light", "buoy-pair", "winch-warning"),
-                                          testing::Bool()));
+                                          testing::Bool()),
+                         [](const auto& row) {
+                             const bool dark = std::get<1>(row.param);
+                             return tests::caseName(std::get<0>(row.param) + (dark ? " dark" : " light"));
+                         });
 
 } // namespace

@@ -31,6 +31,7 @@ TEST_F(SettingsTest, OutlivesTheProgram) {
         settings.addRecentFile("/harbour/mole.blinkwright");
         settings.setLooks(Looks::dark);
         settings.setLastFolder(folder.path());
+        settings.setExportEnding("svg");
         settings.setWindowState("top", "abc");
         settings.sync();
     }
@@ -38,6 +39,7 @@ TEST_F(SettingsTest, OutlivesTheProgram) {
     EXPECT_EQ(settings.recentFiles(), QStringList{"/harbour/mole.blinkwright"});
     EXPECT_EQ(settings.looks(), Looks::dark);
     EXPECT_EQ(settings.lastFolder(), folder.path());
+    EXPECT_EQ(settings.exportEnding(), "svg");
     EXPECT_EQ(settings.windowState("top"), "abc");
 }
 

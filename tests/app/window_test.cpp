@@ -19,9 +19,11 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QScreen>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QSplitter>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QThread>
@@ -430,6 +432,56 @@ TEST_F(WindowTest, ComesBackAsItWasLeft) {
     action("Light").trigger();
 }
 
+TEST_F(WindowTest, TheFirstWindowFitsTheScreen) {
+    QTemporaryDir fresh;
+    Settings first(fresh.filePath("settings.ini"));
+    const MainWindow other(first);
+    EXPECT_LE(other.width(), other.screen()->availableSize().width());
+    EXPECT_LE(other.height(), other.screen()->availableSize().height());
+}
+
+TEST_F(WindowTest, TheMainReadingsAreSeenWithoutScrolling) {
+    for (const char* name : {"mole-light", "buoy-pair", "winch-warning"}) {
+        open(name);
+        QTest::qWait(20);
+        const auto* table = window.readings().findChild<QTableView*>();
+        ASSERT_NE(table, nullptr);
+        constexpr int lastMain = 6; // rate, a minute, cycle, high, low, duty, first flash
+        const QModelIndex last = table->model()->index(lastMain, 0);
+        EXPECT_EQ(last.data().toString(), QStringLiteral("First flash"));
+        EXPECT_TRUE(table->viewport()->rect().contains(table->visualRect(last)))
+            << name << ": " << table->viewport()->height() << " pixels high";
+    }
+}
+
+TEST_F(WindowTest, AnotherFileShowsNothingOfTheOneBefore) {
+    open();
+    auto* table = window.readings().findChild<QTableView*>();
+    ASSERT_NE(table, nullptr);
+    table->scrollToBottom();
+    row("R2").field()->setFocus();
+    row("R2").field()->setText("-5");
+    row("R2").field()->setModified(true);
+    QTest::keyClick(row("R2").field(), Qt::Key_Return);
+    ASSERT_FALSE(row("R2").refusal().isEmpty());
+    ASSERT_TRUE(window.hookup().selected());
+    QFile::copy(sample("mole-light"), inFolder("other.blinkwright")); // the same parts and values
+    ASSERT_TRUE(window.openFile(inFolder("other.blinkwright")));
+    ASSERT_TRUE(waitForRun());
+    EXPECT_TRUE(row("R2").refusal().isEmpty());
+    EXPECT_TRUE(row("R2").field()->text().startsWith("68"));
+    EXPECT_FALSE(window.hookup().selected());
+    EXPECT_EQ(table->indexAt({2, 2}).row(), 0);
+}
+
+TEST_F(WindowTest, SaysNoFindingsOnlyOnceThereIsAResult) {
+    ASSERT_TRUE(window.openFile(sample("mole-light")));
+    ASSERT_EQ(window.live().shown(), nullptr);
+    EXPECT_FALSE(window.findings().isVisible());
+    ASSERT_TRUE(waitForRun());
+    EXPECT_TRUE(window.findings().isVisible());
+}
+
 TEST_F(WindowTest, DarkReachesEveryPanel) {
     open();
     action("Dark").trigger();
@@ -455,6 +507,16 @@ TEST_F(WindowTest, F6GoesThroughThePanels) {
     EXPECT_GE(visited.size(), 3);
 }
 
+TEST_F(WindowTest, F6PassesAPanelThatHasNothingToFocus) {
+    open();
+    ASSERT_TRUE(window.live().shown()->findings.empty());
+    row("R2").field()->setFocus();
+    action("Next panel").trigger();
+    EXPECT_TRUE(window.hookup().hasFocus());
+    action("Previous panel").trigger();
+    EXPECT_TRUE(window.values().isAncestorOf(QApplication::focusWidget()));
+}
+
 TEST_F(WindowTest, BeforeAFileIsOpenOffersWhatMakesSenseOnly) {
     EXPECT_FALSE(action("Save").isEnabled());
     EXPECT_FALSE(action("Export curves").isEnabled());
@@ -476,6 +538,21 @@ TEST_F(WindowTest, EveryShortcutStandsForOneActionOnly) {
             taken[text] = found->text();
         }
     EXPECT_GE(taken.size(), 12);
+}
+
+TEST_F(WindowTest, EveryAltKeyStandsForOneMenuOrFieldOnly) {
+    QStringList texts;
+    for (const QAction* menu : window.menuBar()->actions()) texts << menu->text();
+    for (const QLabel* label : window.findChildren<QLabel*>())
+        if (label->buddy()) texts << label->text();
+    QSet<QString> taken;
+    for (const QString& text : texts) {
+        const QString keys = QKeySequence::mnemonic(text).toString();
+        EXPECT_FALSE(taken.contains(keys))
+            << text.toStdString() << " takes " << keys.toStdString() << " again";
+        taken.insert(keys);
+    }
+    EXPECT_GE(taken.size(), 5);
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 //   Board board = bench.board();
 #pragma once
 
+#include "core/circuit/edit.h"
 #include "core/devices/board.h"
 
 #include <initializer_list>
@@ -24,8 +25,12 @@ class Workbench {
     Workbench& net(const std::string& name, std::initializer_list<const char*> pins) {
         const auto* known = circuit.findNet(name);
         const auto id = known ? known->id : take(circuit.addNet(name));
-        for (const char* pin : pins)
-            need(circuit.join(take(circuit.pinNamed(pin)), id));
+        for (const char* pin : pins) need(circuit.join(take(circuit.pinNamed(pin)), id));
+        return *this;
+    }
+    /// Takes a pin out of its net.
+    Workbench& open(std::string_view pin) {
+        need(circuit::apply(circuit, {circuit::edits::JoinPin{take(circuit.pinNamed(pin)), std::nullopt}}));
         return *this;
     }
     /// `R1.resistance=4k7`

@@ -33,6 +33,8 @@ int AxisScale::decimalsFor(double span) const {
 
 double ScaleTicker::getTickStep(const QCPRange& range) {
     m_step = QCPAxisTicker::getTickStep(range);
+    // One label alone, the zero, would give no scale.
+    if (range.upper > 0 && m_step > range.upper) m_step /= 2;
     return m_step;
 }
 

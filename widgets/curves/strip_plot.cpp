@@ -88,7 +88,8 @@ void StripPlot::matchGraphs(std::vector<StripTrace*>& graphs, std::size_t count,
 
 QFont StripPlot::smallFont() const {
     QFont f = font();
-    f.setPixelSize(fontPixels);
+    // On the screen no smaller than the rest of the window; a page keeps its own measure.
+    f.setPixelSize(m_use == Use::screen ? std::max(fontPixels, QFontInfo(f).pixelSize()) : fontPixels);
     return f;
 }
 
@@ -390,6 +391,10 @@ void StripPlot::layOut(int height_px) {
     const int caption = captionHeight();
     const int timeAxis = 2 * caption - 8; // more than the ticks below the other strips
     const double rest = std::max(60, height_px - (headRows() + 2) * caption - timeAxis) / 3.0;
+    // In a low strip fewer labels, so that they do not run into each other.
+    const double label = 1.5 * QFontMetrics(smallFont()).height();
+    for (const Panel& panel : m_panels)
+        panel.ticker->setTickCount(std::clamp(static_cast<int>(rest / label), 1, 4));
     plotLayout()->setRowStretchFactors(
         {rest + headRows() * caption, rest + caption, rest + caption + timeAxis});
 }

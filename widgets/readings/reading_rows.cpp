@@ -37,6 +37,13 @@ QString in(double value) {
     return quantity(value, unit);
 }
 
+/// Times in seconds without a prefix above: 2969 s and not 2.969 ks, as on the axis of the curves.
+QString seconds(double value_s) {
+    if (value_s >= 999.95 && value_s < 1e6)
+        return QString::number(value_s, 'f', 0) + QStringLiteral("\u00A0s");
+    return quantity(value_s, Unit::second);
+}
+
 /// Rates of a blinker in hertz without a prefix: 0.9881 Hz and not 988.1 mHz.
 QString rate(double value_Hz) {
     if (value_Hz >= 1e-3 && value_Hz < 1) return number(value_Hz) + QStringLiteral("\u00A0Hz");
@@ -98,11 +105,11 @@ void timerRows(const study::TimerReading& t, const Whys& whys, std::vector<Readi
     add(say("Flash rate"), say("Cycles of the output in a second"), rate, [](P p) { return p.rate_Hz(); });
     add(say("Flashes a minute"), say("Cycles of the output in a minute"), number,
         [](P p) { return 60 * p.rate_Hz(); });
-    add(say("Cycle time"), say("From one rise of the output to the next"), in<Unit::second>,
+    add(say("Cycle time"), say("From one rise of the output to the next"), seconds,
         [](P p) { return p.period_s(); });
-    add(say("Pulse width (high)"), say("How long the output is high in a cycle"), in<Unit::second>,
+    add(say("Pulse width (high)"), say("How long the output is high in a cycle"), seconds,
         [](P p) { return p.high_s; });
-    add(say("Space width (low)"), say("How long the output is low in a cycle"), in<Unit::second>,
+    add(say("Space width (low)"), say("How long the output is low in a cycle"), seconds,
         [](P p) { return p.low_s; });
     add(say("Duty cycle"), say("Pulse width over cycle time"), share, [](P p) { return p.duty(); });
     std::optional<double> bookFirst;
@@ -110,7 +117,7 @@ void timerRows(const study::TimerReading& t, const Whys& whys, std::vector<Readi
     Whys first = whys;
     if (first.setA.isEmpty()) first.setA = say("The run does not begin at power-on.");
     rows.push_back(row(say("First flash"), say("How long the output is first high after power-on"), bookFirst,
-                       t.firstHigh_s, in<Unit::second>, first));
+                       t.firstHigh_s, seconds, first));
 }
 
 QString verdictText(const study::Readings& r) {
@@ -188,8 +195,7 @@ ReadingTable readingTable(const study::Readings& readings) {
                              Form form) {
             table.rows.push_back(row(say(figure), say(meaning), {}, value, form, own));
         };
-        add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s,
-            in<Unit::second>);
+        add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s, seconds);
         add("Share lit", "Lit time over cycle time",
             lamp.litTime_s && period ? std::optional(*lamp.litTime_s / *period) : std::nullopt, share);
         add("Peak current", "Largest current in a cycle", lamp.peak_A, in<Unit::ampere>);

@@ -121,7 +121,7 @@ class ReadingsView::Private {
     explicit Private(ReadingsView* view) : q(view) {
         verdict = new SteadyLabel;
         verdict->label()->setWordWrap(true);
-        verdict->label()->setContentsMargins(4, 6, 8, 6);
+        verdict->label()->setContentsMargins(8, 3, 8, 4);
         verdict->label()->setTextFormat(Qt::PlainText);
         verdict->label()->setTextInteractionFlags(Qt::TextSelectableByMouse);
         // Its width is the panel's business: a longer sentence wraps, it does not widen the window.
@@ -140,7 +140,7 @@ class ReadingsView::Private {
         table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
         table->verticalHeader()->hide();
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-        table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 6);
+        table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 4);
         table->horizontalHeader()->setHighlightSections(false);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
@@ -179,6 +179,7 @@ void ReadingsView::setReadings(std::shared_ptr<const study::Readings> readings) 
         d->verdict->label()->setAccessibleName(fresh.verdict);
     }
     if (!d->model.take(std::move(fresh.rows))) return;
+    d->table->scrollToTop(); // another circuit is read from its first row
     d->table->clearSpans();
     for (std::size_t k = 0; k < d->model.rows.size(); ++k)
         if (d->model.rows[k].heading) d->table->setSpan(static_cast<int>(k), 0, 1, columnCount);

@@ -26,7 +26,7 @@ class LampLine : public QWidget {
         bold.setBold(true);
         m_ref->setFont(bold);
         auto* layout = new QHBoxLayout(this);
-        layout->setContentsMargins(10, 5, 8, 5);
+        layout->setContentsMargins(10, 4, 8, 4);
         layout->setSpacing(8);
         layout->addWidget(m_ref);
         layout->addWidget(m_text, 1);
@@ -97,11 +97,12 @@ class ValuePanel::Private {
 
     void refill(const std::vector<ValueRowSubject>& subjects) {
         endGesture();
+        marked.reset();
         entries.clear();
         auto* inside = new QWidget;
         auto* column = new QVBoxLayout(inside);
-        column->setContentsMargins(0, 6, 0, 6);
-        column->setSpacing(1);
+        column->setContentsMargins(0, 2, 0, 4);
+        column->setSpacing(0);
         title = new QLabel;
         title->setContentsMargins(10, 0, 8, 2);
         column->addWidget(title);
@@ -140,8 +141,9 @@ class ValuePanel::Private {
         QObject::connect(row, &ValueRow::wished, q,
                          [this, which](double value) { emit q->valueWished(which, value, gesture); });
         QObject::connect(row, &ValueRow::ended, q, [this] { endGesture(); });
-        QObject::connect(row, &ValueRow::focused, q, [this, which] {
+        QObject::connect(row, &ValueRow::focused, q, [this, row, which] {
             mark(which.part);
+            q->ensureWidgetVisible(row, 0, 0); // coming in by Tab, the row may be out of sight
             emit q->partActivated(which.part);
         });
     }

@@ -15,6 +15,17 @@ QString fromView(std::string_view text) {
 bool isShare(const ValueRowSubject& s) {
     return s.key == "setting";
 }
+/// How a value may be typed, by examples that the reader of quantities takes.
+QString hintFor(units::Unit unit) {
+    switch (unit) {
+    case units::Unit::ohm:
+        return ValueRow::tr("Type a value, such as 4k7, 4.7k or 4,7 kΩ, and press Enter");
+    case units::Unit::farad:
+        return ValueRow::tr("Type a value, such as 220n, 0.22u or 0,22 µF, and press Enter");
+    default:
+        return ValueRow::tr("Type a value and press Enter");
+    }
+}
 } // namespace
 
 ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidget* parent)
@@ -38,13 +49,16 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidge
     m_slider->setAccessibleName(name);
     m_field->setAccessibleName(name);
     m_slider->setToolTip(tr("Drag, or hold Shift to drag ten times finer"));
+    m_hint = hintFor(key ? key->unit : units::Unit::none);
+    m_field->setToolTip(m_hint);
+    m_field->setAccessibleDescription(m_hint);
 
     auto* names = new QHBoxLayout;
     names->setSpacing(8);
     names->addWidget(m_ref);
     names->addWidget(m_what);
     auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(10, 2, 8, 2);
+    grid->setContentsMargins(10, 1, 8, 1);
     grid->setHorizontalSpacing(8);
     grid->setVerticalSpacing(1);
     grid->addLayout(names, 0, 0);
@@ -96,14 +110,17 @@ Result<double> ValueRow::valueOf(const QString& text) const {
 void ValueRow::showValue(double value) {
     m_held = value;
     if (m_gesture || (m_known && value == m_value)) return;
-    const bool typing = m_field->isModified() || m_refused;
+    const bool typing = m_field->isModified();
     m_value = value;
     m_known = true;
     const QString text = textOf(value);
     if (!m_slider->scale().contains(value) || m_slider->scale().kind.most == 0)
         m_slider->setScale(ValueScale::around(m_kind, value));
     m_slider->setValue(value, text);
-    if (!typing && m_field->text() != text) m_field->setText(text);
+    if (m_refused)
+        restoreText(); // what was refused, and the value to go back to, are of before this change
+    else if (!typing && m_field->text() != text)
+        m_field->setText(text);
 }
 
 void ValueRow::wish(double value) {
@@ -165,15 +182,17 @@ void ValueRow::restoreText() {
     m_refused = false;
     m_reason->hide();
     m_reason->clear();
-    m_field->setToolTip({});
-    m_field->setAccessibleDescription({});
+    m_field->setToolTip(m_hint);
+    m_field->setAccessibleDescription(m_hint);
     m_field->setText(textOf(m_value)); // also counts as not modified
     setColours(m_theme, {});
 }
 
 void ValueRow::refuse(const QString& reason) {
     m_refused = true;
-    const QString text = QStringLiteral("✕ ") + tr("%1. Escape brings back %2.").arg(reason, textOf(m_value));
+    const QString sentence = reason.left(1).toUpper() + reason.mid(1);
+    const QString text =
+        QStringLiteral("✕ ") + tr("%1. Escape brings back %2.").arg(sentence, textOf(m_value));
     m_reason->setText(text);
     m_reason->show();
     m_field->setToolTip(text);

@@ -29,8 +29,8 @@ class ValueRow : public QWidget {
     ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidget* parent = nullptr);
 
     const ValueRowSubject& subject() const { return m_subject; }
-    /// The value that holds in the circuit. Left alone while a gesture is going on or a typed text is
-    /// refused.
+    /// The value that holds in the circuit. Left alone while a gesture is going on, and while something
+    /// else is being typed. A text that was refused gives way to a value that has changed.
     void showValue(double value);
     void setColours(const Theme& theme, const QColor& handle);
     void setMarked(bool on);
@@ -73,6 +73,7 @@ class ValueRow : public QWidget {
     bool m_gesture = false;
     bool m_refused = false;
     bool m_marked = false;
+    QString m_hint; ///< how a value may be typed
     Theme m_theme;
     QLabel *m_ref, *m_what, *m_reason;
     ScaleSlider* m_slider;

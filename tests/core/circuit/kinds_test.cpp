@@ -1,5 +1,7 @@
 #include "core/circuit/circuit.h"
 
+#include "tests/case_names.h"
+
 #include <gtest/gtest.h>
 #include <set>
 
@@ -47,6 +49,13 @@ struct Judgement {
     Value value;
     std::string_view fault; ///< place and text; empty where the value is fine
 };
+std::string about(const Judgement& p) {
+    const std::string value = std::string(info(p.kind).name) + "." + std::string(p.key);
+    return value + (p.fault.empty() ? " is fine" : " is refused");
+}
+void PrintTo(const Judgement& p, std::ostream* out) {
+    *out << about(p);
+}
 
 class ChecksValue : public testing::TestWithParam<Judgement> {};
 
@@ -119,7 +128,8 @@ const Judgement judgements[] = {
     {PartKind::toggle, "presses", Intervals{{0, nothing}}, "presses[0][1]: must be a finite number, got nan"},
 };
 
-INSTANTIATE_TEST_SUITE_P(Kinds, ChecksValue, testing::ValuesIn(judgements));
+INSTANTIATE_TEST_SUITE_P(Kinds, ChecksValue, testing::ValuesIn(judgements),
+                         [](const auto& row) { return tests::caseName(row.index, about(row.param)); });
 
 TEST(Kinds, EveryTimerParameterIsKnownByItsName) {
     EXPECT_EQ(timerParameters().size(), 23u);

@@ -39,8 +39,7 @@ TEST(Rodas, HalvingTheStepDividesTheErrorBySixteen) {
     std::vector<double> errors;
     for (int steps : {16, 32, 64, 128}) {
         double y = 1;
-        for (int k = 0; k < steps; ++k)
-            y = step(y, 1.0 / steps, f, slope);
+        for (int k = 0; k < steps; ++k) y = step(y, 1.0 / steps, f, slope);
         errors.push_back(std::abs(y - 0.5));
     }
     for (std::size_t k = 1; k < errors.size(); ++k)

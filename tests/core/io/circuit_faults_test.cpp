@@ -1,5 +1,7 @@
 #include "core/io/circuit_file.h"
 
+#include "tests/case_names.h"
+
 #include <gtest/gtest.h>
 
 namespace blinkwright::io {
@@ -32,6 +34,9 @@ struct Change {
     std::string_view from, to; ///< the first `from` in the sound file is replaced
     std::string_view fault;    ///< the whole message
 };
+void PrintTo(const Change& p, std::ostream* out) {
+    *out << '"' << p.fault << '"';
+}
 
 class RefusesFile : public testing::TestWithParam<Change> {};
 
@@ -158,7 +163,9 @@ const Change changes[] = {
     {"\"measurements\": []", "\"measurements\": {}", "measurements: must be a list"},
 };
 
-INSTANTIATE_TEST_SUITE_P(CircuitFile, RefusesFile, testing::ValuesIn(changes));
+INSTANTIATE_TEST_SUITE_P(CircuitFile, RefusesFile, testing::ValuesIn(changes), [](const auto& row) {
+    return tests::caseName(row.index, row.param.fault.substr(0, 40));
+});
 
 TEST(CircuitFile, TheFileThatTheFaultsAreMadeFromIsSound) {
     const auto circuit = readCircuit(sound);

@@ -1,5 +1,7 @@
 #include "core/units/engineering.h"
 
+#include "tests/case_names.h"
+
 #include <cmath>
 #include <cstdint>
 #include <gtest/gtest.h>
@@ -10,11 +12,16 @@
 namespace blinkwright::units {
 namespace {
 
+using tests::caseName;
+
 struct Reading {
     std::string_view text;
     Unit unit;
     double value;
 };
+void PrintTo(const Reading& p, std::ostream* out) {
+    *out << '"' << p.text << '"';
+}
 
 class ReadsQuantity : public testing::TestWithParam<Reading> {};
 
@@ -102,13 +109,17 @@ constexpr Reading readings[] = {
     {"0,05", Unit::none, 0.05},
 };
 
-INSTANTIATE_TEST_SUITE_P(Quantity, ReadsQuantity, testing::ValuesIn(readings));
+INSTANTIATE_TEST_SUITE_P(Quantity, ReadsQuantity, testing::ValuesIn(readings),
+                         [](const auto& row) { return caseName(row.index, row.param.text); });
 
 struct Refusal {
     std::string_view text;
     Unit unit;
     std::string_view reason; ///< part of it
 };
+void PrintTo(const Refusal& p, std::ostream* out) {
+    *out << '"' << p.text << '"';
+}
 
 class RefusesQuantity : public testing::TestWithParam<Refusal> {};
 
@@ -165,7 +176,8 @@ constexpr Refusal refusals[] = {
     {"3 ohm 5", Unit::ohm, "has digits in it"},
 };
 
-INSTANTIATE_TEST_SUITE_P(Quantity, RefusesQuantity, testing::ValuesIn(refusals));
+INSTANTIATE_TEST_SUITE_P(Quantity, RefusesQuantity, testing::ValuesIn(refusals),
+                         [](const auto& row) { return caseName(row.index, row.param.text); });
 
 TEST(Quantity, RefusesTextsTooLongToBeAValue) {
     EXPECT_FALSE(parseQuantity(std::string(1000, '1'), Unit::ohm));
@@ -216,6 +228,9 @@ struct Writing {
     bool keepZeros;
     std::string_view text; ///< with a plain space for the no-break one
 };
+void PrintTo(const Writing& p, std::ostream* out) {
+    *out << '"' << p.text << '"';
+}
 
 class WritesQuantity : public testing::TestWithParam<Writing> {};
 
@@ -270,7 +285,8 @@ constexpr Writing writings[] = {
     {std::numeric_limits<double>::infinity(), Unit::volt, 3, false, "infinite"},
 };
 
-INSTANTIATE_TEST_SUITE_P(Quantity, WritesQuantity, testing::ValuesIn(writings));
+INSTANTIATE_TEST_SUITE_P(Quantity, WritesQuantity, testing::ValuesIn(writings),
+                         [](const auto& row) { return caseName(row.index, row.param.text); });
 
 TEST(Quantity, SaysWhatIsNoNumber) {
     EXPECT_EQ(formatQuantity(std::nan(""), Unit::volt), "not a number");

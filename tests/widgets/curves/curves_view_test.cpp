@@ -276,6 +276,39 @@ TEST_F(CurvesViewTest, ItsStripsAreEquallyHigh) {
     EXPECT_EQ(plot()->stripRect(Strip::output).left(), plot()->stripRect(Strip::lamps).left());
 }
 
+TEST_F(CurvesViewTest, LabelsOfLowStripsDoNotRunIntoEachOther) {
+    for (const int height : {230, 320, 500, 800}) {
+        view.resize(700, height);
+        QApplication::processEvents();
+        auto* strips = view.findChild<QCustomPlot*>();
+        ASSERT_NE(strips, nullptr);
+        for (const QCPAxisRect* rect : strips->axisRects()) {
+            const QCPAxis* axis = rect->axis(QCPAxis::atLeft);
+            QVector<double> ticks;
+            axis->ticker()->generate(axis->range(), QLocale::c(), 'g', 6, ticks, nullptr, nullptr);
+            EXPECT_GE(std::ranges::count_if(ticks, [&](double t) { return axis->range().contains(t); }), 2)
+                << "at " << height << " pixels";
+            const int label =
+                QFontMetrics(axis->tickLabelFont()).tightBoundingRect(QStringLiteral("0123456789")).height();
+            for (qsizetype k = 1; k < ticks.size(); ++k)
+                EXPECT_GE(axis->coordToPixel(ticks[k - 1]) - axis->coordToPixel(ticks[k]), label)
+                    << "at " << height << " pixels";
+        }
+    }
+}
+
+TEST_F(CurvesViewTest, ItsTextGrowsWithTheFontOfTheWindow) {
+    const QFont before = QApplication::font();
+    QFont large = before;
+    large.setPixelSize(20);
+    QApplication::setFont(large);
+    const CurvesView other;
+    const auto* strips = other.findChild<StripPlot*>();
+    EXPECT_EQ(strips->smallFont().pixelSize(), 20);
+    EXPECT_EQ(strips->axisRects().front()->axis(QCPAxis::atLeft)->tickLabelFont().pixelSize(), 20);
+    QApplication::setFont(before);
+}
+
 TEST_F(CurvesViewTest, PaintsNothingButTheMessageWhenThereAreNoCurves) {
     QSignalSpy painted(&view, &CurvesView::painted);
     view.setCurves(nullptr);

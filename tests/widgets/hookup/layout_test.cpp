@@ -1,5 +1,6 @@
 #include "widgets/hookup/layout.h"
 
+#include "tests/case_names.h"
 #include "tests/widgets/hookup/samples.h"
 #include "widgets/hookup/drawing.h"
 
@@ -24,7 +25,7 @@ void expectNoOverlap(const Circuit& circuit, const std::map<circuit::PartId, Pos
         EXPECT_TRUE(pose.at.x % pitch == 0 && pose.at.y % pitch == 0) << "off the grid";
 }
 
-class SampleLayout : public testing::TestWithParam<const char*> {};
+class SampleLayout : public testing::TestWithParam<std::string> {};
 
 TEST_P(SampleLayout, KeepsStatedPlaces) {
     const Circuit circuit = test::sample(GetParam());
@@ -80,7 +81,8 @@ TEST_P(SampleLayout, LabelsCoverNoSymbolNoWireAndNoOtherLabel) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Hookup, SampleLayout, testing::Values("mole-light", "buoy-pair", "winch-warning"));
+INSTANTIATE_TEST_SUITE_P(Hookup, SampleLayout, testing::Values("mole-light", "buoy-pair", "winch-warning"),
+                         [](const auto& row) { return tests::caseName(row.param); });
 
 TEST(Layout, OfSixtyPartsOverlapsNothing) {
     const Circuit circuit = test::manyParts(60);

@@ -1,4 +1,5 @@
 // Pictures of the samples' drawings, to be looked at; the checks are only that something was drawn.
+#include "tests/case_names.h"
 #include "tests/widgets/hookup/samples.h"
 #include "widgets/hookup/hookup_view.h"
 
@@ -15,12 +16,11 @@ namespace {
 int coloursIn(const QImage& image) {
     std::set<QRgb> colours;
     for (int y = 0; y < image.height(); y += 2)
-        for (int x = 0; x < image.width(); x += 2)
-            colours.insert(image.pixel(x, y));
+        for (int x = 0; x < image.width(); x += 2) colours.insert(image.pixel(x, y));
     return static_cast<int>(colours.size());
 }
 
-class SamplePictures : public testing::TestWithParam<const char*> {};
+class SamplePictures : public testing::TestWithParam<std::string> {};
 
 QImage picture(const circuit::Circuit& circuit, Theme::Mode mode, QSize size) {
     HookupView view;
@@ -48,7 +48,7 @@ TEST_P(SamplePictures, AreDrawnInBothThemes) {
     for (const auto mode : {Theme::Mode::light, Theme::Mode::dark}) {
         const QImage image = picture(circuit, mode, {900, 640});
         const char* theme = mode == Theme::Mode::light ? "light" : "dark";
-        EXPECT_TRUE(save(image, QStringLiteral("%1-%2").arg(GetParam(), theme)));
+        EXPECT_TRUE(save(image, QStringLiteral("%1-%2").arg(QString::fromStdString(GetParam()), theme)));
         EXPECT_GT(coloursIn(image), 8);
         for (const QPoint corner : {QPoint(3, 3), QPoint(3, 636), QPoint(896, 3), QPoint(896, 636)})
             EXPECT_EQ(image.pixelColor(corner), Theme::of(mode).paper);
@@ -58,7 +58,7 @@ TEST_P(SamplePictures, AreDrawnInBothThemes) {
 TEST_P(SamplePictures, AreDrawnWithoutPlacesToo) {
     const QImage image =
         picture(test::withoutDrawing(test::sample(GetParam())), Theme::Mode::light, {900, 640});
-    EXPECT_TRUE(save(image, QStringLiteral("%1-unplaced").arg(GetParam())));
+    EXPECT_TRUE(save(image, QStringLiteral("%1-unplaced").arg(QString::fromStdString(GetParam()))));
     EXPECT_GT(coloursIn(image), 8);
 }
 
@@ -87,7 +87,8 @@ TEST(Pictures, ShowSixtyParts) {
         save(picture(test::manyParts(60), Theme::Mode::light, {2400, 400}), QStringLiteral("sixty-parts")));
 }
 
-INSTANTIATE_TEST_SUITE_P(Hookup, SamplePictures, testing::Values("mole-light", "buoy-pair", "winch-warning"));
+INSTANTIATE_TEST_SUITE_P(Hookup, SamplePictures, testing::Values("mole-light", "buoy-pair", "winch-warning"),
+                         [](const auto& row) { return tests::caseName(row.param); });
 
 } // namespace
 

@@ -70,6 +70,18 @@ TEST(ReadingRows, GiveFourDigitsWithUnitAndTheDifferenceInPerCent) {
     EXPECT_EQ(plain(t.verdict), "Blinks: 57.6 flashes a minute");
 }
 
+TEST(ReadingRows, GiveLongTimesInSecondsAsTheAxisDoes) {
+    study::Readings r = moleLight();
+    for (const auto& [high_s, text] : {std::pair{2969.0, "2969 s"},
+                                       {12345.0, "12345 s"},
+                                       {999.96, "1000 s"},
+                                       {999.9, "999.9 s"},
+                                       {0.4, "400.0 ms"}}) {
+        r.timers[0].settled = study::Phase{high_s, 1.0};
+        EXPECT_EQ(plain(find(readingTable(r), "Pulse width (high)")->setA.text), text);
+    }
+}
+
 TEST(ReadingRows, SayWhyAFigureIsMissing) {
     study::Readings r = moleLight();
     r.timers[0].textbook.reset();

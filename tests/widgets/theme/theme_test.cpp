@@ -127,7 +127,8 @@ TEST_P(Themes, ControlsGetLegibleTextInEveryRole) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Theme, Themes, testing::Values(Theme::Mode::light, Theme::Mode::dark));
+INSTANTIATE_TEST_SUITE_P(Theme, Themes, testing::Values(Theme::Mode::light, Theme::Mode::dark),
+                         [](const auto& row) { return row.param == Theme::Mode::dark ? "dark" : "light"; });
 
 TEST(Theme, SetsHaveTheirAgreedColoursOnWhite) {
     EXPECT_EQ(Theme::of(Theme::Mode::light).setA, QColor(0x3B, 0x2F, 0x8F));

@@ -166,6 +166,36 @@ TEST_F(ValuePanelTest, ARefusedTextStaysWithItsReasonUntilEscape) {
     EXPECT_TRUE(r->field()->text().startsWith(QStringLiteral("68")));
 }
 
+TEST_F(ValuePanelTest, ARefusedTextGivesWayToAValueThatHasChanged) {
+    ValueRow* r = row(r2, "resistance");
+    type(r, "-5");
+    QTest::keyClick(r->field(), Qt::Key_Return);
+    ASSERT_FALSE(r->refusal().isEmpty());
+    emit panel.valueWished({r2, "resistance"}, 33e3, 0); // as undo or another file would change it
+    EXPECT_TRUE(r->refusal().isEmpty());
+    EXPECT_TRUE(r->field()->text().startsWith(QStringLiteral("33"))) << r->field()->text().toStdString();
+}
+
+TEST_F(ValuePanelTest, EveryFieldSaysHowAValueMayBeTyped) {
+    for (const ValueRow* r : panel.findChildren<ValueRow*>()) EXPECT_FALSE(r->field()->toolTip().isEmpty());
+    const auto takes = [](ValueRow* r, const QString& example) {
+        EXPECT_TRUE(r->field()->toolTip().contains(example)) << example.toStdString();
+        r->field()->setFocus();
+        r->field()->setText(example); // keyClicks knows no Ω
+        r->field()->setModified(true);
+        QTest::keyClick(r->field(), Qt::Key_Return);
+        EXPECT_TRUE(r->refusal().isEmpty());
+    };
+    for (const char* example : {"4k7", "4.7k", "4,7 kΩ"}) {
+        takes(row(r2, "resistance"), QString::fromUtf8(example));
+        EXPECT_EQ(held(r2, "resistance"), 4700) << example;
+    }
+    for (const char* example : {"220n", "0.22u", "0,22 µF"}) {
+        takes(row(c1, "capacitance"), QString::fromUtf8(example));
+        EXPECT_EQ(held(c1, "capacitance"), 0.22e-6) << example;
+    }
+}
+
 TEST_F(ValuePanelTest, AWishThatIsNotGrantedIsShownNoLongerThanTheGesture) {
     ValuePanel alone; // nobody listens to it
     alone.resize(420, 360);
@@ -264,6 +294,16 @@ TEST_F(ValuePanelTest, SpeaksNameAndValueOfASlider) {
     EXPECT_EQ(spoken->text(QAccessible::Value).replace(QChar(0xA0), QLatin1Char(' ')),
               QString::fromUtf8("10 kΩ"));
     EXPECT_EQ(row(rv, "setting")->field()->accessibleName(), QStringLiteral("RV1 setting"));
+}
+
+TEST_F(ValuePanelTest, ARowThatGetsTheFocusIsInSight) {
+    panel.resize(420, 80);
+    QApplication::processEvents();
+    for (ValueRow* r : {row(c1, "capacitance"), row(battery, "voltage")}) {
+        r->slider()->setFocus(Qt::TabFocusReason);
+        const QPoint middle = r->mapTo(panel.viewport(), r->rect().center());
+        EXPECT_TRUE(panel.viewport()->rect().contains(middle)) << r->subject().ref;
+    }
 }
 
 TEST_F(ValuePanelTest, BringsAPartIntoView) {
