@@ -49,6 +49,40 @@ TEST_F(CurvesViewTest, ShowsTheWholeRunUntilASpanIsChosen) {
     EXPECT_EQ(plot()->visibleSpan(), (Span{0, longer->time_s.back()}));
 }
 
+/// How many pixels of an area differ from the paper.
+int inkIn(const QImage& picture, QRect area, const QColor& paper) {
+    int count = 0;
+    for (int y = area.top(); y <= area.bottom(); ++y)
+        for (int x = area.left(); x <= area.right(); ++x) count += picture.pixelColor(x, y) != paper;
+    return count;
+}
+
+TEST_F(CurvesViewTest, PaintsTheNumbersOfBothAxesAndTheGrid) {
+    const Theme& theme = Theme::of(Theme::Mode::light);
+    view.setTheme(theme);
+    // As in use: shown, resized, other curves, an echo; what is kept from one picture to the next must stay whole.
+    for (int turn = 0; turn < 3; ++turn) {
+        view.resize(turn == 1 ? 700 : 1200, turn == 1 ? 420 : 800);
+        view.setCurves(test::formulaCurves({.cycles = 4 + turn, .pair = true}));
+        view.setEcho(turn == 2 ? curves : nullptr);
+        QApplication::processEvents();
+        const QImage picture = view.grab().toImage();
+        const QPoint origin = plot()->mapTo(&view, QPoint(0, 0));
+        for (Strip strip : {Strip::output, Strip::capacitor, Strip::lamps}) {
+            const QRect rect = plot()->stripRect(strip).translated(origin);
+            EXPECT_GT(inkIn(picture, QRect(6, rect.top(), rect.left() - 12, rect.height()), theme.paper), 40)
+                << "numbers beside the strip, turn " << turn;
+            int grid = 0;
+            for (int y = rect.top(); y <= rect.bottom(); ++y)
+                for (int x = rect.left(); x <= rect.right(); ++x) grid += picture.pixelColor(x, y) == theme.grid;
+            EXPECT_GT(grid, rect.width()) << "grid lines, turn " << turn;
+        }
+        const QRect low = plot()->stripRect(Strip::lamps).translated(origin);
+        EXPECT_GT(inkIn(picture, QRect(low.left(), low.bottom() + 6, low.width(), 24), theme.paper), 80)
+            << "numbers of the time axis, turn " << turn;
+    }
+}
+
 TEST_F(CurvesViewTest, KeepsAChosenSpanWhenCurvesChange) {
     wheel(3, 4);
     const Span chosen = plot()->visibleSpan();
