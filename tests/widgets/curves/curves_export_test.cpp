@@ -1,6 +1,7 @@
 #include "widgets/curves/curves_export.h"
 
 #include "tests/widgets/formula_curves.h"
+#include "widgets/theme/theme.h"
 
 #include <QDir>
 #include <QFile>
@@ -8,6 +9,7 @@
 #include <QPainter>
 #include <QSvgRenderer>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <gtest/gtest.h>
 
 using namespace blinkwright;
@@ -43,6 +45,20 @@ TEST_F(CurvesExport, WritesAPngOf300DotsToTheInchOnWhite) {
     EXPECT_EQ(image.pixelColor(image.width() - 3, image.height() / 2), QColor(Qt::white));
     QDir().mkpath(QStringLiteral(BLINKWRIGHT_PICTURES));
     image.save(QStringLiteral(BLINKWRIGHT_PICTURES "/export.png"));
+}
+
+TEST_F(CurvesExport, ShowsBothSwitchingLevelsOverTheGrid) {
+    const QImage image = curvesPicture(*curves, page);
+    const QRgb level = Theme::of(Theme::Mode::light).level.rgb();
+    int lines = 0;
+    bool within = false;
+    for (int y = 0; y < image.height(); ++y) {
+        const auto* row = reinterpret_cast<const QRgb*>(image.constScanLine(y));
+        const bool line = std::count(row, row + image.width(), level) > image.width() / 2;
+        if (line && !within) ++lines;
+        within = line;
+    }
+    EXPECT_EQ(lines, 2);
 }
 
 TEST_F(CurvesExport, WritesAnSvgWithItsTextsAsTextInANamedFont) {
