@@ -167,8 +167,8 @@ void MainWindow::makeToolBar() {
     bar->addAction(m_openAction);
     bar->addAction(m_save);
     bar->addSeparator();
-    // Their texts name the last step, and so change with every one. An action of the bar itself would have the
-    // window laid out anew each time; a button of a size of its own does not.
+    // Their texts name the last step, and so change with every one. An action of the bar itself would have
+    // the window laid out anew each time; a button of a size of its own does not.
     for (QAction* action : {m_undo, m_redo}) {
         auto* button = new QToolButton;
         button->setDefaultAction(action);

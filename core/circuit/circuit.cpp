@@ -95,8 +95,7 @@ Result<PinRef> Circuit::pinNamed(std::string_view text) const {
     const KindInfo& kind = info(part->kind);
     if (auto pin = circuit::pinNamed(kind, text.substr(colon + 1))) return PinRef{part->id, *pin};
     std::string pins;
-    for (const PinInfo& pin : kind.pins)
-        pins.append(pins.empty() ? "" : ", ").append(pin.name);
+    for (const PinInfo& pin : kind.pins) pins.append(pins.empty() ? "" : ", ").append(pin.name);
     return Fault{"", part->ref + " has no pin \"" + std::string(text.substr(colon + 1)) + "\"; a " +
                          std::string(kind.label) + " has " + pins};
 }
@@ -218,8 +217,7 @@ Result<void> Circuit::checkNewPart(const Part& part) const {
     if (m_parts.size() >= maxParts)
         return Fault{"", "more than " + std::to_string(maxParts) + " parts are not supported"};
     std::size_t pins = kind.pins.size();
-    for (const Part& other : m_parts)
-        pins += info(other.kind).pins.size();
+    for (const Part& other : m_parts) pins += info(other.kind).pins.size();
     if (pins > maxPins)
         return Fault{"",
                      "parts with more than " + std::to_string(maxPins) + " pins together are not supported"};

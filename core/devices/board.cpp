@@ -44,8 +44,7 @@ class Filler {
         }
     }
     void number(NetId net) {
-        for (const auto pin : m_circuit.find(net)->pins)
-            m_pins[pin] = m_board.nodes();
+        for (const auto pin : m_circuit.find(net)->pins) m_pins[pin] = m_board.nodes();
         m_board.nodeNames.push_back(m_circuit.find(net)->name);
         m_board.nodeNets.push_back(net);
     }

@@ -18,8 +18,7 @@ using circuit::PartSet;
 
 SupplyFinder::SupplyFinder(const Circuit& circuit, PartSet set) {
     for (const auto& net : circuit.nets()) {
-        for (const auto pin : net.pins)
-            m_nets.emplace(pin, net.id);
+        for (const auto pin : net.pins) m_nets.emplace(pin, net.id);
     }
     for (const Part& part : circuit.parts()) {
         const auto value = [&](std::string_view key) { return effectiveNumber(circuit, set, part.id, key); };

@@ -22,8 +22,7 @@ std::string_view trimmed(std::string_view text) {
 
 std::string listed(std::span<const std::string_view> words) {
     std::string list;
-    for (const auto word : words)
-        list += (list.empty() ? "" : ", ") + std::string(word);
+    for (const auto word : words) list += (list.empty() ? "" : ", ") + std::string(word);
     return list;
 }
 
@@ -139,8 +138,7 @@ Result<ValueOverride> parseOverride(const Circuit& circuit, std::string_view tex
         const auto* key = circuit::findKey(kind, given.key);
         if (!key) {
             std::string keys;
-            for (const auto& known : kind.keys)
-                keys += (keys.empty() ? "" : ", ") + std::string(known.key);
+            for (const auto& known : kind.keys) keys += (keys.empty() ? "" : ", ") + std::string(known.key);
             return Fault{place, "a " + std::string(kind.label) + " has no such value; it has " + keys};
         }
         auto value = readValue(*key, worth);

@@ -16,8 +16,7 @@ class Line {
         m_text.append(m_text.empty() ? "" : ", ").append(quotedJson(key)).append(": ").append(json);
     }
     void add(const Extras& unknown) {
-        for (const Extra& extra : unknown)
-            add(extra.key, extra.json);
+        for (const Extra& extra : unknown) add(extra.key, extra.json);
     }
     bool empty() const { return m_text.empty(); }
     std::string json() const { return "{" + m_text + "}"; }
@@ -34,8 +33,7 @@ void addValues(Line& line, PartKind kind, const Values& values) {
 
 std::string joined(const std::vector<std::string>& texts, std::string_view between) {
     std::string all;
-    for (const std::string& text : texts)
-        all.append(all.empty() ? "" : between).append(text);
+    for (const std::string& text : texts) all.append(all.empty() ? "" : between).append(text);
     return all;
 }
 
@@ -62,8 +60,7 @@ class Writer {
         if (!c.reels.empty()) add("reels", reels());
         add("run", run());
         if (c.measurementsJson != "[]") add("measurements", c.measurementsJson);
-        for (const Extra& extra : c.extras)
-            add(extra.key, extra.json);
+        for (const Extra& extra : c.extras) add(extra.key, extra.json);
         return "{\n  " + joined(m_members, ",\n  ") + "\n}\n";
     }
 
@@ -89,8 +86,7 @@ class Writer {
         std::vector<std::string> lines;
         for (const Net& net : c.nets()) {
             std::vector<std::string> pins;
-            for (const PinRef& pin : net.pins)
-                pins.push_back(quotedJson(c.pinText(pin)));
+            for (const PinRef& pin : net.pins) pins.push_back(quotedJson(c.pinText(pin)));
             Line line;
             line.add("name", quotedJson(net.name));
             line.add("pins", "[" + joined(pins, ", ") + "]");
@@ -141,8 +137,7 @@ class Writer {
         std::vector<std::string> lists;
         for (const auto& tie : c.ties) {
             std::vector<std::string> texts;
-            for (const ValueRef& value : tie)
-                texts.push_back(quotedJson(ref(value.part) + "." + value.key));
+            for (const ValueRef& value : tie) texts.push_back(quotedJson(ref(value.part) + "." + value.key));
             lists.push_back("[" + joined(texts, ", ") + "]");
         }
         return block(lists, '[', ']');
@@ -152,8 +147,7 @@ class Writer {
         std::vector<std::string> lists;
         for (const auto& reel : c.reels) {
             std::vector<std::string> texts;
-            for (PartId part : reel)
-                texts.push_back(quotedJson(ref(part)));
+            for (PartId part : reel) texts.push_back(quotedJson(ref(part)));
             lists.push_back("[" + joined(texts, ", ") + "]");
         }
         return block(lists, '[', ']');

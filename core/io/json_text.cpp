@@ -16,8 +16,7 @@ std::string compact(const JsonNode& node) {
     case JsonNode::Type::text:
         return quotedJson(node.text);
     case JsonNode::Type::list:
-        for (const JsonNode& item : node.items)
-            text += (text.empty() ? "" : ",") + compact(item);
+        for (const JsonNode& item : node.items) text += (text.empty() ? "" : ",") + compact(item);
         return "[" + text + "]";
     case JsonNode::Type::object:
         for (std::size_t i = 0; i < node.items.size(); ++i)
@@ -63,14 +62,12 @@ std::string shown(std::string_view text) {
     bool cut = false;
     if (text.size() > longest) {
         std::size_t end = longest;
-        while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
-            --end;
+        while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
         text = text.substr(0, end);
         cut = true;
     }
     std::string out = "\"";
-    for (char c : text)
-        out += static_cast<unsigned char>(c) < 0x20 || c == 0x7F ? ' ' : c;
+    for (char c : text) out += static_cast<unsigned char>(c) < 0x20 || c == 0x7F ? ' ' : c;
     return out += cut ? "...\"" : "\"";
 }
 

@@ -81,8 +81,7 @@ std::string written(const Json& json) {
 std::string field(const std::string& text) {
     if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
     std::string quoted = "\"";
-    for (const char c : text)
-        quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+    for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
     return quoted + '"';
 }
 
@@ -94,8 +93,7 @@ std::string readingsJson(const study::Readings& readings) {
     if (readings.verdict != study::Verdict::blinks || !readings.reasons.empty())
         json["reasons"] = readings.reasons;
     json["timers"] = Json::array();
-    for (const auto& timer : readings.timers)
-        json["timers"].push_back(timerJson(timer));
+    for (const auto& timer : readings.timers) json["timers"].push_back(timerJson(timer));
     json["lamps"] = Json::array();
     for (const auto& lamp : readings.lamps) {
         json["lamps"].push_back({{"ref", lamp.ref},
@@ -143,8 +141,7 @@ std::string findingsJson(const std::vector<study::Finding>& findings) {
 
 std::string curvesCsv(const engine::Curves& curves) {
     std::string csv = "time [s],output [V],capacitor [V]";
-    for (const auto& lamp : curves.lamps)
-        csv += ',' + field(lamp.ref + " current [A]");
+    for (const auto& lamp : curves.lamps) csv += ',' + field(lamp.ref + " current [A]");
     csv += "\r\n";
     // Nine digits tell more than any instrument; a time keeps all, so that no two moments fall together.
     const auto add = [&](double value) {

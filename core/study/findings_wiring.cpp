@@ -89,11 +89,9 @@ std::optional<double> resetVoltage(const Scene& scene, std::size_t k, const Wiri
     if (reset == rail || scene.poles.contains(reset)) return std::nullopt;
     std::set<Node> kept{reset};
     for (const auto& other : scene.board.timers) {
-        for (const Node at : other.pins)
-            kept.insert(wiring.at(at));
+        for (const Node at : other.pins) kept.insert(wiring.at(at));
     }
-    for (const Node pole : scene.poles)
-        kept.insert(wiring.at(pole));
+    for (const Node pole : scene.poles) kept.insert(wiring.at(pole));
     for (const auto& other : scene.board.timers) {
         for (int at = 0; at < 8; ++at) { // other resets may share the net; any other pin has a hand in it
             const Node there = other.pins[static_cast<std::size_t>(at)];
@@ -201,20 +199,13 @@ void bypassFindings(const Scene& scene, std::size_t k, Findings& findings) {
 /// Calls `seen(part, pins)` for every part, with the nodes of its pins.
 template <class Seen>
 void everyPart(const devices::Board& board, const Seen& seen) {
-    for (const auto& p : board.supplies)
-        seen(p, std::vector<Node>{p.plus, p.minus});
-    for (const auto& p : board.timers)
-        seen(p, std::vector<Node>(p.pins.begin(), p.pins.end()));
-    for (const auto& p : board.resistors)
-        seen(p, std::vector<Node>{p.a, p.b});
-    for (const auto& p : board.variables)
-        seen(p, std::vector<Node>{p.a, p.b, p.wiper});
-    for (const auto& p : board.capacitors)
-        seen(p, std::vector<Node>{p.plus, p.minus});
-    for (const auto& p : board.junctions)
-        seen(p, std::vector<Node>{p.anode, p.cathode});
-    for (const auto& p : board.switches)
-        seen(p, std::vector<Node>{p.a, p.b});
+    for (const auto& p : board.supplies) seen(p, std::vector<Node>{p.plus, p.minus});
+    for (const auto& p : board.timers) seen(p, std::vector<Node>(p.pins.begin(), p.pins.end()));
+    for (const auto& p : board.resistors) seen(p, std::vector<Node>{p.a, p.b});
+    for (const auto& p : board.variables) seen(p, std::vector<Node>{p.a, p.b, p.wiper});
+    for (const auto& p : board.capacitors) seen(p, std::vector<Node>{p.plus, p.minus});
+    for (const auto& p : board.junctions) seen(p, std::vector<Node>{p.anode, p.cathode});
+    for (const auto& p : board.switches) seen(p, std::vector<Node>{p.a, p.b});
 }
 
 void bridgedFindings(const Scene& scene, Findings& findings) {

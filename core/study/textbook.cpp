@@ -63,13 +63,11 @@ void look(const Element& e, const Pins& pins, bool dischargeCounts, const device
 std::vector<std::string> refsOf(const std::vector<const Element*>& elements) {
     std::vector<std::pair<PartId, std::string>> parts;
     for (const Element* e : elements) {
-        for (std::size_t k = 0; k < e->ids.size(); ++k)
-            parts.emplace_back(e->ids[k], e->refs[k]);
+        for (std::size_t k = 0; k < e->ids.size(); ++k) parts.emplace_back(e->ids[k], e->refs[k]);
     }
     std::sort(parts.begin(), parts.end());
     std::vector<std::string> refs;
-    for (auto& part : parts)
-        refs.push_back(std::move(part.second));
+    for (auto& part : parts) refs.push_back(std::move(part.second));
     return refs;
 }
 
@@ -146,12 +144,10 @@ std::optional<Textbook> textbookOf(const devices::Board& board, std::size_t inde
     std::set<Node> others;
     for (const devices::Timer& other : board.timers) {
         if (&other == &timer) continue;
-        for (const Node node : other.pins)
-            others.insert(wiring.at(node));
+        for (const Node node : other.pins) others.insert(wiring.at(node));
     }
     kept.insert(others.begin(), others.end());
-    for (auto* set : {&kept, &others})
-        set->erase(devices::open);
+    for (auto* set : {&kept, &others}) set->erase(devices::open);
     if (others.contains(timing)) return std::nullopt;
 
     const Control control = controlOf(board, timer, wiring, pins, kept);
@@ -164,8 +160,7 @@ std::optional<Textbook> textbookOf(const devices::Board& board, std::size_t inde
             return e.joins(pins.discharge, timing);
         });
     Found found;
-    for (const Element& e : local)
-        look(e, pins, dischargeCounts, board, found);
+    for (const Element& e : local) look(e, pins, dischargeCounts, board, found);
     const double c = found.toGround + found.toRail;
     if (found.foreign || !(c > 0)) return std::nullopt;
 

@@ -53,8 +53,7 @@ void Wiring::add(ElementKind kind, Node a, Node b, double value, const devices::
 
 Node Wiring::at(Node node) const {
     if (node == devices::open) return node;
-    while (m_joined[static_cast<std::size_t>(node)] != node)
-        node = m_joined[static_cast<std::size_t>(node)];
+    while (m_joined[static_cast<std::size_t>(node)] != node) node = m_joined[static_cast<std::size_t>(node)];
     return node;
 }
 
@@ -73,8 +72,7 @@ std::vector<Element> Wiring::around(const std::set<Node>& starts, const std::set
         }
     }
     std::vector<Element> elements;
-    for (const std::size_t k : found)
-        elements.push_back(m_elements[k]);
+    for (const std::size_t k : found) elements.push_back(m_elements[k]);
     return elements;
 }
 

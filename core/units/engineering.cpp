@@ -53,8 +53,8 @@ int prefixExponent(int exponent) {
     return static_cast<int>(std::floor(exponent / 3.0)) * 3;
 }
 
-/// Prefix exponent for a value of a unit. Capacitances up to a tenth of a farad stay in microfarad, as capacitors are
-/// marked: 2200 µF, not 2.2 mF (common practice, no source).
+/// Prefix exponent for a value of a unit. Capacitances up to a tenth of a farad stay in microfarad, as
+/// capacitors are marked: 2200 µF, not 2.2 mF (common practice, no source).
 int prefixExponentOf(Unit unit, int exponent) {
     if (unit == Unit::none) return 0;
     if (unit == Unit::farad && exponent >= -3 && exponent < -1) return -6;

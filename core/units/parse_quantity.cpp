@@ -166,8 +166,7 @@ Result<void> readExponent(std::string_view& rest, Pieces& pieces) {
     const bool sign = rest.size() > 1 && (rest[1] == '+' || rest[1] == '-');
     std::size_t end = sign ? 2 : 1;
     const std::size_t first = end;
-    while (end < rest.size() && isDigit(rest[end]))
-        ++end;
+    while (end < rest.size() && isDigit(rest[end])) ++end;
     if (end == first) {
         if (sign) return refuse("the power of ten after " + quoted(rest.substr(0, 2)) + " is missing");
         return {}; // perhaps a unit that begins with an e; the suffix is judged later
@@ -193,8 +192,7 @@ Result<Pieces> cut(std::string_view text) {
         text = withoutSpaces(text.substr(1));
     }
     std::size_t end = 0;
-    while (end < text.size() && (isDigit(text[end]) || isMark(text[end])))
-        ++end;
+    while (end < text.size() && (isDigit(text[end]) || isMark(text[end]))) ++end;
     const auto number = text.substr(0, end);
     if (std::ranges::count_if(number, isMark) > 1)
         return refuse("two decimal marks in " + quoted(number) +
@@ -224,8 +222,7 @@ Result<Scale> readLetterMark(Pieces& pieces, Unit unit) {
     const auto suffix = pieces.suffix;
     const auto letter = suffix.substr(0, 1);
     std::size_t end = 1;
-    while (end < suffix.size() && isDigit(suffix[end]))
-        ++end;
+    while (end < suffix.size() && isDigit(suffix[end])) ++end;
     const auto scale = markScale(letter.front(), unit);
     if (!scale) {
         if (letter == "R") return refuse("'R' stands for the decimal mark of ohms only; " + wanted(unit));

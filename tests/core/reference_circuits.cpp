@@ -59,8 +59,7 @@ Workbench lampPair(const AstableValues& v, double resistor_ohm, double coupling_
         .net("coupling", {"R3:2", "C3:plus"})
         .net("lamps", {"C3:minus", "D1:anode", "D2:cathode"});
     b.net("output", {"R3:1"}).net("output", {"R4:1"});
-    for (const char* pin : {"C2:minus", "R4:2", "D1:cathode", "D2:anode"})
-        b.net("ground", {pin});
+    for (const char* pin : {"C2:minus", "R4:2", "D1:cathode", "D2:anode"}) b.net("ground", {pin});
     return b;
 }
 

@@ -21,7 +21,7 @@ circuit::Overrides idealTimer();
 Workbench astable(const AstableValues& values, bool ideal);
 /// The same with a lamp of a colour behind a resistor from the output to ground (net `lamp`), 10 nF on pin 5.
 Workbench astableWithLamp(const AstableValues& values, double lampResistor_ohm,
-                      const std::string& colour = "red");
+                          const std::string& colour = "red");
 /// Two lamps in opposite directions behind a coupling capacitor.
 Workbench lampPair(const AstableValues& values, double resistor_ohm, double coupling_farad);
 

@@ -92,8 +92,7 @@ void FindingsView::setTheme(const Theme& theme) {
     QPalette quiet = p;
     quiet.setColor(QPalette::WindowText, theme.quietInk);
     d->none->setPalette(quiet);
-    for (FindingRow* row : d->rows)
-        row->setTheme(theme);
+    for (FindingRow* row : d->rows) row->setTheme(theme);
 }
 
 } // namespace blinkwright::widgets

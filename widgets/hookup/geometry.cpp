@@ -30,8 +30,7 @@ Pose poseOf(const circuit::Placement& placement) {
 
 Point placed(Point local, const Pose& pose) {
     if (pose.mirror) local.x = -local.x;
-    for (int t = 0; t < pose.turn; t += 90)
-        local = {-local.y, local.x}; // clockwise, since y grows downwards
+    for (int t = 0; t < pose.turn; t += 90) local = {-local.y, local.x}; // clockwise, since y grows downwards
     return {pose.at.x + local.x, pose.at.y + local.y};
 }
 
@@ -83,8 +82,7 @@ Box bodyOf(PartKind kind) {
 
 Box extentOf(PartKind kind) {
     Box box = bodyOf(kind);
-    for (const Point p : pinsOf(kind))
-        box = box.with({p.x, p.y, p.x, p.y});
+    for (const Point p : pinsOf(kind)) box = box.with({p.x, p.y, p.x, p.y});
     return box;
 }
 

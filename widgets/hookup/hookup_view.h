@@ -33,7 +33,7 @@ class HookupView : public QAbstractScrollArea {
     std::optional<circuit::PartId> selected() const;
     void fit();
     void zoomBy(double factor); ///< about the middle
-    double zoom() const; ///< pixels a drawing unit
+    double zoom() const;        ///< pixels a drawing unit
 
   signals:
     /// Clicked, or chosen with the keyboard. What follows must not take the focus away: arrows choose part

@@ -70,19 +70,16 @@ std::vector<Spot> spotsFor(const PartView& part) {
     const std::array<Side, 2> second =
         up ? std::array{Side::above, Side::below} : std::array{Side::right, Side::left};
     for (const double shift : {0.0, -12.0, 12.0, -24.0, 24.0})
-        for (const Side side : first)
-            spots.push_back({side, shift});
+        for (const Side side : first) spots.push_back({side, shift});
     for (const double shift : {0.0, 30.0, -30.0})
-        for (const Side side : second)
-            spots.push_back({side, shift});
+        for (const Side side : second) spots.push_back({side, shift});
     return spots;
 }
 
 class Placer {
   public:
     Placer(const std::vector<PartView>& parts, const Routes& routes) : m_parts(parts), m_routes(routes) {
-        for (const PartView& part : parts)
-            m_bodies.push_back(area(placed(bodyOf(part.kind), part.pose)));
+        for (const PartView& part : parts) m_bodies.push_back(area(placed(bodyOf(part.kind), part.pose)));
     }
 
     std::vector<Label> run() {

@@ -26,8 +26,7 @@ class Layout {
   public:
     explicit Layout(const Circuit& circuit) : m_circuit(circuit), m_rails(railNets(circuit)) {
         for (const circuit::Net& net : circuit.nets())
-            for (const circuit::PinRef pin : net.pins)
-                m_netOf[pin] = net.id;
+            for (const circuit::PinRef pin : net.pins) m_netOf[pin] = net.id;
     }
 
     std::map<PartId, Pose> run() {
@@ -83,8 +82,7 @@ class Layout {
             steps[*net] = step;
             queue.push_back(*net);
         };
-        for (const int pin : pins)
-            take(netOf(timer, pin), 0);
+        for (const int pin : pins) take(netOf(timer, pin), 0);
         while (!queue.empty()) {
             const NetId at = queue.front();
             queue.pop_front();
@@ -150,8 +148,7 @@ class Layout {
         Pose pose{{timer.x + (left ? -column : column), timer.y + row}, turnFor(part), false};
         // What follows pin 3 lies in its line, the end nearer to the timer on the right.
         if (left && row == middleRow) pose.turn = (pose.turn + 90) % 360;
-        while (!isFree(part.kind, pose))
-            pose.at.x += left ? -columnStep : columnStep;
+        while (!isFree(part.kind, pose)) pose.at.x += left ? -columnStep : columnStep;
         put(part, pose);
     }
 
@@ -159,26 +156,22 @@ class Layout {
         Pose pose;
         if (!first || !m_taken.empty()) {
             int right = -farAway;
-            for (const Box& box : m_taken)
-                right = std::max(right, box.right);
+            for (const Box& box : m_taken) right = std::max(right, box.right);
             // Columns go out from here on both sides; those on the left are counted beforehand.
             int lefts = 0;
             for (const auto& [part, home] : m_home)
                 if (home == timer.id && m_onLeft[part]) ++lefts;
             pose.at.x = (right + blockGap) / pitch * pitch + firstLeft + columnStep * std::min(lefts, 4);
         }
-        while (!isFree(timer.kind, pose))
-            pose.at.x += columnStep;
+        while (!isFree(timer.kind, pose)) pose.at.x += columnStep;
         put(timer, pose);
     }
 
     void putFarLeft(const Part& part) {
         int left = m_taken.empty() ? 0 : farAway;
-        for (const Box& box : m_taken)
-            left = std::min(left, box.left);
+        for (const Box& box : m_taken) left = std::min(left, box.left);
         Pose pose{{(left - 60) / pitch * pitch, middleRow}, turnFor(part), false};
-        while (!isFree(part.kind, pose))
-            pose.at.x -= columnStep;
+        while (!isFree(part.kind, pose)) pose.at.x -= columnStep;
         put(part, pose);
     }
 

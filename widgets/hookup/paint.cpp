@@ -119,19 +119,16 @@ void paintPart(QPainter& painter, const PartView& part, const Theme& theme) {
 void paintWires(QPainter& painter, const Routes& routes, const Theme& theme) {
     const auto at = [](Point p) { return QPointF(p.x, p.y); };
     painter.setPen(inkPen(painter, theme));
-    for (const Segment& s : routes.segments)
-        painter.drawLine(at(s.a), at(s.b));
+    for (const Segment& s : routes.segments) painter.drawLine(at(s.a), at(s.b));
     if (!routes.missing.empty()) {
         QPen pen = inkPen(painter, theme);
         pen.setDashPattern({4, 4});
         painter.setPen(pen);
-        for (const Missing& m : routes.missing)
-            painter.drawLine(at(m.a), at(m.b));
+        for (const Missing& m : routes.missing) painter.drawLine(at(m.a), at(m.b));
     }
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme.ink);
-    for (const Dot& dot : routes.dots)
-        painter.drawEllipse(at(dot.at), dotRadius, dotRadius);
+    for (const Dot& dot : routes.dots) painter.drawEllipse(at(dot.at), dotRadius, dotRadius);
     painter.setBrush(Qt::NoBrush);
 }
 

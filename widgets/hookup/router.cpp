@@ -30,8 +30,7 @@ class Router {
         m_seen.assign(states, 0);
         m_from.resize(states);
         m_at.resize(static_cast<std::size_t>(m_grid.size()));
-        for (int v = 0; v < m_grid.size(); ++v)
-            m_at[static_cast<std::size_t>(v)] = m_grid.point(v);
+        for (int v = 0; v < m_grid.size(); ++v) m_at[static_cast<std::size_t>(v)] = m_grid.point(v);
         m_inTree.assign(m_at.size(), 0);
         m_lead.assign(m_at.size(), -1);
         m_railOf.assign(m_at.size(), RouterGrid::noNet);
@@ -46,8 +45,7 @@ class Router {
         if (m_grid.tooLarge()) return nothingButMissing();
         layRails();
         const std::vector<int> order = netOrder();
-        for (const int net : order)
-            m_nets[static_cast<std::size_t>(net)] = connect(net);
+        for (const int net : order) m_nets[static_cast<std::size_t>(net)] = connect(net);
         // The first nets were laid without knowing of the later ones: take each up again and lay it anew, and
         // keep the best of what comes out.
         const int passes = m_in.pins.size() <= 60 ? 4 : 1;
@@ -55,8 +53,7 @@ class Router {
         RouterGrid bestGrid = m_grid;
         std::vector<NetWires> bestNets = m_nets;
         for (int pass = 0; pass < passes; ++pass) {
-            for (const int net : order)
-                layAnew(net);
+            for (const int net : order) layAnew(net);
             const long long now = score();
             if (now >= best) break;
             best = now;
@@ -113,22 +110,19 @@ class Router {
             const auto& pins = m_pins[static_cast<std::size_t>(net)];
             if (pins.size() < 2) continue;
             Box box{pins[0]->at.x, pins[0]->at.y, pins[0]->at.x, pins[0]->at.y};
-            for (const RouterPin* pin : pins)
-                box = box.with({pin->at.x, pin->at.y, pin->at.x, pin->at.y});
+            for (const RouterPin* pin : pins) box = box.with({pin->at.x, pin->at.y, pin->at.x, pin->at.y});
             const long long span = box.right - box.left + box.bottom - box.top;
             keyed.emplace_back(isRail(net) ? (1LL << 40) + span : span, net);
         }
         std::sort(keyed.begin(), keyed.end());
         std::vector<int> order;
-        for (const auto& [key, net] : keyed)
-            order.push_back(net);
+        for (const auto& [key, net] : keyed) order.push_back(net);
         return order;
     }
 
     void layAnew(int net) {
         NetWires& wires = m_nets[static_cast<std::size_t>(net)];
-        for (const Edge& e : wires.edges)
-            m_grid.setEdge(e.vertex, e.heading, RouterGrid::noNet);
+        for (const Edge& e : wires.edges) m_grid.setEdge(e.vertex, e.heading, RouterGrid::noNet);
         wires = connect(net);
     }
 
@@ -275,8 +269,7 @@ class Router {
 
     /// A* from a pin to the nearest spot of the tree. @return the state it arrived in, or -1.
     int search(int net, int start) {
-        for (std::size_t f = 0; f <= m_top && f < m_buckets.size(); ++f)
-            m_buckets[f].clear();
+        for (std::size_t f = 0; f <= m_top && f < m_buckets.size(); ++f) m_buckets[f].clear();
         m_top = 0;
         ++m_searchStamp;
         const int lead = m_lead[static_cast<std::size_t>(start)];
@@ -326,8 +319,7 @@ class Router {
                 const int net = m_grid.edge(v, heading);
                 if (net == RouterGrid::noNet || m_grid.edge(v, (heading + 2) % 4) == net) continue;
                 int end = v;
-                while (m_grid.edge(end, heading) == net)
-                    end += m_grid.step(heading);
+                while (m_grid.edge(end, heading) == net) end += m_grid.step(heading);
                 routes.segments.push_back({net, m_grid.point(v), m_grid.point(end)});
             }
             noteMeeting(v, routes);

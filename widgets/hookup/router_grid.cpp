@@ -14,8 +14,7 @@ void overGrid(const Box& box, Point origin, int width, int height, Mark mark) {
     const int y0 = std::max(0, up(box.top - origin.y)),
               y1 = std::min(height - 1, (box.bottom - origin.y) / pitch);
     for (int y = y0; y <= y1; ++y)
-        for (int x = x0; x <= x1; ++x)
-            mark(static_cast<std::size_t>(y * width + x));
+        for (int x = x0; x <= x1; ++x) mark(static_cast<std::size_t>(y * width + x));
 }
 } // namespace
 
@@ -26,12 +25,9 @@ RouterGrid::RouterGrid(const RouterInput& in) {
         all = any ? all.with(box) : box;
         any = true;
     };
-    for (const Box& box : in.bodies)
-        take(box);
-    for (const RouterPin& pin : in.pins)
-        take({pin.at.x, pin.at.y, pin.at.x, pin.at.y});
-    for (const Rail& rail : in.rails)
-        take({all.left, rail.y, all.left, rail.y});
+    for (const Box& box : in.bodies) take(box);
+    for (const RouterPin& pin : in.pins) take({pin.at.x, pin.at.y, pin.at.x, pin.at.y});
+    for (const Rail& rail : in.rails) take({all.left, rail.y, all.left, rail.y});
     all = all.grown(margin);
 
     const auto down = [](int v) { return v >= 0 ? v / pitch : -((-v + pitch - 1) / pitch); };
@@ -61,8 +57,7 @@ RouterGrid::RouterGrid(const RouterInput& in) {
     for (const Box& box : in.quiet)
         overGrid(box, m_origin, m_width, m_height, [&](std::size_t v) { m_quiet[v] = 1; });
     // The rim stops every search, so that no neighbour lies outside.
-    for (int x = 0; x < m_width; ++x)
-        m_blocked[at(x)] = m_blocked[at(size() - 1 - x)] = 1;
+    for (int x = 0; x < m_width; ++x) m_blocked[at(x)] = m_blocked[at(size() - 1 - x)] = 1;
     for (int y = 0; y < m_height; ++y)
         m_blocked[at(y * m_width)] = m_blocked[at(y * m_width + m_width - 1)] = 1;
 

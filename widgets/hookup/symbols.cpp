@@ -69,14 +69,12 @@ void drawLamp(QPainter& p) {
 void drawSupply(QPainter& p) {
     line(p, -30, 0, -9, 0);
     line(p, 9, 0, 30, 0);
-    for (const double x : {-9.0, 3.0})
-        line(p, x, -14, x, 14);
+    for (const double x : {-9.0, 3.0}) line(p, x, -14, x, 14);
     QPen thick = p.pen();
     thick.setWidthF(thick.widthF() * 2);
     p.save();
     p.setPen(thick);
-    for (const double x : {-3.0, 9.0})
-        line(p, x, -6.5, x, 6.5);
+    for (const double x : {-3.0, 9.0}) line(p, x, -6.5, x, 6.5);
     p.restore();
     plusMark(p, -17, -9);
 }

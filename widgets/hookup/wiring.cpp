@@ -25,8 +25,7 @@ RouterInput routerInput(const std::vector<PartView>& parts, const circuit::Circu
     RouterInput in;
     std::map<circuit::PinRef, int> netOf;
     for (std::size_t n = 0; n < circuit.nets().size(); ++n)
-        for (const circuit::PinRef pin : circuit.nets()[n].pins)
-            netOf[pin] = static_cast<int>(n);
+        for (const circuit::PinRef pin : circuit.nets()[n].pins) netOf[pin] = static_cast<int>(n);
     in.nets = static_cast<int>(circuit.nets().size());
 
     Box all;

@@ -148,8 +148,7 @@ QString verdictText(const study::Readings& r) {
         text = say("Cannot run");
         break;
     }
-    for (const std::string& reason : r.reasons)
-        text += QLatin1Char('\n') + QString::fromStdString(reason);
+    for (const std::string& reason : r.reasons) text += QLatin1Char('\n') + QString::fromStdString(reason);
     return text;
 }
 

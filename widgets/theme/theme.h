@@ -15,18 +15,18 @@ struct Theme {
     enum class Mode { light, dark };
 
     Mode mode;
-    QColor window;  ///< ground of the window and of panels
-    QColor paper;   ///< ground of drawings and plots
-    QColor ink;     ///< text, symbols, wires
-    QColor quietInk; ///< secondary text, at least 4.5 to 1 on paper
-    QColor grid;    ///< plot grid
-    QColor frame;   ///< hairlines between areas
-    QColor accent;  ///< selection and focus
-    QColor setA;    ///< #3B2F8F or its lighter kin
-    QColor setB;    ///< #A65E00 or its lighter kin
-    QColor measured; ///< black or white
-    QColor moment;  ///< moment line
-    QColor level;   ///< switching levels
+    QColor window;                                  ///< ground of the window and of panels
+    QColor paper;                                   ///< ground of drawings and plots
+    QColor ink;                                     ///< text, symbols, wires
+    QColor quietInk;                                ///< secondary text, at least 4.5 to 1 on paper
+    QColor grid;                                    ///< plot grid
+    QColor frame;                                   ///< hairlines between areas
+    QColor accent;                                  ///< selection and focus
+    QColor setA;                                    ///< #3B2F8F or its lighter kin
+    QColor setB;                                    ///< #A65E00 or its lighter kin
+    QColor measured;                                ///< black or white
+    QColor moment;                                  ///< moment line
+    QColor level;                                   ///< switching levels
     QColor fault, overstress, doubt, caution, note; ///< severities; never the only sign of one
 
     static const Theme& of(Mode mode);

@@ -102,8 +102,7 @@ void ScaleSlider::paintEvent(QPaintEvent*) {
         const int first = static_cast<int>(std::floor(std::log10(m_scale.low) + 1e-9));
         const int last = static_cast<int>(std::ceil(std::log10(m_scale.high) - 1e-9));
         for (int decade = first; decade <= last; ++decade)
-            for (int digit = 1; digit < 10; ++digit)
-                mark(digit * std::pow(10.0, decade), digit == 1 ? 5 : 2);
+            for (int digit = 1; digit < 10; ++digit) mark(digit * std::pow(10.0, decade), digit == 1 ? 5 : 2);
     } else {
         const double step = 2 * m_scale.kind.coarse;
         for (double k = std::ceil(m_scale.low / step - 1e-9); k * step <= m_scale.high + 1e-9; ++k)

@@ -57,8 +57,7 @@ TEST_F(Building, RefusesMorePartsThanTheLimit) {
 TEST_F(Building, RefusesMorePinsThanTheLimit) {
     std::size_t pins = 2 + 8 + 2;
     std::size_t n = 2;
-    for (; pins + 8 <= maxPins; pins += 8)
-        ASSERT_TRUE(c.addPart(PartKind::timer, "U" + std::to_string(n++)));
+    for (; pins + 8 <= maxPins; pins += 8) ASSERT_TRUE(c.addPart(PartKind::timer, "U" + std::to_string(n++)));
     EXPECT_FALSE(c.addPart(PartKind::timer, "U" + std::to_string(n)));
 }
 
@@ -121,8 +120,7 @@ TEST_F(TwoSets, DeviceOverridesMergeParameterByParameter) {
 
 TEST_F(Sameness, IsBlindToIdsButToNothingElse) {
     Circuit other;
-    for (int i = 0; i < 5; ++i)
-        ASSERT_TRUE(other.addNet("spent" + std::to_string(i)));
+    for (int i = 0; i < 5; ++i) ASSERT_TRUE(other.addNet("spent" + std::to_string(i)));
     other = Circuit();
     ASSERT_TRUE(other.addNet("supply")); // ids in another order
     ASSERT_TRUE(other.addNet("ground"));

@@ -33,8 +33,7 @@ struct Edits : testing::Test {
     Edits() {
         for (PinRef pin : {PinRef{bt, 0}, PinRef{r1, 0}, PinRef{u, 7}, PinRef{r1, 1}})
             EXPECT_TRUE(c.join(pin, plus));
-        for (PinRef pin : {PinRef{u, 6}, PinRef{r2, 0}})
-            EXPECT_TRUE(c.join(pin, mid));
+        for (PinRef pin : {PinRef{u, 6}, PinRef{r2, 0}}) EXPECT_TRUE(c.join(pin, mid));
         EXPECT_TRUE(c.setOverride(PartSet::A, r1, "resistance", 34000.0));
         EXPECT_TRUE(c.setOverride(PartSet::B, r1, "resistance", 68000.0));
         EXPECT_TRUE(c.setOverride(PartSet::B, r1, "tolerance", 0.01));
@@ -295,8 +294,7 @@ class RandomEdits {
             return valueEdit(c);
         default: {
             edits::Group group;
-            for (auto n = m_random() % 5; n > 0; --n)
-                group.edits.push_back(next(c, depth + 1));
+            for (auto n = m_random() % 5; n > 0; --n) group.edits.push_back(next(c, depth + 1));
             return {std::move(group)};
         }
         }
@@ -327,8 +325,7 @@ class RandomEdits {
     PinRef pin(const Circuit& c) { return {part(c), static_cast<int>(m_random() % 4)}; }
     std::vector<PinRef> pins(const Circuit& c) {
         std::vector<PinRef> list;
-        for (auto n = m_random() % 3; n > 0; --n)
-            list.push_back(pin(c));
+        for (auto n = m_random() % 3; n > 0; --n) list.push_back(pin(c));
         return list;
     }
     Part newPart(const Circuit&) {
@@ -373,8 +370,7 @@ TEST_F(Edits, AnyRunOfEditsIsUndoneStepByStep) {
             ASSERT_EQ(Snapshot(c), before[i]) << "seed " << seed << ", step " << i;
             again.push_back(std::move(forward).value());
         }
-        for (std::size_t i = again.size(); i-- > 0;)
-            ASSERT_TRUE(apply(c, again[i]));
+        for (std::size_t i = again.size(); i-- > 0;) ASSERT_TRUE(apply(c, again[i]));
         EXPECT_EQ(Snapshot(c), end) << "seed " << seed;
         c = start;
     }

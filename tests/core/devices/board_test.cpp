@@ -168,8 +168,7 @@ TEST(DeviceParameters, AreTheSameInTheSheetsAndInTheCircuitsTable) {
     const auto sheets = timerParameters();
     const auto table = circuit::timerParameters();
     ASSERT_EQ(sheets.size(), table.size());
-    for (std::size_t k = 0; k < sheets.size(); ++k)
-        EXPECT_EQ(sheets[k], table[k].name);
+    for (std::size_t k = 0; k < sheets.size(); ++k) EXPECT_EQ(sheets[k], table[k].name);
 }
 
 TEST(LampColours, AreTheSameInTheSheetsAndInTheCircuitsTable) {

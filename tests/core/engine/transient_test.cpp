@@ -113,10 +113,11 @@ TEST(Transient, SettledStateIsWhatWaitingComesTo) {
 }
 
 TEST(Transient, SettlesWhereTheControlPinRisesOverManyCycles) {
-    // 10 nF on the control pin of a CMOS timer fill through 67 kohm: slower than the blinking, and at first the
-    // cycles grow, so that the map draws away before it draws near.
+    // 10 nF on the control pin of a CMOS timer fill through 67 kohm: slower than the blinking, and at first
+    // the cycles grow, so that the map draws away before it draws near.
     const auto board =
-        tests::astableWithLamp({.supply_V = 12, .r1_ohm = 1e3, .r2_ohm = 1e3, .c_farad = 100e-9, .family = "cmos"}, 47)
+        tests::astableWithLamp(
+            {.supply_V = 12, .r1_ohm = 1e3, .r2_ohm = 1e3, .c_farad = 100e-9, .family = "cmos"}, 47)
             .board();
     const Settled solved = settle(board, {});
     ASSERT_TRUE(solved.found) << solved.why;

@@ -188,8 +188,7 @@ TEST(CircuitFile, RefusesBottomlessNesting) {
     EXPECT_NE(readCircuit(deep).fault().message().find("nested deeper than 64 levels"), std::string::npos);
     EXPECT_FALSE(readCircuit("{\"x\": " + deep));
     std::string objects;
-    for (int i = 0; i < 100'000; ++i)
-        objects += "{\"a\":";
+    for (int i = 0; i < 100'000; ++i) objects += "{\"a\":";
     EXPECT_FALSE(readCircuit(objects));
 }
 
@@ -213,8 +212,7 @@ TEST(CircuitFile, RefusesMoreThanItsLimits) {
     EXPECT_NE(readCircuit(text).fault().message().find("more than 10000 pins"), std::string::npos);
 
     std::string values = "[0";
-    for (int i = 0; i < 600'000; ++i)
-        values += ",0";
+    for (int i = 0; i < 600'000; ++i) values += ",0";
     text = sound;
     text.insert(text.find("{\"delay\""), values + "], \"x\": ");
     EXPECT_NE(readCircuit(text).fault().message().find("more than 500000 values"), std::string::npos);
@@ -223,8 +221,7 @@ TEST(CircuitFile, RefusesMoreThanItsLimits) {
 TEST(CircuitFile, ALongTextIsCutInTheMessage) {
     std::string text(sound);
     std::string kind;
-    for (int i = 0; i < 1000; ++i)
-        kind += "ä";
+    for (int i = 0; i < 1000; ++i) kind += "ä";
     text.replace(text.find("resistor"), 8, kind);
     const std::string message = readCircuit(text).fault().message();
     EXPECT_LT(message.size(), 250u);

@@ -190,8 +190,7 @@ TEST(CircuitFile, EveryTruncationIsRefused) {
 
 TEST(CircuitFile, LargeUnknownListsAreKeptWithoutBeingLookedInto) {
     std::string list = "[0";
-    for (int i = 1; i < 700'000; ++i)
-        list += ",1";
+    for (int i = 1; i < 700'000; ++i) list += ",1";
     list += "]";
     std::string text = sample();
     text.insert(text.rfind('}'), ", \"measurements\": " + list + "\n");

@@ -38,8 +38,7 @@ study::Readings example() {
 
 std::vector<std::string> keysOf(const Json& json) {
     std::vector<std::string> keys;
-    for (const auto& [key, value] : json.items())
-        keys.push_back(key);
+    for (const auto& [key, value] : json.items()) keys.push_back(key);
     return keys;
 }
 

@@ -209,8 +209,7 @@ TEST(Quantity, NeverCrashesOrYieldsWhatIsNoNumber) {
                                            "ohm",    "%", "9", "99", "h", "A", "x", "\xC2", "Hz"};
     for (int i = 0; i < 20000; ++i) {
         std::string text;
-        for (auto n = random() % 9; n > 0; --n)
-            text += pieces[random() % std::size(pieces)];
+        for (auto n = random() % 9; n > 0; --n) text += pieces[random() % std::size(pieces)];
         for (Unit unit : {Unit::ohm, Unit::farad, Unit::none, Unit::coulomb, Unit::kelvin}) {
             const auto value = parseQuantity(text, unit);
             if (value)

@@ -19,8 +19,7 @@ TEST(LampCurves, AreLegibleOnThePaperInBothThemes) {
     for (auto mode : {Theme::Mode::light, Theme::Mode::dark}) {
         const Theme& theme = Theme::of(mode);
         std::vector<std::string> many;
-        for (int k = 0; k < 4; ++k)
-            many.insert(many.end(), sheets.begin(), sheets.end());
+        for (int k = 0; k < 4; ++k) many.insert(many.end(), sheets.begin(), sheets.end());
         const std::vector<QColor> colours = lampCurveColours(theme, many);
         for (std::size_t k = 0; k < many.size(); ++k)
             EXPECT_GE(contrast(colours[k], theme.paper), 4.5) << many[k] << ", number " << k;

@@ -60,7 +60,8 @@ int inkIn(const QImage& picture, QRect area, const QColor& paper) {
 TEST_F(CurvesViewTest, PaintsTheNumbersOfBothAxesAndTheGrid) {
     const Theme& theme = Theme::of(Theme::Mode::light);
     view.setTheme(theme);
-    // As in use: shown, resized, other curves, an echo; what is kept from one picture to the next must stay whole.
+    // As in use: shown, resized, other curves, an echo; what is kept from one picture to the next must stay
+    // whole.
     for (int turn = 0; turn < 3; ++turn) {
         view.resize(turn == 1 ? 700 : 1200, turn == 1 ? 420 : 800);
         view.setCurves(test::formulaCurves({.cycles = 4 + turn, .pair = true}));
@@ -74,7 +75,8 @@ TEST_F(CurvesViewTest, PaintsTheNumbersOfBothAxesAndTheGrid) {
                 << "numbers beside the strip, turn " << turn;
             int grid = 0;
             for (int y = rect.top(); y <= rect.bottom(); ++y)
-                for (int x = rect.left(); x <= rect.right(); ++x) grid += picture.pixelColor(x, y) == theme.grid;
+                for (int x = rect.left(); x <= rect.right(); ++x)
+                    grid += picture.pixelColor(x, y) == theme.grid;
             EXPECT_GT(grid, rect.width()) << "grid lines, turn " << turn;
         }
         const QRect low = plot()->stripRect(Strip::lamps).translated(origin);

@@ -47,12 +47,9 @@ TEST_P(SampleLayout, PutsTimingRightOutputLeftAndSupplyFarLeft) {
     const Circuit circuit = test::withoutDrawing(test::sample(GetParam()));
     const auto poses = layOut(circuit);
     const auto x = [&](const char* ref) { return poses.at(circuit.findRef(ref)->id).at.x; };
-    for (const char* timing : {"R1", "R2", "C1", "C2"})
-        EXPECT_GT(x(timing), x("U1")) << timing;
-    for (const char* output : {"R3", "D1"})
-        EXPECT_LT(x(output), x("U1")) << output;
-    for (const circuit::Part& part : circuit.parts())
-        EXPECT_LE(x("BT1"), x(part.ref.c_str())) << part.ref;
+    for (const char* timing : {"R1", "R2", "C1", "C2"}) EXPECT_GT(x(timing), x("U1")) << timing;
+    for (const char* output : {"R3", "D1"}) EXPECT_LT(x(output), x("U1")) << output;
+    for (const circuit::Part& part : circuit.parts()) EXPECT_LE(x("BT1"), x(part.ref.c_str())) << part.ref;
 }
 
 TEST_P(SampleLayout, LabelsCoverNoSymbolNoWireAndNoOtherLabel) {

@@ -56,8 +56,7 @@ class Wiring {
             for (const Box& body : in.bodies)
                 if (body.holds(at)) {
                     bool pin = false;
-                    for (const RouterPin& p : in.pins)
-                        pin = pin || p.at == at;
+                    for (const RouterPin& p : in.pins) pin = pin || p.at == at;
                     EXPECT_TRUE(pin) << "a wire runs through a body at " << at.x << ", " << at.y;
                 }
     }
@@ -81,8 +80,7 @@ class Wiring {
     }
     void pinsOfEachNetAreJoined() const {
         std::set<int> broken;
-        for (const Missing& m : routes.missing)
-            broken.insert(m.net);
+        for (const Missing& m : routes.missing) broken.insert(m.net);
         for (int net = 0; net < in.nets; ++net) {
             std::set<Point> pins, reached;
             for (const RouterPin& pin : in.pins)
@@ -111,8 +109,7 @@ class Wiring {
                     if (pin.at == at && pin.net == net) ++branches;
                 if (branches >= 3) expected.emplace(net, at);
             }
-        for (const Dot& dot : routes.dots)
-            given.emplace(dot.net, dot.at);
+        for (const Dot& dot : routes.dots) given.emplace(dot.net, dot.at);
         EXPECT_EQ(given, expected);
     }
 

@@ -34,8 +34,7 @@ Circuit withoutDrawing(const Circuit& circuit) {
         ids[part.id] = sure(bare.addPart(part.kind, part.ref, part.values));
     for (const circuit::Net& net : circuit.nets()) {
         const circuit::NetId id = sure(bare.addNet(net.name));
-        for (const circuit::PinRef pin : net.pins)
-            sure(bare.join({ids.at(pin.part), pin.pin}, id));
+        for (const circuit::PinRef pin : net.pins) sure(bare.join({ids.at(pin.part), pin.pin}, id));
     }
     return bare;
 }
@@ -74,8 +73,7 @@ Circuit manyParts(int parts) {
         const auto lamp = add(PartKind::lamp, "D" + tail, {{"colour", std::string("red")}});
         const auto net = [&](const std::string& name, std::initializer_list<circuit::PinRef> pins) {
             const auto id = sure(c.addNet(name + tail));
-            for (const circuit::PinRef pin : pins)
-                sure(c.join(pin, id));
+            for (const circuit::PinRef pin : pins) sure(c.join(pin, id));
         };
         for (const circuit::PinRef pin : {circuit::PinRef{timer, 7}, {timer, 3}, {r1, 0}})
             sure(c.join(pin, plus));

@@ -137,8 +137,7 @@ TEST(Theme, SetsHaveTheirAgreedColoursOnWhite) {
 
 TEST(Theme, TheColourBlindnessCheckFindsRedBesideOliveAlike) {
     for (const Matrix& m : {protanopia, deuteranopia})
-        for (const Rgb& row : m)
-            EXPECT_NEAR(row[0] + row[1] + row[2], 1, 1e-5);
+        for (const Rgb& row : m) EXPECT_NEAR(row[0] + row[1] + row[2], 1, 1e-5);
     const QColor red(0xC8, 0x4A, 0x3C), olive(0x80, 0x70, 0x38);
     EXPECT_GT(difference(red, olive, normalSight), plainlyDifferent);
     EXPECT_LT(difference(red, olive, deuteranopia), plainlyDifferent);
