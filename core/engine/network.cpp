@@ -288,8 +288,11 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
     // --- reduction
     const Eigen::FullPivLU<Matrix> lu(e.G);
     const Eigen::VectorXd x0 = lu.solve(e.s);
-    const Matrix Xy = lu.solve(e.P);
-    const Matrix Xi = lu.solve(e.Q);
+    const auto solved = [&](const Matrix& right) { // Eigen does not solve for no columns at all
+        return right.cols() > 0 ? Matrix(lu.solve(right)) : right;
+    };
+    const Matrix Xy = solved(e.P);
+    const Matrix Xi = solved(e.Q);
     Matrix Z = e.control * Xi;
     for (int k = 0; k < r.m; ++k) {
         Z(k, k) += r.ports[static_cast<std::size_t>(k)].series;
@@ -305,7 +308,7 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
         b(k, 0) = x0(row) / part.capacitance;
         B.row(k) = Xy.row(row) / part.capacitance;
         B(k, k) -= part.leakageConductance / part.capacitance;
-        D.row(k) = Xi.row(row) / part.capacitance;
+        if (r.m > 0) D.row(k) = Xi.row(row) / part.capacitance; // Eigen takes no row of an empty matrix
     }
     r.b = rows(b);
     r.B = rows(B);
