@@ -63,8 +63,11 @@ void showCautions(QWidget* parent) {
                   HelpTexts::tr(
                       "They are computed from typical values of the parts. Timers of different makers, and "
                       "capacitors above all, differ by tens of per cent; measure the board that you have "
-                      "built before you rely on it. Nothing here is meant for signals on which safety "
-                      "depends."));
+                      "built before you rely on it. A blinker is no certified signal: where safety depends "
+                      "on a light, local rules and licensed practice decide.")) +
+        paragraph(
+            HelpTexts::tr("Never mains."),
+            HelpTexts::tr("All of this is for batteries and low voltage. Join none of it to the mains."));
     showText(parent, HelpTexts::tr("Cautions"), text);
 }
 

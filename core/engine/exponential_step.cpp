@@ -173,7 +173,7 @@ bool ExponentialStep::attempt(double h, double* y, double* error) {
     return true;
 }
 
-ExponentialStep::Charge ExponentialStep::charge(int junction, double slope) const {
+Charge ExponentialStep::charge(int junction, double slope) const {
     const Reduced& r = *m_base.reduced;
     const int port = r.lampPort[static_cast<std::size_t>(junction)];
     const int n = m_n;

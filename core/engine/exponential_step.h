@@ -12,6 +12,7 @@
 #pragma once
 
 #include "core/engine/network.h"
+#include "core/engine/point.h"
 #include "core/engine/port_solver.h"
 
 #include <span>
@@ -40,9 +41,6 @@ class ExponentialStep {
     /// @return false where the port equations could not be solved at a stage.
     bool attempt(double h, double* y, double* error);
     /// Charge through a junction during the last attempt and its error estimate [C].
-    struct Charge {
-        double value, error;
-    };
     Charge charge(int junction, double slope) const;
 
     /// Numbers that evaluate() needs, laid out for keeping.

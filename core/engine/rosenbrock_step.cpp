@@ -101,7 +101,7 @@ void RosenbrockStep::stage(int index, const double* currents) {
 }
 
 /// The charge is one more state, q' = i(u), that nothing depends on: its stages follow from the others'.
-RosenbrockStep::Charge RosenbrockStep::charge(int junction, double slope) const {
+Charge RosenbrockStep::charge(int junction, double slope) const {
     const Reduced& r = *m_reduced;
     const int port = r.lampPort[static_cast<std::size_t>(junction)];
     double k[rodas::stages];

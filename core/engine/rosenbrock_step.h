@@ -19,9 +19,6 @@ class RosenbrockStep {
     /// Error estimates of the last attempt: y, then u [V].
     const double* error() const { return m_k.data() + (rodas::stages - 1) * m_reduced->stride; }
     /// Charge through a junction during the last attempt and its error estimate [C].
-    struct Charge {
-        double value, error;
-    };
     Charge charge(int junction, double slope) const;
 
     /// h, then y and u at the start and at the end, and the two vectors of the dense output.

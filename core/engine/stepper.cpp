@@ -8,6 +8,20 @@
 
 namespace blinkwright::engine {
 
+namespace {
+
+/// Largest magnitude; infinite where one is not a number.
+double largestOf(const double* states, int count) {
+    double worst = 0;
+    for (int k = 0; k < count; ++k) {
+        if (!std::isfinite(states[k])) return std::numeric_limits<double>::infinity();
+        worst = std::max(worst, std::abs(states[k]));
+    }
+    return worst;
+}
+
+} // namespace
+
 std::vector<double> Stepper::capacitorVoltages() const {
     return {m_base.y(), m_base.y() + m_base.n};
 }
@@ -48,15 +62,6 @@ bool Stepper::prepare() {
     return true;
 }
 
-double Stepper::errorOf(const double* states, int count) const {
-    double worst = 0;
-    for (int k = 0; k < count; ++k) {
-        if (!std::isfinite(states[k])) return std::numeric_limits<double>::infinity();
-        worst = std::max(worst, std::abs(states[k]));
-    }
-    return worst;
-}
-
 double Stepper::attempt(double h) {
     constexpr double failed = std::numeric_limits<double>::infinity();
     const Reduced& r = *m_reduced;
@@ -65,8 +70,8 @@ double Stepper::attempt(double h) {
     if (m_exponential) {
         std::array<double, ExponentialStep::mostStates> missed{};
         if (!m_exponentialStep.attempt(h, m_end.y(), missed.data())) return failed;
-        error = errorOf(missed.data(), r.n) / m_tol.voltage_V;
-        if (!std::isfinite(errorOf(m_end.y(), r.n))) return failed;
+        error = largestOf(missed.data(), r.n) / m_tol.voltage_V;
+        if (!std::isfinite(largestOf(m_end.y(), r.n))) return failed;
         for (int k = 0; k < r.m; ++k) m_end.u()[k] = m_base.u()[k];
         for (int k = 0; k < r.m; ++k)
             for (int j = 0; j < r.n; ++j)
@@ -79,8 +84,9 @@ double Stepper::attempt(double h) {
     } else {
         if (!m_rosenbrockStep.attempt(h, m_end)) return failed;
         const double* missed = m_rosenbrockStep.error();
-        error = std::max(errorOf(missed, r.n) / m_tol.voltage_V, errorOf(missed + r.n, r.m) / m_tol.port_V);
-        if (!std::isfinite(errorOf(m_end.z.data(), r.n + r.m))) return failed;
+        error =
+            std::max(largestOf(missed, r.n) / m_tol.voltage_V, largestOf(missed + r.n, r.m) / m_tol.port_V);
+        if (!std::isfinite(largestOf(m_end.z.data(), r.n + r.m))) return failed;
         // The method leaves the port equations short by its error: mended here, or it would add up.
         const NearbyInverse inverse = nearby();
         if (!m_ports.solve(r, m_end.y(), m_end.u(), m_end.i.data(), m_end.slope.data(), m_guess.data(),
@@ -98,22 +104,15 @@ double Stepper::chargeError(double h) {
         const auto port = static_cast<std::size_t>(r.lampPort[static_cast<std::size_t>(lamp.junction)]);
         const Port& p = r.ports[port];
         const double slope = (m_base.slope[port] + p.reference) / (1 - p.reference * p.series);
-        double error = 0;
-        if (m_exponential) {
-            const auto charge = m_exponentialStep.charge(lamp.junction, slope);
-            lamp.last_C = charge.value;
-            error = charge.error;
-        } else {
-            const auto charge = m_rosenbrockStep.charge(lamp.junction, slope);
-            lamp.last_C = charge.value;
-            error = charge.error;
-        }
+        const Charge charge = m_exponential ? m_exponentialStep.charge(lamp.junction, slope)
+                                            : m_rosenbrockStep.charge(lamp.junction, slope);
+        lamp.last_C = charge.value;
         const double rated = r.board->junctions[static_cast<std::size_t>(lamp.junction)].ratedCurrent;
         const double dark_C = m_tol.darkShare * rated * (m_phaseTime_s + h);
         const double scale =
             std::max({lamp.cycle_C, std::abs(lamp.phase_C) + std::abs(lamp.last_C), dark_C, 1e-15});
-        if (!std::isfinite(error)) return std::numeric_limits<double>::infinity();
-        worst = std::max(worst, std::abs(error) / scale);
+        if (!std::isfinite(charge.error)) return std::numeric_limits<double>::infinity();
+        worst = std::max(worst, std::abs(charge.error) / scale);
     }
     return worst / m_tol.charge;
 }
@@ -143,7 +142,7 @@ void Stepper::newPhase() {
 double Stepper::speed() const {
     std::vector<double> rate(static_cast<std::size_t>(m_reduced->n));
     m_reduced->derivative(m_base.y(), m_base.i.data(), rate.data());
-    return errorOf(rate.data(), m_reduced->n);
+    return largestOf(rate.data(), m_reduced->n);
 }
 
 std::span<const double> Stepper::dense() {

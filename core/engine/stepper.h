@@ -70,7 +70,6 @@ class Stepper {
   private:
     bool prepare();
     NearbyInverse nearby() const { return {m_linear.W.data(), m_base.slope.data()}; }
-    double errorOf(const double* states, int count) const;
     double chargeError(double h);
 
     Tolerances m_tol;

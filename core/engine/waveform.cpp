@@ -145,12 +145,6 @@ void Waveform::instant(const Knot& knot, Instant& out) const {
     }
 }
 
-double Waveform::nodeVoltage(devices::Node node, double time_s, Side side) const {
-    Instant at;
-    instant(time_s, side, at);
-    return node == devices::open ? 0.0 : at.node_V[static_cast<std::size_t>(node)];
-}
-
 Waveform Waveform::part(double from_s, double to_s, double newBegin_s) const {
     auto data = std::make_shared<WaveData>();
     data->network = m_data->network;

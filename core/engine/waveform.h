@@ -81,7 +81,6 @@ class Waveform {
 
     void instant(double time_s, Side side, Instant& out) const;
     void instant(const Knot& knot, Instant& out) const;
-    double nodeVoltage(devices::Node node, double time_s, Side side = Side::after) const;
 
     /// The whole steps that begin in [from_s, to_s), moved so that from_s becomes newBegin_s.
     Waveform part(double from_s, double to_s, double newBegin_s) const;
