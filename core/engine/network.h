@@ -14,6 +14,7 @@
 
 #include "core/devices/board.h"
 #include "core/devices/laws.h"
+#include "core/engine/port_law.h"
 
 #include <cstdint>
 #include <map>
@@ -22,18 +23,6 @@
 #include <vector>
 
 namespace blinkwright::engine {
-
-enum class PortKind : std::uint8_t {
-    junction,
-    idle,       ///< timer's own current
-    threshold,  ///< threshold input
-    trigger,    ///< trigger input
-    resetInput, ///< CMOS reset input
-    discharge,
-    outputHighBipolar,
-    outputLowBipolar,
-    outputCmos,
-};
 
 /// One nonlinear current: controlled by one port voltage u, drawn from node `from` and given to node `to`.
 struct Port {

@@ -1,4 +1,4 @@
-// A point of the trajectory, and a charge that flows from one to the next.
+// A point of the trajectory.
 #pragma once
 
 #include "core/engine/network.h"
@@ -22,11 +22,6 @@ struct Point {
         i.resize(static_cast<std::size_t>(reduced.m));
         slope.resize(static_cast<std::size_t>(reduced.m));
     }
-};
-
-/// Charge through a junction during one step, and its error estimate [C].
-struct Charge {
-    double value = 0, error = 0;
 };
 
 } // namespace blinkwright::engine

@@ -2,6 +2,7 @@
 // boards with many capacitors, and where the exponential step says no.
 #pragma once
 
+#include "core/engine/charge.h"
 #include "core/engine/linearisation.h"
 #include "core/engine/point.h"
 #include "core/engine/rodas.h"

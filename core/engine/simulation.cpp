@@ -7,6 +7,10 @@ namespace blinkwright::engine {
 
 namespace {
 
+double fourthRoot(double x) {
+    return std::sqrt(std::sqrt(x));
+}
+
 constexpr double never = std::numeric_limits<double>::infinity();
 constexpr double leastDwell_s = 1e-7;  // device law: a latch holds each state at least this long
 constexpr double wakeAfter_s = 20e-6;  // device law: nothing is read before
@@ -18,7 +22,7 @@ Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
     for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
     // Errors of some tens of steps a phase add up, and a phase's end moves by the voltage's error over its
     // slope.
-    return {.voltage_V = 2 * accuracy * volts, .charge = 2 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
+    return {.accuracy = accuracy, .voltage_V = 2 * accuracy * volts, .charge = 2 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
 }
 
 /// The root of a function between a point where it is not above 0 and one where it is: regula falsi with the
@@ -76,6 +80,7 @@ void Simulation::resume(const State& state) {
     m_time = state.time_s;
     m_timers = state.timers;
     m_switchings.clear();
+    m_charges.clear();
     m_wave = std::make_shared<detail::WaveData>();
     m_wave->network = m_network;
     m_h = 0;
@@ -97,28 +102,35 @@ bool Simulation::pressed(std::size_t index) const {
     return false;
 }
 
+Simulation::Configuration& Simulation::configurationOf() {
+    for (Configuration& known : m_configurations)
+        if (known.outputs == m_outputs && known.switches == m_switches) return known;
+    // Many timers have many states: those of long ago are forgotten.
+    if (m_configurations.size() > 256) m_configurations.pop_front();
+    return m_configurations.emplace_back(
+        Configuration{m_switches, m_outputs, &m_network->reduced(m_switches, m_outputs), 0, 0});
+}
+
 bool Simulation::enterConfiguration() {
     m_outputs.resize(m_timers.size());
     for (std::size_t t = 0; t < m_timers.size(); ++t) m_outputs[t] = m_timers[t].output;
     m_switches.resize(m_network->board().switches.size());
     for (std::size_t k = 0; k < m_switches.size(); ++k)
         m_switches[k] = m_network->board().switches[k].closed != pressed(k);
-    const Reduced& reduced = m_network->reduced(m_switches, m_outputs);
-    if (!m_stepper.enter(reduced)) return false;
+    m_configuration = &configurationOf();
+    if (!m_stepper.enter(*m_configuration->reduced)) return false;
     chooseFirstStep();
     m_phaseBegin_s = m_time;
-    const auto known = m_phaseLengths.find(&reduced);
+    const double known = m_configuration->phaseLength_s;
     // A little past where the last such phase ended: the crossing then lies just before the step's end.
-    m_expectedEnd_s = known == m_phaseLengths.end() ? never : m_time + 1.0005 * known->second;
+    m_expectedEnd_s = known > 0 ? m_time + 1.0005 * known : never;
     return true;
 }
 
 void Simulation::chooseFirstStep() {
     m_firstStep = true;
-    if (const auto known = m_firstSteps.find(&m_stepper.reduced()); known != m_firstSteps.end()) {
-        m_h = known->second;
-        return;
-    }
+    m_h = m_configuration->firstStep_s;
+    if (m_h > 0) return;
     const double speed = m_stepper.speed();
     m_h = speed > 0 ? std::clamp(1e-2 / speed, 1e-9, 1.0) : 1e-3; // ten millivolt at the present speed
 }
@@ -139,9 +151,8 @@ double Simulation::nextTimed() const {
     return next;
 }
 
-double Simulation::wish(std::size_t timer, const Point& point, double time_s) const {
+double Simulation::wish(std::size_t timer, const Watched& w, double time_s) const {
     const TimerState& t = m_timers[timer];
-    const Watched w = m_stepper.reduced().watched(static_cast<int>(timer), point.y(), point.i.data());
     if (!t.awake) return time_s < wakeAfter_s ? -1.0 : w.supply;
     if (time_s < t.dwellUntil_s) return -1.0;
     // Reset first, then trigger, then threshold: the latch's order of precedence.
@@ -149,13 +160,13 @@ double Simulation::wish(std::size_t timer, const Point& point, double time_s) co
     return std::min(-w.reset, w.trigger);
 }
 
-void Simulation::flip(std::size_t timer) {
+void Simulation::flip(std::size_t timer, double time_s) {
     TimerState& t = m_timers[timer];
     const double delay = m_network->board().timers[timer].sheet.delay;
     ++m_events;
     t.latch = !t.latch;
-    t.dwellUntil_s = m_time + std::max(delay, leastDwell_s);
-    t.outputDue_s = m_time + delay;
+    t.dwellUntil_s = time_s + std::max(delay, leastDwell_s);
+    t.outputDue_s = time_s + delay;
 }
 
 bool Simulation::settleInstant(int crossed) {
@@ -163,7 +174,7 @@ bool Simulation::settleInstant(int crossed) {
     if (crossed >= 0) {
         TimerState& t = m_timers[static_cast<std::size_t>(crossed)];
         if (t.awake)
-            flip(static_cast<std::size_t>(crossed));
+            flip(static_cast<std::size_t>(crossed), m_time);
         else
             t.awake = true;
     }
@@ -187,6 +198,8 @@ bool Simulation::settleInstant(int crossed) {
                 ++m_counted;
                 m_rose = t.output;
                 m_stepper.newPhase();
+                for (std::size_t lamp = 0; lamp < m_stepper.lamps(); ++lamp)
+                    m_charges.push_back(m_stepper.phaseCharge(lamp));
             }
         }
         if (changed && !enterConfiguration()) return false;
@@ -194,12 +207,11 @@ bool Simulation::settleInstant(int crossed) {
         bool flipped = false;
         for (std::size_t k = 0; k < m_timers.size(); ++k) {
             TimerState& t = m_timers[k];
-            const Watched w = m_stepper.reduced().watched(static_cast<int>(k), m_stepper.base().y(),
-                                                          m_stepper.base().i.data());
+            const Watched w = m_stepper.watchedAtBase(static_cast<int>(k));
             t.powered = t.powered || w.supply >= 0;
             if (!t.awake && m_time >= wakeAfter_s && (t.powered || m_time >= wakeLatest_s)) t.awake = true;
-            if (t.awake && m_time >= t.dwellUntil_s && wish(k, m_stepper.base(), m_time) > 0) {
-                flip(k);
+            if (t.awake && m_time >= t.dwellUntil_s && wish(k, w, m_time) > 0) {
+                flip(k, m_time);
                 flipped = true;
             }
         }
@@ -207,17 +219,33 @@ bool Simulation::settleInstant(int crossed) {
     }
 }
 
-/// When within the attempted step of length h a timer's wish turns positive, or nothing.
+double Simulation::wishWithin(std::size_t timer, double t, double time_s) {
+    m_stepper.endAt(t);
+    return wish(timer, m_stepper.watchedAtEnd(static_cast<int>(timer)), time_s);
+}
+
+/// When within the attempted step of length h a timer's wish turns positive, or nothing. May move the end.
 std::optional<double> Simulation::crossing(std::size_t timer, double h) {
+    const TimerState& state = m_timers[timer];
+    const bool plain = m_stepper.denseIsExact() && state.awake && state.dwellUntil_s <= m_time;
+    if (!plain) return crossingBySearch(timer, h);
+    const int k = static_cast<int>(timer);
+    const Watched base = m_stepper.watchedAtBase(k), end = m_stepper.watchedAtEnd(k);
+    // The usual course: one comparator alone can flip the latch.
+    const bool one = state.latch ? base.reset < 0 && end.reset < 0 && base.trigger <= 1e-9 && end.trigger < 0
+                                 : base.reset < 0 && end.reset < 0;
+    if (!one) return crossingBySearch(timer, h);
+    return m_stepper.riseWithin(k, state.latch ? 1 : 0);
+}
+
+std::optional<double> Simulation::crossingBySearch(std::size_t timer, double h) {
     const double pause = m_timers[timer].awake ? m_timers[timer].dwellUntil_s : wakeAfter_s;
-    const auto wishAt = [&](double t) {
-        m_stepper.inside(t, m_probe);
-        return wish(timer, m_probe, std::max(m_time + t, pause));
-    };
+    const auto wishAt = [&](double t) { return wishWithin(timer, t, std::max(m_time + t, pause)); };
     if (m_time + h < pause) return std::nullopt;
     double low = std::max(pause - m_time, 0.0), high = h;
-    double atLow = low > 0 ? wishAt(low) : wish(timer, m_stepper.base(), m_time);
-    double atHigh = wish(timer, m_stepper.end(), std::max(m_time + h, pause));
+    double atLow = low > 0 ? wishAt(low)
+                           : wish(timer, m_stepper.watchedAtBase(static_cast<int>(timer)), m_time);
+    double atHigh = wishAt(h);
     if (atLow > 0)
         return low > 0 ? std::optional(low) : std::nullopt; // tripped while it was not read: acts when it is
     // A step that moves far may pass the level and come back: look within it.
@@ -232,53 +260,72 @@ std::optional<double> Simulation::crossing(std::size_t timer, double h) {
                 break;
             }
         }
-    if (!(atHigh > 0)) return std::nullopt;
+    if (!(atHigh > 0)) {
+        m_stepper.endAt(h);
+        return std::nullopt;
+    }
     return firstRoot(wishAt, low, atLow, high, atHigh, 1e-12 * (m_time + h));
 }
 
-/// Shortens the step so that it ends where the first timer to flip crosses its level, to rounding error.
-/// @return the timer, or -1 where none flips within the step.
-int Simulation::land(double& h, double& error) {
-    int chosen = -1;
-    double first = h;
+/// Shortens the step so that it ends where the first timer to flip crosses its level, to rounding error, or where
+/// its output follows, if nothing else happens before.
+Simulation::Landing Simulation::land(double& h, double& error) {
+    Landing landing;
+    double first = h, second = h;
+    bool moved = false;
     for (std::size_t k = 0; k < m_timers.size(); ++k)
-        if (const auto t = crossing(k, h); t && *t <= first) {
-            first = *t;
-            chosen = static_cast<int>(k);
+        if (const auto t = crossing(k, h)) {
+            moved = true;
+            if (*t <= first) {
+                second = first;
+                first = *t;
+                landing.timer = static_cast<int>(k);
+            } else {
+                second = std::min(second, *t);
+            }
+            if (m_timers.size() > 1) m_stepper.endAt(h); // the next timer is looked at from the whole step
         }
-    if (chosen < 0) return -1;
+    if (landing.timer < 0) {
+        if (moved) m_stepper.endAt(h);
+        return landing;
+    }
+    const auto k = static_cast<std::size_t>(landing.timer);
     if (!m_stepper.denseIsExact()) {
         // The dense output only guesses: the step is taken again, to land on the crossing.
-        const auto k = static_cast<std::size_t>(chosen);
         for (int retake = 0; retake < 3 && first > 0; ++retake) {
             error = m_stepper.attempt(first);
-            if (!std::isfinite(error)) return chosen;
-            const double here = wish(k, m_stepper.end(), never);
+            if (!std::isfinite(error)) return landing;
+            const double here = wish(k, m_stepper.watchedAtEnd(landing.timer), never);
             constexpr double inward = 1.0 / 64;
-            m_stepper.inside((1 - inward) * first, m_probe);
-            const double slope = (here - wish(k, m_probe, never)) / (inward * first);
+            const double slope = (here - wishWithin(k, (1 - inward) * first, never)) / (inward * first);
             if (!(slope > 0)) break;
             const double shift = std::clamp(-here / slope, -0.5 * first, 0.5 * first);
             first += shift;
             if (std::abs(shift) <= 1e-12 * (m_time + first)) break;
         }
+        error = m_stepper.attempt(first);
+        h = first;
+        return landing;
     }
-    h = first;
-    if (!m_stepper.truncate(h)) error = never;
-    return chosen;
+    const double delay = m_network->board().timers[k].sheet.delay;
+    if (m_timers[k].awake && first + delay < second && first + delay <= h && m_time + first + delay < nextTimed()) {
+        landing.flipped = true;
+        flip(k, m_time + first);
+        h = first + delay;
+        m_timers[k].outputDue_s = m_time + h;
+        if (delay >= leastDwell_s) m_timers[k].dwellUntil_s = m_time + h;
+    } else {
+        h = first;
+    }
+    if (!m_stepper.endAt(h)) error = never;
+    return landing;
 }
 
 void Simulation::record(double begin_s, double h) {
     if (!m_options.keepWaveform) return;
-    const Reduced& r = m_stepper.reduced();
-    auto& numbers = m_wave->numbers;
-    m_wave->steps.push_back({begin_s, h, &r, m_stepper.kind(), numbers.size()});
-    const auto dense = m_stepper.dense();
-    numbers.insert(numbers.end(), dense.begin(), dense.end());
-    if (m_stepper.kind() == StepKind::exponential) {
-        numbers.insert(numbers.end(), m_stepper.base().u(), m_stepper.base().u() + r.m);
-        numbers.insert(numbers.end(), m_stepper.end().u(), m_stepper.end().u() + r.m);
-    }
+    m_wave->steps.push_back(
+        {begin_s, h, &m_stepper.reduced(), m_stepper.kind(), m_wave->numbers.size()});
+    m_stepper.keep(m_wave->numbers);
 }
 
 RunReport Simulation::run(const Limits& limits) {
@@ -317,16 +364,17 @@ RunReport Simulation::run(const Limits& limits) {
         if (!(error <= 1)) {
             ++report.rejected;
             const double factor =
-                std::isfinite(error) ? std::clamp(0.9 * std::pow(error, -0.25), 0.1, 0.8) : 0.1;
+                std::isfinite(error) ? std::clamp(0.9 / fourthRoot(error), 0.1, 0.8) : 0.1;
             m_h = h * factor;
             if (m_h < 1e-18 + 1e-15 * m_time || ++failures > 60) return stop(StopReason::noSolution);
             continue;
         }
         failures = 0;
         const double full = h, fullError = error;
-        const int crossed = land(h, error);
-        if (crossed >= 0) {
-            m_phaseLengths[&m_stepper.reduced()] = m_time + h - m_phaseBegin_s;
+        const Landing landing = land(h, error);
+        const bool crossed = landing.timer >= 0;
+        if (crossed) {
+            m_configuration->phaseLength_s = m_time + h - m_phaseBegin_s;
             byTime = false;
             if (!std::isfinite(error)) return stop(StopReason::noSolution);
         }
@@ -334,18 +382,23 @@ RunReport Simulation::run(const Limits& limits) {
         m_time = byTime ? timed : m_time + h;
         record(begin, m_time - begin);
 
-        m_stepper.accept();
+        // Where the next state begins at the end, it prepares its own steps.
+        const bool switches = landing.flipped;
+        if (switches)
+            m_stepper.finish();
+        else if (!m_stepper.accept())
+            return stop(StopReason::noSolution);
         ++report.steps;
         const double grow =
-            fullError > 1e-12 ? std::clamp(0.9 * std::pow(fullError, -0.25), 0.3, 10.0) : 10.0;
-        if (m_firstStep && crossed < 0 && !byTime) {
-            m_firstSteps[&m_stepper.reduced()] = full * grow;
+            fullError > 1e-12 ? std::clamp(0.9 / fourthRoot(fullError), 0.3, 10.0) : 10.0;
+        if (m_firstStep && !crossed && !byTime) {
+            m_configuration->firstStep_s = full * grow;
             m_firstStep = false;
         }
         m_h = std::min(byTime ? std::max(wanted, full * grow) : full * grow, quietAfter_s);
 
-        if (crossed >= 0 || byTime) {
-            const bool sameInstant = settleInstant(crossed);
+        if (crossed || byTime) {
+            const bool sameInstant = settleInstant(landing.flipped ? -1 : landing.timer);
             if (!sameInstant) return stop(StopReason::noSolution);
             if (limits.stopAtRise && m_rose) return stop(StopReason::flashesReached);
         } else if (m_time - m_phaseBegin_s > quietAfter_s && timed == never) {

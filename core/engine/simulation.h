@@ -10,6 +10,7 @@
 #include "core/engine/transient.h"
 #include "core/engine/wave_data.h"
 
+#include <deque>
 #include <optional>
 
 namespace blinkwright::engine {
@@ -54,27 +55,35 @@ class Simulation {
 
     State state() const;
     const std::vector<Switching>& switchings() const { return m_switchings; }
+    /// For each switching of the first timer, the charge of each lamp since the one before [C].
+    const std::vector<double>& phaseCharges() const { return m_charges; }
     Waveform takeWave();
 
   private:
     bool enterConfiguration();
     void chooseFirstStep();
     double nextTimed() const;
-    /// Above 0: the timer's latch wants to flip (or the timer to wake), at this point of the trajectory.
-    double wish(std::size_t timer, const Point& point, double time_s) const;
+    /// Above 0: the timer's latch wants to flip (or the timer to wake).
+    double wish(std::size_t timer, const Watched& levels, double time_s) const;
+    double wishWithin(std::size_t timer, double t, double time_s);
     std::optional<double> crossing(std::size_t timer, double h);
-    int land(double& h, double& error);
+    std::optional<double> crossingBySearch(std::size_t timer, double h);
+    /// What an attempted step runs into.
+    struct Landing {
+        int timer = -1;       ///< whose level is crossed first; -1: none
+        bool flipped = false; ///< its latch flipped within the step, which ends where its output follows
+    };
+    Landing land(double& h, double& error);
     void record(double begin_s, double h);
     /// Everything that is due at the present instant, until nothing is. @return false if no solution was
     /// found.
     bool settleInstant(int crossed);
-    void flip(std::size_t timer);
+    void flip(std::size_t timer, double time_s);
     bool pressed(std::size_t index) const;
 
     std::shared_ptr<Network> m_network;
     Options m_options;
     Stepper m_stepper;
-    Point m_probe;
     double m_time = 0;
     double m_h = 0;
     bool m_firstStep = false; ///< the next accepted step is the first since a configuration was entered
@@ -83,7 +92,17 @@ class Simulation {
     std::vector<double> m_edges; ///< all press edges, ascending
     std::vector<Switching> m_switchings;
     std::shared_ptr<detail::WaveData> m_wave;
-    std::map<const Reduced*, double> m_firstSteps, m_phaseLengths;
+    std::vector<double> m_charges;
+    /// What is remembered of a state of switches and outputs.
+    struct Configuration {
+        std::vector<bool> switches, outputs;
+        const Reduced* reduced = nullptr;
+        double firstStep_s = 0;   ///< length of the first step that was good; 0: none yet
+        double phaseLength_s = 0; ///< 0: none yet
+    };
+    Configuration& configurationOf();
+    std::deque<Configuration> m_configurations;
+    Configuration* m_configuration = nullptr;
     double m_phaseBegin_s = 0, m_expectedEnd_s = std::numeric_limits<double>::infinity();
     long m_events = 0;
     long m_counted = 0;  ///< switchings of the first timer in this run

@@ -1,169 +1,121 @@
 #include "core/engine/stepper.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <limits>
-#include <utility>
 
 namespace blinkwright::engine {
 
-namespace {
-
-/// Largest magnitude; infinite where one is not a number.
-double largestOf(const double* states, int count) {
-    double worst = 0;
-    for (int k = 0; k < count; ++k) {
-        if (!std::isfinite(states[k])) return std::numeric_limits<double>::infinity();
-        worst = std::max(worst, std::abs(states[k]));
-    }
-    return worst;
-}
-
-} // namespace
-
 std::vector<double> Stepper::capacitorVoltages() const {
-    return {m_base.y(), m_base.y() + m_base.n};
+    if (m_set || !m_reduced) return m_start;
+    return {baseY(), baseY() + m_reduced->n};
 }
 
 bool Stepper::enter(const Reduced& reduced) {
-    const std::vector<double> start = m_start ? *std::exchange(m_start, std::nullopt) : capacitorVoltages();
+    if (!m_set) m_start.assign(baseY(), baseY() + reduced.n);
+    m_set = false;
     if (!m_reduced)
-        for (std::size_t k = 0; k < reduced.board->junctions.size(); ++k)
-            if (reduced.board->junctions[k].lamp && reduced.lampPort[k] >= 0)
-                m_lamps.push_back({.junction = static_cast<int>(k)});
+        for (const int lamp : lampsOf(reduced)) m_lamps.push_back({.junction = lamp});
     m_reduced = &reduced;
-    const auto m = static_cast<std::size_t>(reduced.m);
-    m_base.resize(reduced);
-    m_end.resize(reduced);
-    m_guess.assign(m, 0);
-
-    std::fill(m_base.z.begin(), m_base.z.end(), 0.0);
-    std::copy(start.begin(), start.end(), m_base.y());
-    auto& remembered = m_remembered[m_reduced];
-    if (remembered.size() == m) std::copy(remembered.begin(), remembered.end(), m_base.u());
-    if (!m_ports.solve(reduced, m_base.y(), m_base.u(), m_base.i.data(), m_base.slope.data(), m_guess.data()))
-        return false;
-    remembered.assign(m_base.u(), m_base.u() + m);
-    return prepare();
-}
-
-/// What a step from the base needs, whatever its length.
-bool Stepper::prepare() {
-    if (!m_linear.compute(*m_reduced, m_base.slope.data())) return false;
-    m_exponential = m_exponentialStep.prepare({.reduced = m_reduced,
-                                               .y = m_base.y(),
-                                               .u = m_base.u(),
-                                               .i = m_base.i.data(),
-                                               .jacobian = m_linear.jacobian.data(),
-                                               .portByState = m_linear.portByState.data(),
-                                               .inverse = nearby()});
-    if (!m_exponential) m_rosenbrockStep.prepare(*m_reduced, m_base, m_linear);
-    return true;
+    m_useExponential = m_exponential.enter(reduced, m_start.data());
+    return m_useExponential || m_rosenbrock.enter(reduced, m_start.data());
 }
 
 double Stepper::attempt(double h) {
-    constexpr double failed = std::numeric_limits<double>::infinity();
-    const Reduced& r = *m_reduced;
-    m_h = h;
-    double error = 0;
-    if (m_exponential) {
-        std::array<double, ExponentialStep::mostStates> missed{};
-        if (!m_exponentialStep.attempt(h, m_end.y(), missed.data())) return failed;
-        error = largestOf(missed.data(), r.n) / m_tol.voltage_V;
-        if (!std::isfinite(largestOf(m_end.y(), r.n))) return failed;
-        for (int k = 0; k < r.m; ++k) m_end.u()[k] = m_base.u()[k];
-        for (int k = 0; k < r.m; ++k)
-            for (int j = 0; j < r.n; ++j)
-                m_end.u()[k] += m_linear.portByState[static_cast<std::size_t>(k * r.n + j)] *
-                                (m_end.y()[j] - m_base.y()[j]);
-        const NearbyInverse inverse = nearby();
-        if (!m_ports.solve(r, m_end.y(), m_end.u(), m_end.i.data(), m_end.slope.data(), m_guess.data(),
-                           &inverse))
-            return failed;
-    } else {
-        if (!m_rosenbrockStep.attempt(h, m_end)) return failed;
-        const double* missed = m_rosenbrockStep.error();
-        error =
-            std::max(largestOf(missed, r.n) / m_tol.voltage_V, largestOf(missed + r.n, r.m) / m_tol.port_V);
-        if (!std::isfinite(largestOf(m_end.z.data(), r.n + r.m))) return failed;
-        // The method leaves the port equations short by its error: mended here, or it would add up.
-        const NearbyInverse inverse = nearby();
-        if (!m_ports.solve(r, m_end.y(), m_end.u(), m_end.i.data(), m_end.slope.data(), m_guess.data(),
-                           &inverse))
-            return failed;
-    }
+    m_h = m_end = h;
+    const double error = m_useExponential ? m_exponential.attempt(h) / m_tol.voltage_V
+                                          : m_rosenbrock.attempt(h, m_tol.voltage_V, m_tol.port_V);
+    if (!std::isfinite(error)) return std::numeric_limits<double>::infinity();
     return std::max(error, chargeError(h));
 }
 
 /// Error of the lamps' charges over what is allowed.
 double Stepper::chargeError(double h) {
-    const Reduced& r = *m_reduced;
     double worst = 0;
-    for (Lamp& lamp : m_lamps) {
-        const auto port = static_cast<std::size_t>(r.lampPort[static_cast<std::size_t>(lamp.junction)]);
-        const Port& p = r.ports[port];
-        const double slope = (m_base.slope[port] + p.reference) / (1 - p.reference * p.series);
-        const Charge charge = m_exponential ? m_exponentialStep.charge(lamp.junction, slope)
-                                            : m_rosenbrockStep.charge(lamp.junction, slope);
+    for (std::size_t k = 0; k < m_lamps.size(); ++k) {
+        Lamp& lamp = m_lamps[k];
+        const Charge charge =
+            m_useExponential ? m_exponential.charge(static_cast<int>(k)) : m_rosenbrock.charge(lamp.junction);
+        if (!std::isfinite(charge.error)) return std::numeric_limits<double>::infinity();
         lamp.last_C = charge.value;
-        const double rated = r.board->junctions[static_cast<std::size_t>(lamp.junction)].ratedCurrent;
+        const double rated =
+            m_reduced->board->junctions[static_cast<std::size_t>(lamp.junction)].ratedCurrent;
         const double dark_C = m_tol.darkShare * rated * (m_phaseTime_s + h);
         const double scale =
             std::max({lamp.cycle_C, std::abs(lamp.phase_C) + std::abs(lamp.last_C), dark_C, 1e-15});
-        if (!std::isfinite(charge.error)) return std::numeric_limits<double>::infinity();
         worst = std::max(worst, std::abs(charge.error) / scale);
     }
     return worst / m_tol.charge;
 }
 
-bool Stepper::truncate(double t) {
-    if (!inside(t, m_end)) return false;
-    for (Lamp& lamp : m_lamps) lamp.last_C *= t / m_h;
-    m_h = t;
+bool Stepper::endAt(double t) {
+    m_end = t;
+    if (m_useExponential) return m_exponential.endAt(t);
+    m_rosenbrock.endAt(t);
     return true;
 }
 
-void Stepper::accept() {
-    std::swap(m_base, m_end);
-    for (Lamp& lamp : m_lamps) lamp.phase_C += lamp.last_C;
-    m_phaseTime_s += m_h;
-    prepare();
+void Stepper::count() {
+    for (std::size_t k = 0; k < m_lamps.size(); ++k) {
+        Lamp& lamp = m_lamps[k];
+        if (m_end != m_h)
+            lamp.last_C = m_useExponential ? m_exponential.charge(static_cast<int>(k)).value
+                                           : lamp.last_C * m_end / m_h;
+        lamp.phase_C += lamp.last_C;
+    }
+    m_phaseTime_s += m_end;
+}
+
+void Stepper::finish() {
+    count();
+    const double* y = m_useExponential ? m_exponential.endY() : m_rosenbrock.end().y();
+    setStart({y, y + m_reduced->n});
+}
+
+bool Stepper::accept() {
+    count();
+    if (!m_useExponential) return m_rosenbrock.accept();
+    if (m_exponential.accept()) return true;
+    m_useExponential = false;
+    return m_rosenbrock.enter(*m_reduced, m_exponential.baseY());
 }
 
 void Stepper::newPhase() {
     for (Lamp& lamp : m_lamps) {
         lamp.cycle_C = std::max(0.5 * lamp.cycle_C, std::abs(lamp.phase_C));
+        lamp.last_phase_C = lamp.phase_C;
         lamp.phase_C = 0;
     }
     m_phaseTime_s = 0;
 }
 
 double Stepper::speed() const {
-    std::vector<double> rate(static_cast<std::size_t>(m_reduced->n));
-    m_reduced->derivative(m_base.y(), m_base.i.data(), rate.data());
-    return largestOf(rate.data(), m_reduced->n);
+    double fastest = 0;
+    const std::vector<double> rates = m_useExponential
+                                          ? std::vector<double>(m_exponential.rate(),
+                                                                m_exponential.rate() + m_reduced->n)
+                                          : m_rosenbrock.rate();
+    for (const double rate : rates) fastest = std::max(fastest, std::abs(rate));
+    return fastest;
 }
 
-std::span<const double> Stepper::dense() {
-    return m_exponential ? m_exponentialStep.dense() : m_rosenbrockStep.dense();
+Watched Stepper::watchedAtBase(int timer) const {
+    if (m_useExponential) return m_exponential.watched(timer, false);
+    return m_reduced->watched(timer, m_rosenbrock.base().y(), m_rosenbrock.base().i.data());
 }
 
-bool Stepper::inside(double t, Point& out) {
-    const Reduced& r = *m_reduced;
-    out.resize(r);
-    if (!m_exponential) {
-        RosenbrockStep::evaluate(m_rosenbrockStep.dense().data(), r.n, r.m, t, out.y(), out.u());
-        r.currents(out.u(), out.i.data(), out.slope.data(), m_guess.data());
-        return true;
+Watched Stepper::watchedAtEnd(int timer) const {
+    if (m_useExponential) return m_exponential.watched(timer, true);
+    return m_reduced->watched(timer, m_rosenbrock.end().y(), m_rosenbrock.end().i.data());
+}
+
+void Stepper::keep(std::vector<double>& numbers) {
+    if (m_useExponential) {
+        m_exponential.keep(numbers);
+        return;
     }
-    ExponentialStep::evaluate(m_exponentialStep.dense().data(), r.n, t, out.y());
-    if (&out != &m_end) {
-        const double share = m_h > 0 ? t / m_h : 0;
-        for (int k = 0; k < r.m; ++k) out.u()[k] = m_base.u()[k] + share * (m_end.u()[k] - m_base.u()[k]);
-    }
-    const NearbyInverse inverse = nearby();
-    return m_ports.solve(r, out.y(), out.u(), out.i.data(), out.slope.data(), m_guess.data(), &inverse);
+    const auto dense = m_rosenbrock.dense();
+    numbers.insert(numbers.end(), dense.begin(), dense.end());
 }
 
 } // namespace blinkwright::engine

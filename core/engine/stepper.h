@@ -1,27 +1,24 @@
-// One state of switches and outputs stepped through time, with the charge through each lamp carried along so
-// that its error is controlled too.
+// One step of the trajectory with error control: the exponential march where the board allows it, else the
+// Rosenbrock march. The error test holds capacitor voltages and the charges of the lamps.
 //
-//   Stepper s(tolerances);
-//   s.setStart(y);
-//   s.enter(reduced);                    // solves the port voltages for these capacitor voltages
-//   double error = s.attempt(h);         // <= 1: good
-//   s.inside(0.5 * h, point);            // the trajectory within the attempt
-//   s.truncate(0.7 * h);                 // ends the attempt earlier
-//   s.accept();                          // its end becomes the base
+//   Stepper stepper(tolerances, accuracy);
+//   stepper.setStart(y);
+//   stepper.enter(reduced);                 // after every switching: ports solved anew
+//   double error = stepper.attempt(h);      // 1 and less: good
+//   stepper.accept();
 #pragma once
 
-#include "core/engine/exponential_step.h"
-#include "core/engine/point.h"
-#include "core/engine/port_solver.h"
-#include "core/engine/rosenbrock_step.h"
+#include "core/engine/exponential_march.h"
+#include "core/engine/rosenbrock_march.h"
 
-#include <map>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace blinkwright::engine {
 
 struct Tolerances {
+    double accuracy = 1e-6;  ///< as asked for; what is neglected in a step is far below it
     double voltage_V = 1e-6; ///< error a step allowed in a capacitor voltage
     double charge = 1e-6;    ///< error a step allowed in a lamp's charge, relative to its charge a flash
     double port_V = 0.05;    ///< error a step allowed in a port voltage: a guard, the charges are the measure
@@ -34,67 +31,74 @@ enum class StepKind { exponential, rosenbrock };
 
 class Stepper {
   public:
-    explicit Stepper(Tolerances tolerances) : m_tol(tolerances) {}
+    explicit Stepper(Tolerances tolerances) : m_tol(tolerances), m_exponential(tolerances.accuracy) {}
 
     /// Sets the capacitor voltages that the next enter() begins at.
-    void setStart(std::vector<double> y) { m_start = std::move(y); }
-    /// Begins a state at the present capacitor voltages: solves the port voltages, starting from those
-    /// remembered of this state. @return false where no solution was found.
+    void setStart(std::vector<double> y) {
+        m_start = std::move(y);
+        m_set = true;
+    }
+    /// Begins a state at the present capacitor voltages. @return false where no solution was found.
     bool enter(const Reduced& reduced);
 
     /// Tries a step of length h [s] from the base. @return the error over what is allowed; not finite if it
     /// failed.
     double attempt(double h);
-    /// Ends the last attempt earlier, at time t [s] from its base.
-    bool truncate(double t);
-    /// The end of the last attempt becomes the base.
-    void accept();
-    /// Starts a new count of charges for the error test (a switching of the first timer's output).
+    /// Ends the last attempt at time t [s] from its base instead. @return false where it cannot be solved.
+    bool endAt(double t);
+    /// The end of the last attempt becomes the base of another state, which enter() follows to.
+    void finish();
+    /// The end of the last attempt becomes the base. @return false where the march cannot go on from there.
+    bool accept();
+    /// Starts a new count of charges (a switching of the first timer's output).
     void newPhase();
+    /// Charge of each lamp in the last phase that newPhase() ended [C], in the order of lampsOf().
+    double phaseCharge(std::size_t lamp) const { return m_lamps[lamp].last_phase_C; }
+    std::size_t lamps() const { return m_lamps.size(); }
 
     const Reduced& reduced() const { return *m_reduced; }
-    const Point& base() const { return m_base; }
-    const Point& end() const { return m_end; }
     std::vector<double> capacitorVoltages() const;
+    Watched watchedAtBase(int timer) const;
+    Watched watchedAtEnd(int timer) const;
     /// Largest |dy/dt| at the base [V/s].
     double speed() const;
-    /// The trajectory at time t [s] from the base of the last attempt. @return false where it cannot be
-    /// solved.
-    bool inside(double t, Point& out);
 
-    StepKind kind() const { return m_exponential ? StepKind::exponential : StepKind::rosenbrock; }
+    StepKind kind() const { return m_useExponential ? StepKind::exponential : StepKind::rosenbrock; }
     /// Whether the trajectory within an attempt is as exact as its end.
-    bool denseIsExact() const { return m_exponential; }
-    std::span<const double> dense();
+    bool denseIsExact() const { return m_useExponential; }
+    /// See ExponentialMarch::riseOf; only where denseIsExact().
+    std::optional<double> riseWithin(int timer, int row) {
+        const auto t = m_exponential.riseOf(timer, row);
+        if (t) m_end = *t;
+        return t;
+    }
+    /// Appends the numbers that a waveform keeps of the last attempt.
+    void keep(std::vector<double>& numbers);
 
   private:
-    bool prepare();
-    NearbyInverse nearby() const { return {m_linear.W.data(), m_base.slope.data()}; }
+    const double* baseY() const { return m_useExponential ? m_exponential.baseY() : m_rosenbrock.base().y(); }
     double chargeError(double h);
+    void count();
 
     Tolerances m_tol;
     const Reduced* m_reduced = nullptr;
-    std::optional<std::vector<double>>
-        m_start; ///< capacitor voltages for the next enter(), if set from outside
-    Point m_base, m_end;
-    double m_h = 0;
+    std::vector<double> m_start;
+    bool m_set = false; ///< m_start is where the next enter() begins
+    double m_h = 0, m_end = 0;
 
     struct Lamp {
         int junction = 0;
-        double phase_C = 0; ///< since the phase began
-        double cycle_C = 0; ///< of the phases before, the larger ones counting longer
-        double last_C = 0;  ///< within the last attempt
+        double phase_C = 0;      ///< since the phase began
+        double cycle_C = 0;      ///< of the phases before, the larger ones counting longer
+        double last_C = 0;       ///< within the last attempt
+        double last_phase_C = 0; ///< of the last whole phase
     };
     std::vector<Lamp> m_lamps;
     double m_phaseTime_s = 0;
 
-    Linearisation m_linear;
-    ExponentialStep m_exponentialStep;
-    RosenbrockStep m_rosenbrockStep;
-    bool m_exponential = true;
-    std::vector<double> m_guess;
-    PortSolver m_ports;
-    std::map<const Reduced*, std::vector<double>> m_remembered;
+    bool m_useExponential = true;
+    ExponentialMarch m_exponential;
+    RosenbrockMarch m_rosenbrock;
 };
 
 } // namespace blinkwright::engine

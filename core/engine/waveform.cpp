@@ -20,8 +20,8 @@ void evaluate(const WaveData& data, const WaveStep& step, double t, Instant& out
     if (step.kind == StepKind::rosenbrock) {
         RosenbrockStep::evaluate(dense, r.n, r.m, t, out.capacitor_V.data(), out.port_V.data());
     } else {
-        ExponentialStep::evaluate(dense, r.n, t, out.capacitor_V.data());
-        const double* start = dense + ExponentialStep::denseSize(r.n);
+        DenseOutput::evaluate(dense, r.n, t, out.capacitor_V.data());
+        const double* start = dense + DenseOutput(r.n).size();
         const double share = step.length_s > 0 ? t / step.length_s : 0;
         for (int k = 0; k < r.m; ++k)
             out.port_V[static_cast<std::size_t>(k)] = start[k] + share * (start[r.m + k] - start[k]);

@@ -1,0 +1,242 @@
+// Arithmetic on several numbers at once: Lanes<W> holds W of them, and code that is written for a type V runs on
+// a single double or on lanes alike. Comparisons give a mask; select() takes the place of a branch.
+//
+//   template <class V> V half(V x) { return select(x > V(0), 0.5 * x, V(0)); }
+//   half(3.0);  half(Lanes<4>(3.0));
+//
+// Everything is a template or always inlined: a source file that is compiled for a newer processor may include
+// this and leaves no function behind that other files could be linked to.
+#pragma once
+
+#include <cmath>
+#include <cstdint>
+#include <cstring>
+
+namespace blinkwright {
+
+#define BLINKWRIGHT_INLINE [[gnu::always_inline]] inline
+
+/// The compiler's vector types.
+template <int W>
+struct LaneTypes;
+template <>
+struct LaneTypes<2> {
+    typedef double Vector __attribute__((vector_size(16)));
+    typedef std::int64_t Bits __attribute__((vector_size(16)));
+};
+template <>
+struct LaneTypes<4> {
+    typedef double Vector __attribute__((vector_size(32)));
+    typedef std::int64_t Bits __attribute__((vector_size(32)));
+};
+template <>
+struct LaneTypes<8> {
+    typedef double Vector __attribute__((vector_size(64)));
+    typedef std::int64_t Bits __attribute__((vector_size(64)));
+};
+
+template <int W>
+struct LaneMask {
+    using Bits = typename LaneTypes<W>::Bits;
+    Bits bits; ///< 0 or -1
+    BLINKWRIGHT_INLINE friend LaneMask operator&(LaneMask a, LaneMask b) { return {a.bits & b.bits}; }
+    BLINKWRIGHT_INLINE friend LaneMask operator|(LaneMask a, LaneMask b) { return {a.bits | b.bits}; }
+    BLINKWRIGHT_INLINE friend LaneMask operator!(LaneMask a) { return {~a.bits}; }
+    BLINKWRIGHT_INLINE bool operator[](int k) const { return bits[k] != 0; }
+};
+
+template <int W>
+struct Lanes {
+    using Vector = typename LaneTypes<W>::Vector;
+    using Mask = LaneMask<W>;
+    static constexpr int width = W;
+    Vector v;
+
+    Lanes() = default;
+    BLINKWRIGHT_INLINE Lanes(double x) : v(x - Vector{}) {}
+    BLINKWRIGHT_INLINE explicit Lanes(Vector x) : v(x) {}
+    BLINKWRIGHT_INLINE double operator[](int k) const { return v[k]; }
+    BLINKWRIGHT_INLINE void set(int k, double x) { v[k] = x; }
+
+    BLINKWRIGHT_INLINE friend Lanes operator+(Lanes a, Lanes b) { return Lanes(a.v + b.v); }
+    BLINKWRIGHT_INLINE friend Lanes operator-(Lanes a, Lanes b) { return Lanes(a.v - b.v); }
+    BLINKWRIGHT_INLINE friend Lanes operator*(Lanes a, Lanes b) { return Lanes(a.v * b.v); }
+    BLINKWRIGHT_INLINE friend Lanes operator/(Lanes a, Lanes b) { return Lanes(a.v / b.v); }
+    BLINKWRIGHT_INLINE friend Lanes operator-(Lanes a) { return Lanes(-a.v); }
+    BLINKWRIGHT_INLINE Lanes& operator+=(Lanes b) { return v += b.v, *this; }
+    BLINKWRIGHT_INLINE Lanes& operator-=(Lanes b) { return v -= b.v, *this; }
+    BLINKWRIGHT_INLINE Lanes& operator*=(Lanes b) { return v *= b.v, *this; }
+    BLINKWRIGHT_INLINE Lanes& operator/=(Lanes b) { return v /= b.v, *this; }
+    BLINKWRIGHT_INLINE friend Mask operator<(Lanes a, Lanes b) { return {a.v < b.v}; }
+    BLINKWRIGHT_INLINE friend Mask operator<=(Lanes a, Lanes b) { return {a.v <= b.v}; }
+    BLINKWRIGHT_INLINE friend Mask operator>(Lanes a, Lanes b) { return {a.v > b.v}; }
+    BLINKWRIGHT_INLINE friend Mask operator>=(Lanes a, Lanes b) { return {a.v >= b.v}; }
+};
+
+/// What kind of mask goes with a number, and how many numbers it is.
+template <class V>
+struct LaneTraits {
+    using Mask = typename V::Mask;
+    static constexpr int width = V::width;
+};
+template <>
+struct LaneTraits<double> {
+    using Mask = bool;
+    static constexpr int width = 1;
+};
+template <class V>
+using MaskOf = typename LaneTraits<V>::Mask;
+
+BLINKWRIGHT_INLINE bool all(bool m) {
+    return m;
+}
+BLINKWRIGHT_INLINE bool any(bool m) {
+    return m;
+}
+template <int W>
+BLINKWRIGHT_INLINE bool all(LaneMask<W> m) {
+    std::int64_t both = -1;
+    for (int k = 0; k < W; ++k) both &= m.bits[k];
+    return both != 0;
+}
+template <int W>
+BLINKWRIGHT_INLINE bool any(LaneMask<W> m) {
+    std::int64_t either = 0;
+    for (int k = 0; k < W; ++k) either |= m.bits[k];
+    return either != 0;
+}
+/// A mask that is the same in every lane.
+template <class V>
+BLINKWRIGHT_INLINE MaskOf<V> maskOf(bool on) {
+    if constexpr (LaneTraits<V>::width == 1)
+        return on;
+    else
+        return {typename MaskOf<V>::Bits{} - (on ? 1 : 0)};
+}
+
+BLINKWRIGHT_INLINE double select(bool m, double a, double b) {
+    return m ? a : b;
+}
+template <int W>
+BLINKWRIGHT_INLINE Lanes<W> select(LaneMask<W> m, Lanes<W> a, Lanes<W> b) {
+    return Lanes<W>(m.bits ? a.v : b.v);
+}
+template <int W>
+BLINKWRIGHT_INLINE Lanes<W> select(LaneMask<W> m, Lanes<W> a, double b) {
+    return select(m, a, Lanes<W>(b));
+}
+template <int W>
+BLINKWRIGHT_INLINE Lanes<W> select(LaneMask<W> m, double a, Lanes<W> b) {
+    return select(m, Lanes<W>(a), b);
+}
+
+/// Names of their own, so that a `using namespace std` can not take their place.
+namespace lane {
+
+template <class V>
+BLINKWRIGHT_INLINE V smaller(V a, V b) {
+    return select(a < b, a, b);
+}
+template <class V>
+BLINKWRIGHT_INLINE V larger(V a, V b) {
+    return select(a > b, a, b);
+}
+template <class V>
+BLINKWRIGHT_INLINE V magnitude(V a) {
+    if constexpr (LaneTraits<V>::width == 1)
+        return std::abs(a);
+    else
+        return larger(a, -a);
+}
+template <class V>
+BLINKWRIGHT_INLINE MaskOf<V> finite(V a) {
+    return magnitude(a) <= V(1.7976931348623157e308);
+}
+template <class V>
+BLINKWRIGHT_INLINE V root(V a) {
+    if constexpr (LaneTraits<V>::width == 1) {
+        return std::sqrt(a);
+    } else {
+        V out;
+        for (int k = 0; k < V::width; ++k) out.v[k] = __builtin_sqrt(a.v[k]);
+        return out;
+    }
+}
+
+/// e^x for |x| <= 708, beyond that as at 708; relative error under 1e-15.
+template <class V>
+BLINKWRIGHT_INLINE V exponential(V x) {
+    if constexpr (LaneTraits<V>::width == 1) {
+        return std::exp(x < 708 ? x : 708);
+    } else {
+        // x = n ln 2 + r with |r| <= ln 2 / 2; the series of e^r; 2^n straight into the exponent's bits.
+        constexpr double shift = 6755399441055744.0; // 1.5 x 2^52: adding it rounds to an integer
+        x = smaller(larger(x, V(-708)), V(708));
+        const V shifted = x * V(1.4426950408889634) + V(shift);
+        const V n = shifted - V(shift);
+        const V r = (x - n * V(6.93147180369123816490e-01)) - n * V(1.90821492927058770002e-10);
+        V sum(1.0 / 479001600);
+        constexpr double factorials[] = {1.0 / 39916800, 1.0 / 3628800, 1.0 / 362880, 1.0 / 40320,
+                                         1.0 / 5040,     1.0 / 720,     1.0 / 120,    1.0 / 24,
+                                         1.0 / 6,        0.5,           1,            1};
+        for (const double f : factorials) sum = sum * r + V(f);
+        using Bits = typename V::Mask::Bits;
+        Bits exponent;
+        std::memcpy(&exponent, &shifted.v, sizeof exponent);
+        Bits bits;
+        std::memcpy(&bits, &sum.v, sizeof bits);
+        bits += exponent << 52;
+        std::memcpy(&sum.v, &bits, sizeof bits);
+        return sum;
+    }
+}
+
+/// ln x for normal x > 0.
+template <class V>
+BLINKWRIGHT_INLINE V logarithm(V x) {
+    if constexpr (LaneTraits<V>::width == 1) {
+        return std::log(x);
+    } else {
+        V out;
+        for (int k = 0; k < V::width; ++k) out.v[k] = std::log(x.v[k]);
+        return out;
+    }
+}
+
+/// ln(1 + x) for 0 <= x <= 1, relative error under 1e-15.
+template <class V>
+BLINKWRIGHT_INLINE V logarithm1p(V x) {
+    if constexpr (LaneTraits<V>::width == 1) {
+        return std::log1p(x);
+    } else {
+        const V s = x / (V(2) + x), square = s * s; // ln(1 + x) = 2 artanh s, s <= 1/3
+        V sum(1.0 / 31);
+        for (int k = 29; k > 0; k -= 2) sum = sum * square + V(1.0 / k);
+        return V(2) * s * sum;
+    }
+}
+
+template <class V>
+BLINKWRIGHT_INLINE double at(V x, int k) {
+    if constexpr (LaneTraits<V>::width == 1)
+        return x;
+    else
+        return x.v[k];
+}
+template <class V>
+BLINKWRIGHT_INLINE void put(V& x, int k, double value) {
+    if constexpr (LaneTraits<V>::width == 1)
+        x = value;
+    else
+        x.v[k] = value;
+}
+BLINKWRIGHT_INLINE bool on(bool m, int) {
+    return m;
+}
+template <int W>
+BLINKWRIGHT_INLINE bool on(LaneMask<W> m, int k) {
+    return m.bits[k] != 0;
+}
+
+} // namespace lane
+} // namespace blinkwright

@@ -1,0 +1,80 @@
+// Marches the state of a board of up to mostStates capacitors by the exponential step (kernel.h): chooses which
+// ports bend at the moment, and folds the others into the linear part.
+//
+//   ExponentialMarch march(accuracy);
+//   march.enter(reduced, y);                 // after every switching
+//   march.attempt(h); march.accept();
+#pragma once
+
+#include "core/engine/charge.h"
+#include "core/engine/fold_source.h"
+#include "core/engine/kernel.h"
+#include "core/engine/port_solver.h"
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace blinkwright::engine {
+
+class ExponentialMarch {
+  public:
+    explicit ExponentialMarch(double accuracy);
+
+    /// Begins a state at capacitor voltages y, with the port voltages remembered of this state as a guess.
+    /// @return false where the method cannot be used from here.
+    bool enter(const Reduced& reduced, const double* y);
+    /// The largest error estimate of a capacitor voltage [V]; infinite where the step failed.
+    double attempt(double h);
+    /// Ends the last attempt at time t [s] instead.
+    bool endAt(double t);
+    /// @return false where the method cannot go on from the end; base is the end all the same.
+    bool accept();
+
+    const double* baseY() const { return m_kernel->base.y.data(); }
+    const double* endY() const { return m_kernel->end.y.data(); }
+    const double* rate() const { return m_kernel->rate(); }
+    Watched watched(int timer, bool atEnd) const;
+    /// The voltages of all ports at the base or the end.
+    void ports(bool atEnd, double* u) const;
+    /// The charge through lamp `index` (as in lampsOf) from the base to the end.
+    Charge charge(int index);
+    void keep(std::vector<double>& numbers) const;
+
+    /// Where row `row` (0 trigger, 1 threshold, 2 reset) of a timer first rises through 0 within the last
+    /// attempt [s], to rounding error; nothing where it does not. Moves the end where there is one.
+    std::optional<double> riseOf(int timer, int row);
+
+  private:
+    struct Memory { ///< of one state of switches and outputs
+        const Reduced* reduced = nullptr;
+        FoldSource<double> source;
+        std::vector<std::unique_ptr<Folded<double>>> folds;
+        std::vector<std::vector<std::uint8_t>> regimesOfFolds;
+        std::vector<double> u; ///< port voltages where it began last; empty before
+        std::vector<std::uint8_t> regimes;
+        Eigenbasis<double> basis;
+    };
+    Memory& memoryOf(const Reduced& reduced);
+    bool useFold();
+    bool begin(const double* y);
+    bool solveAll(const double* y);
+    bool straightHolds(bool atEnd);
+    double guess(int port) const;
+
+    double m_close;
+    StraightBand m_band;
+    std::vector<std::unique_ptr<Memory>> m_memories;
+    Memory* m_memory = nullptr;
+    const Folded<double>* m_fold = nullptr;
+    std::vector<std::uint8_t> m_regimes;
+    std::vector<double> m_u, m_guess, m_y;
+    Eigenbasis<double> m_basis;
+    std::vector<std::unique_ptr<StepKernel<double>>> m_kernels;
+    StepKernel<double>* m_kernel = nullptr;
+    std::vector<RowModel<double>> m_lampModels;
+    double m_h = 0, m_end = 0;
+    PortSolver m_solver;
+};
+
+} // namespace blinkwright::engine
