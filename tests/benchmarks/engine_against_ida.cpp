@@ -1,11 +1,13 @@
-// How many times faster the engine is than SUNDIALS IDA on the full equations of the same board, at equal measured
-// error. Prints figure lines on standard output; what was chosen and measured goes to standard error.
+// How many times faster the engine is than SUNDIALS IDA on the full equations of the same board, at equal
+// measured error. Prints figure lines on standard output; what was chosen and measured goes to standard
+// error.
 //
 //   build/benchmarks/bin/engine_against_ida
 //
-// The work: 20 cycles from power-on, switching times and the charge of each lamp in each phase. The error: the worst
-// relative error of any of them against a very tight solution by IDA. Both get the settings at which they are fastest
-// with an error of at most 1e-5, searched for on a fine grid; IDA's memory is set up outside of its time.
+// The work: 20 cycles from power-on, switching times and the charge of each lamp in each phase. The error:
+// the worst relative error of any of them against a very tight solution by IDA. Both get the settings at
+// which they are fastest with an error of at most 1e-5, searched for on a fine grid; IDA's memory is set up
+// outside of its time.
 #include "core/engine/transient.h"
 #include "tests/core/reference_circuits.h"
 #include "tests/reference/ida_board.h"
@@ -100,7 +102,8 @@ double shortest_s(int times, const Work& work) {
     for (int k = 0; k < times; ++k) {
         const auto begin = std::chrono::steady_clock::now();
         work();
-        best = std::min(best, std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count());
+        best =
+            std::min(best, std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count());
     }
     return best;
 }
@@ -177,8 +180,8 @@ class IdaSearch {
         double error, time_s;
     };
 
-    /// Adds the settings with the error allowed on the way down from a tolerance, until several in a row have it:
-    /// finer ones only take longer.
+    /// Adds the settings with the error allowed on the way down from a tolerance, until several in a row have
+    /// it: finer ones only take longer.
     void downward(double from, IdaKnobs knobs, std::vector<Tried>& good) const {
         int inARow = 0;
         for (double t = from; t > 1e-9 && inARow < 4; t /= 1.3) {
@@ -188,15 +191,15 @@ class IdaSearch {
                 const double error = errorOf(outcomeOf(ida.run({.switchings = 2 * cycles})), m_exact);
                 inARow = error <= allowedError ? inARow + 1 : 0;
                 if (inARow == 0) continue;
-                good.push_back(
-                    {knobs, error, shortest_s(2, [&] { ida.run({.switchings = 2 * cycles}); })});
+                good.push_back({knobs, error, shortest_s(2, [&] { ida.run({.switchings = 2 * cycles}); })});
             } catch (const std::runtime_error&) { // too coarse a setting for IDA itself
                 inARow = 0;
             }
         }
     }
     static void keepFastest(std::vector<Tried>& list) {
-        std::sort(list.begin(), list.end(), [](const Tried& a, const Tried& b) { return a.time_s < b.time_s; });
+        std::sort(list.begin(), list.end(),
+                  [](const Tried& a, const Tried& b) { return a.time_s < b.time_s; });
         list.resize(std::min<std::size_t>(4, list.size()));
     }
 
@@ -233,7 +236,8 @@ class Medians : public benchmark::ConsoleReporter {
     Medians() : ConsoleReporter(OO_Tabular) {}
     void ReportRuns(const std::vector<Run>& runs) override {
         for (const Run& run : runs)
-            if (run.aggregate_name == "median") m_medians[run.run_name.function_name] = run.GetAdjustedRealTime();
+            if (run.aggregate_name == "median")
+                m_medians[run.run_name.function_name] = run.GetAdjustedRealTime();
         ConsoleReporter::ReportRuns(runs);
     }
     double of(const std::string& name) const { return m_medians.at(name); }
@@ -244,28 +248,31 @@ class Medians : public benchmark::ConsoleReporter {
 
 void say(const Figure& figure, const IdaChoice& ida, const OurChoice& ours) {
     const Settings& s = ida.settings;
-    std::fprintf(stderr,
-                 "%s: IDA at relative %.2g, absolute %.2g V %.2g C, algebraic unknowns %s, charges as %s, first step "
-                 "x %g, newton %g, jacobian ratio %g: error %.2g, %ld steps, %ld residuals, %ld Jacobians, %ld "
-                 "restarts, %.3f ms\n",
-                 figure.name.c_str(), s.relative, s.voltage, s.charge, s.testAlgebraic ? "tested" : "not tested",
-                 s.quadratures ? "quadratures" : "unknowns", s.firstStep, s.newton, s.jacobianRatio, ida.error,
-                 ida.trace.steps, ida.trace.residuals, ida.trace.jacobians, ida.trace.restarts, 1e3 * ida.time_s);
+    std::fprintf(
+        stderr,
+        "%s: IDA at relative %.2g, absolute %.2g V %.2g C, algebraic unknowns %s, charges as %s, first step "
+        "x %g, newton %g, jacobian ratio %g: error %.2g, %ld steps, %ld residuals, %ld Jacobians, %ld "
+        "restarts, %.3f ms\n",
+        figure.name.c_str(), s.relative, s.voltage, s.charge, s.testAlgebraic ? "tested" : "not tested",
+        s.quadratures ? "quadratures" : "unknowns", s.firstStep, s.newton, s.jacobianRatio, ida.error,
+        ida.trace.steps, ida.trace.residuals, ida.trace.jacobians, ida.trace.restarts, 1e3 * ida.time_s);
     std::fprintf(stderr, "%s: ours at accuracy %.2g: error %.2g, %ld steps, %.4f ms\n", figure.name.c_str(),
                  ours.accuracy, ours.error, ours.steps, 1e3 * ours.time_s);
 }
 
 void registerBoth(const Figure& figure, const IdaChoice& ida, const OurChoice& ours) {
     const auto plain = [](benchmark::internal::Benchmark* b) {
-        b->Unit(benchmark::kMicrosecond)->Repetitions(15)->ReportAggregatesOnly(true)->UseRealTime()->MinTime(0.2);
+        b->Unit(benchmark::kMicrosecond)
+            ->Repetitions(15)
+            ->ReportAggregatesOnly(true)
+            ->UseRealTime()
+            ->MinTime(0.2);
     };
-    plain(benchmark::RegisterBenchmark(("ida_" + figure.name).c_str(),
-                                       [&figure, settings = ida.settings](benchmark::State& state) {
-                                           IdaBoard board(figure.board, settings);
-                                           for (auto _ : state)
-                                               benchmark::DoNotOptimize(
-                                                   board.run({.switchings = 2 * cycles}).reached_s);
-                                       }));
+    plain(benchmark::RegisterBenchmark(
+        ("ida_" + figure.name).c_str(), [&figure, settings = ida.settings](benchmark::State& state) {
+            IdaBoard board(figure.board, settings);
+            for (auto _ : state) benchmark::DoNotOptimize(board.run({.switchings = 2 * cycles}).reached_s);
+        }));
     plain(benchmark::RegisterBenchmark(
         ("ours_" + figure.name).c_str(), [&figure, accuracy = ours.accuracy](benchmark::State& state) {
             for (auto _ : state)
@@ -277,7 +284,8 @@ void registerBoth(const Figure& figure, const IdaChoice& ida, const OurChoice& o
 int measure() {
     const std::vector<Figure> all = figures();
     for (const Figure& figure : all) {
-        IdaBoard tight(figure.board, IdaKnobs{.tolerance = 1e-11, .testAlgebraic = true, .charge = 1e-6}.settings());
+        IdaBoard tight(figure.board,
+                       IdaKnobs{.tolerance = 1e-11, .testAlgebraic = true, .charge = 1e-6}.settings());
         const Outcome exact = outcomeOf(tight.run({.switchings = 2 * cycles}));
         const IdaChoice ida = IdaSearch(figure.board, exact).best();
         const OurChoice ours = ourBest(figure.board, exact);

@@ -8,7 +8,8 @@ namespace blinkwright::reference {
 
 static_assert(std::is_same_v<sunindextype, std::int64_t> && std::is_same_v<realtype, double>);
 
-ConsistentValues::ConsistentValues(const Layout& layout) : m_algebraic(layout.algebraic), m_size(layout.size) {
+ConsistentValues::ConsistentValues(const Layout& layout)
+    : m_algebraic(layout.algebraic), m_size(layout.size) {
     const auto n = static_cast<std::size_t>(m_size);
     m_jacobian.resize(n * n);
     for (auto* v : {&m_residual, &m_zero, &m_try, &m_good}) v->assign(n, 0);
@@ -42,7 +43,8 @@ bool ConsistentValues::newton(const Equations& equations, double drive, double* 
             y[k] += step;
             worst = std::max(worst, std::abs(step) / (1e-3 + std::abs(y[k])));
         }
-        // Quadratic: what is left after a step of 1e-8 is below rounding, and so is one that has stopped shrinking.
+        // Quadratic: what is left after a step of 1e-8 is below rounding, and so is one that has stopped
+        // shrinking.
         if (worst < 1e-12 || (worst < 1e-8 && worst >= 0.5 * last)) return true;
         last = worst;
     }
@@ -80,7 +82,8 @@ bool ConsistentValues::solve(const Equations& equations, double* y, double* yp) 
     if (!factor(equations, y)) return false;
     for (int row = 0; row < m_algebraic; ++row) {
         double sum = 0;
-        for (int k = m_algebraic; k < m_size; ++k) sum -= m_jacobian[static_cast<std::size_t>(k * m_size + row)] * yp[k];
+        for (int k = m_algebraic; k < m_size; ++k)
+            sum -= m_jacobian[static_cast<std::size_t>(k * m_size + row)] * yp[k];
         yp[row] = sum;
     }
     substitute(yp);

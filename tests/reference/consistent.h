@@ -1,5 +1,5 @@
-// Consistent values after a switching: the capacitor voltages stand, every algebraic unknown is solved anew, by
-// Newton's method on the full equations.
+// Consistent values after a switching: the capacitor voltages stand, every algebraic unknown is solved anew,
+// by Newton's method on the full equations.
 //
 //   ConsistentValues solver(layout);
 //   bool found = solver.solve(equations, y, yp);   // y: first guess in, solution out; yp: the derivatives
@@ -16,8 +16,8 @@ class ConsistentValues {
   public:
     explicit ConsistentValues(const Layout& layout);
 
-    /// @param y all unknowns; the differential ones are kept. Where Newton's method fails from the guess, sources
-    /// and capacitor voltages are raised from nothing in steps.
+    /// @param y all unknowns; the differential ones are kept. Where Newton's method fails from the guess,
+    /// sources and capacitor voltages are raised from nothing in steps.
     /// @param yp derivatives of all unknowns, the algebraic ones' too, which a first step is predicted with.
     bool solve(const Equations& equations, double* y, double* yp);
 

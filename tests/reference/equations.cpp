@@ -204,10 +204,8 @@ void Equations::stampTimer(std::size_t index, bool high) {
                               .weight = {0.5, 0.5, -1}});
     if (timer.cmos) {
         if (timer.connected(pin::reset))
-            m_elements.push_back({.law = Law::leak,
-                                  .from = p[pin::reset],
-                                  .to = one,
-                                  .p = {sheet.reset_current, 0, 0, 0}});
+            m_elements.push_back(
+                {.law = Law::leak, .from = p[pin::reset], .to = one, .p = {sheet.reset_current, 0, 0, 0}});
     } else if (p[pin::reset] != Layout::absent) {
         const double g = 1 / sheet.reset_resistance;
         conductance(p[pin::reset], one, g);
@@ -215,10 +213,8 @@ void Equations::stampTimer(std::size_t index, bool high) {
         constant(one, g * 0.8 * timer.nominalSupply);
     }
     if (timer.connected(pin::discharge)) {
-        Element e{.law = Law::leak,
-                  .from = p[pin::discharge],
-                  .to = one,
-                  .p = {sheet.discharge_leakage, 0, 0, 0}};
+        Element e{
+            .law = Law::leak, .from = p[pin::discharge], .to = one, .p = {sheet.discharge_leakage, 0, 0, 0}};
         if (!high) {
             e.law = Law::knee;
             e.p[0] = sheet.discharge_resistance;

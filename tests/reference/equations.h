@@ -1,5 +1,5 @@
-// The full, unreduced equations of a board, F(y, y') = 0, for the independent solver: one current balance a net,
-// one equation a source, capacitor and junction. Nothing is eliminated.
+// The full, unreduced equations of a board, F(y, y') = 0, for the independent solver: one current balance a
+// net, one equation a source, capacitor and junction. Nothing is eliminated.
 //
 //   Layout layout(board, true);
 //   Equations equations(layout, switchesClosed, outputsHigh);
@@ -31,12 +31,12 @@ class Layout {
     };
 
     const devices::Board* board;
-    int nodes = 0;       ///< unknown net voltages, inner ones of open pins counted
-    int supplies = 0;    ///< first supply current
-    int capacitors = 0;  ///< first capacitor current
-    int junctions = 0;   ///< first junction voltage
-    int algebraic = 0;   ///< count; also the first capacitor voltage
-    int size = 0;        ///< all
+    int nodes = 0;                        ///< unknown net voltages, inner ones of open pins counted
+    int supplies = 0;                     ///< first supply current
+    int capacitors = 0;                   ///< first capacitor current
+    int junctions = 0;                    ///< first junction voltage
+    int algebraic = 0;                    ///< count; also the first capacitor voltage
+    int size = 0;                         ///< all
     std::vector<std::array<int, 8>> pins; ///< unknown of each timer pin's voltage; zeroVolt; or `absent`
     std::vector<int> junctionUnknown;     ///< by junction; absent where it joins nothing
     std::vector<int> outputUnknown;       ///< by timer: junction in the bipolar output; absent for CMOS
@@ -56,7 +56,8 @@ class Equations {
   public:
     Equations(const Layout& layout, const std::vector<bool>& closed, const std::vector<bool>& high);
 
-    /// @param drive share of all sources that is switched on; 1 in a run, less on the way to a first solution.
+    /// @param drive share of all sources that is switched on; 1 in a run, less on the way to a first
+    /// solution.
     void residual(const double* y, const double* yp, double drive, double* F) const;
     /// dF/dy + cj dF/dy' as `size` columns of `size` entries.
     void jacobian(const double* y, double cj, double* columns) const;

@@ -178,8 +178,7 @@ class IdaBoard::Work final : public IdaProblem {
         distances(t, m_session.y(), out);
         const auto tripped = [&](Comparator k) { return out[k] > 0 || m_tripped[t * comparators + k]; };
         timer.sawSupply = timer.sawSupply || out[powered] >= 0 || tripped(powered);
-        if (!timer.awake)
-            timer.awake = (m_time >= wakeAfter_s && timer.sawSupply) || m_time >= wakeLatest_s;
+        if (!timer.awake) timer.awake = (m_time >= wakeAfter_s && timer.sawSupply) || m_time >= wakeLatest_s;
         if (!timer.awake || m_time < timer.holdUntil_s) return false;
         bool latch = timer.latch;
         if (tripped(resetting))

@@ -1,5 +1,6 @@
-// The independent reference: a board run from power-on by SUNDIALS IDA on its full, unreduced equations, with IDA's
-// own root finding on the comparators. Shares nothing with the engine but the plain numbers of the board.
+// The independent reference: a board run from power-on by SUNDIALS IDA on its full, unreduced equations, with
+// IDA's own root finding on the comparators. Shares nothing with the engine but the plain numbers of the
+// board.
 //
 //   IdaBoard reference(board, {.relative = 1e-10});
 //   Trace trace = reference.run({.switchings = 40});
@@ -19,11 +20,11 @@ namespace blinkwright::reference {
 /// How IDA is run.
 struct Settings {
     double relative = 1e-8;
-    double voltage = 1e-8;  ///< absolute tolerance of voltages [V]
-    double current = 1e-10; ///< absolute tolerance of supply and capacitor currents [A]
-    double charge = 1e-13;  ///< absolute tolerance of lamp charges [C]
-    bool testAlgebraic = false;  ///< whether algebraic unknowns are in the error test
-    bool quadratures = true;     ///< lamp charges as quadratures; else as unknowns of their own
+    double voltage = 1e-8;      ///< absolute tolerance of voltages [V]
+    double current = 1e-10;     ///< absolute tolerance of supply and capacitor currents [A]
+    double charge = 1e-13;      ///< absolute tolerance of lamp charges [C]
+    bool testAlgebraic = false; ///< whether algebraic unknowns are in the error test
+    bool quadratures = true;    ///< lamp charges as quadratures; else as unknowns of their own
     int maxOrder = 5;
     double firstStep = 1;        ///< times IDA's own guess of the first step after a restart
     double newton = 0.33;        ///< IDA's coefficient in the convergence test of its Newton iteration
@@ -35,7 +36,8 @@ struct OutputChange {
     double time_s = 0;
     int timer = 0;
     bool high = false;
-    std::vector<double> charge_C; ///< by junction (0 for diodes): since the switching before, or since power-on
+    std::vector<double>
+        charge_C; ///< by junction (0 for diodes): since the switching before, or since power-on
 };
 
 struct Trace {

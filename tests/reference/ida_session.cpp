@@ -27,8 +27,8 @@ int residual(realtype, N_Vector y, N_Vector yp, N_Vector F, void* data) {
     return 0;
 }
 
-int jacobian(realtype, realtype cj, N_Vector y, N_Vector, N_Vector, SUNMatrix J, void* data, N_Vector, N_Vector,
-             N_Vector) {
+int jacobian(realtype, realtype cj, N_Vector y, N_Vector, N_Vector, SUNMatrix J, void* data, N_Vector,
+             N_Vector, N_Vector) {
     problemOf(data).equations().jacobian(NV_DATA_S(y), cj, SM_DATA_D(J));
     return 0;
 }
@@ -156,7 +156,8 @@ void IdaSession::takeCharges(double* out) {
     for (std::size_t k = 0; k < layout.lamps.size(); ++k) out[k] = NV_DATA_S(m_y)[layout.lamps[k].charge];
 }
 
-/// IDA's own guess is the step in which the tested unknowns move by half of what is tolerated. 0 leaves it to IDA.
+/// IDA's own guess is the step in which the tested unknowns move by half of what is tolerated. 0 leaves it to
+/// IDA.
 double IdaSession::firstStep() const {
     if (m_settings.firstStep == 1) return 0;
     const double* y = NV_DATA_S(m_y);

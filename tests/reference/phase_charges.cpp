@@ -18,7 +18,8 @@ class Integrator {
     Integrator(const engine::Waveform& wave, std::size_t junctions) : m_wave(wave), m_scale(junctions, 0) {
         for (std::size_t step = 0; step < wave.steps(); ++step) {
             const Charges charge = rule(step, 0, 1);
-            for (std::size_t j = 0; j < junctions; ++j) m_scale[j] = std::max(m_scale[j], std::abs(charge[j]));
+            for (std::size_t j = 0; j < junctions; ++j)
+                m_scale[j] = std::max(m_scale[j], std::abs(charge[j]));
         }
     }
     Charges over(std::size_t step) { return refined(step, 0, 1, rule(step, 0, 1), 0); }

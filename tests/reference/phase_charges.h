@@ -1,5 +1,5 @@
-// What a run of the engine passed through each junction between its switchings, integrated from its dense output:
-// the counterpart of OutputChange::charge_C.
+// What a run of the engine passed through each junction between its switchings, integrated from its dense
+// output: the counterpart of OutputChange::charge_C.
 //
 //   auto charges = phaseCharges(board, run);   // charges[k][j]: junction j, up to switching k
 #pragma once

@@ -1,5 +1,6 @@
-// The device laws once more, for the independent solver: written from the text of the laws, in other forms than
-// the engine's, and sharing nothing with it but the numbers of a board. Voltages in volt, currents in ampere.
+// The device laws once more, for the independent solver: written from the text of the laws, in other forms
+// than the engine's, and sharing nothing with it but the numbers of a board. Voltages in volt, currents in
+// ampere.
 //
 //   PairedLaw i = softKnee(v, 10, 0.03, 0.2);   // i.value, i.slope
 //   Exponential red(saturation, nVt);
@@ -70,7 +71,8 @@ inline PairedLaw tanhLeak(double v, double current) {
     return {current * t, 10 * current * (1 - t) * (1 + t)};
 }
 
-/// Discharge pin while the output is low: a resistance behind an offset, with a rounded knee of 10 mV, limited.
+/// Discharge pin while the output is low: a resistance behind an offset, with a rounded knee of 10 mV,
+/// limited.
 inline PairedLaw softKnee(double v, double resistance, double offset, double limit) {
     constexpr double width = 0.010;
     const PairedLaw ramp = rampOf((v - offset) / width);
