@@ -25,8 +25,8 @@ BLINKWRIGHT_TEST_PACKAGES=(
   xvfb xdotool openbox fonts-dejavu-core poppler-utils locales
 )
 
-# To run the benchmarks, besides the build packages.
-BLINKWRIGHT_BENCHMARK_PACKAGES=(libbenchmark-dev fonts-dejavu-core)
+# To run the benchmarks, besides the build packages. The engine is measured against the independent solver too.
+BLINKWRIGHT_BENCHMARK_PACKAGES=(libbenchmark-dev libsundials-dev fonts-dejavu-core)
 
 # Prints those of the named packages that are not installed, one a line.
 blinkwright_missing() {

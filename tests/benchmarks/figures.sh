@@ -21,7 +21,11 @@ while read -r name unit aim command; do
   names+=("$name")
   command_of[$name]=$command
   unit_of[$name]=$unit
-  [[ "${1-}" != --list ]] || printf '%s, %s, aim: at most %s\n' "$name" "$unit" "$aim"
+  [[ "${1-}" == --list ]] || continue
+  case $aim in
+    '>='*) printf '%s, %s, aim: at least %s\n' "$name" "$unit" "${aim#>=}" ;;
+    *) printf '%s, %s, aim: at most %s\n' "$name" "$unit" "$aim" ;;
+  esac
 done <"$table"
 [[ "${1-}" != --list ]] || exit 0
 

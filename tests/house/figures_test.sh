@@ -17,6 +17,7 @@ programs() {
   printf '#!/usr/bin/env bash\nprintf "slider_to_picture_median 5.25 ms\\nslider_to_picture_p99 9 ms\\n"\n' >"$bin/slider_to_picture"
   # shellcheck disable=SC2016
   printf '#!/usr/bin/env bash\ncase $1 in start) printf "start_to_curve 210.5 ms\\n";; memory) printf "memory_at_rest 70 MiB\\n";; esac\nprintf "noise\\n" >&2\n' >"$bin/whole_program"
+  printf '#!/usr/bin/env bash\nprintf "ida_over_ours_one_lamp 51.5 x\\nida_over_ours_two_lamps 20 x\\n"\n' >"$bin/engine_against_ida"
   chmod +x "$bin"/*
 }
 stub ninja "printf 'building\n'"
@@ -30,6 +31,7 @@ expect "nothing is built for it" test -z "$(calls cmake)$(calls ninja)"
 
 figures --list
 expect_text "the list has each name with its aim" "$out" "start_to_curve, ms, aim: at most 400"
+expect_text "a lower limit is called one" "$out" "ida_over_ours_two_lamps, x, aim: at least 20"
 
 programs
 figures
@@ -37,8 +39,11 @@ expect "all figures, one line each, in the order of the table" test "$out" = \
   "slider_to_picture_median 5.25 ms
 slider_to_picture_p99 9 ms
 start_to_curve 210.5 ms
-memory_at_rest 70 MiB"
-expect "each program is built once" test "$(calls ninja)" = "-C $world/build/benchmarks slider_to_picture whole_program"
+memory_at_rest 70 MiB
+ida_over_ours_one_lamp 51.5 x
+ida_over_ours_two_lamps 20 x"
+expect "each program is built once" test "$(calls ninja)" = \
+  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida"
 
 forget_calls
 figures memory_at_rest
