@@ -1,11 +1,11 @@
-// Arithmetic on several numbers at once: Lanes<W> holds W of them, and code that is written for a type V runs on
-// a single double or on lanes alike. Comparisons give a mask; select() takes the place of a branch.
+// Arithmetic on several numbers at once: Lanes<W> holds W of them, and code that is written for a type V runs
+// on a single double or on lanes alike. Comparisons give a mask; select() takes the place of a branch.
 //
 //   template <class V> V half(V x) { return select(x > V(0), 0.5 * x, V(0)); }
 //   half(3.0);  half(Lanes<4>(3.0));
 //
-// Everything is a template or always inlined: a source file that is compiled for a newer processor may include
-// this and leaves no function behind that other files could be linked to.
+// Everything is a template or always inlined: a source file that is compiled for a newer processor may
+// include this and leaves no function behind that other files could be linked to.
 #pragma once
 
 #include <cmath>
@@ -176,9 +176,9 @@ BLINKWRIGHT_INLINE V exponential(V x) {
         const V n = shifted - V(shift);
         const V r = (x - n * V(6.93147180369123816490e-01)) - n * V(1.90821492927058770002e-10);
         V sum(1.0 / 479001600);
-        constexpr double factorials[] = {1.0 / 39916800, 1.0 / 3628800, 1.0 / 362880, 1.0 / 40320,
-                                         1.0 / 5040,     1.0 / 720,     1.0 / 120,    1.0 / 24,
-                                         1.0 / 6,        0.5,           1,            1};
+        constexpr double factorials[] = {
+            1.0 / 39916800, 1.0 / 3628800, 1.0 / 362880, 1.0 / 40320, 1.0 / 5040, 1.0 / 720,
+            1.0 / 120,      1.0 / 24,      1.0 / 6,      0.5,         1,          1};
         for (const double f : factorials) sum = sum * r + V(f);
         using Bits = typename V::Mask::Bits;
         Bits exponent;

@@ -1,6 +1,6 @@
 // The device laws with their derivatives: the engine's inner loop. Voltages in volt, currents in ampere,
-// temperature 300 K. Every function is smooth, monotone in its voltage and finite for any finite voltage. V is
-// double, or Lanes for many boards at once.
+// temperature 300 K. Every function is smooth, monotone in its voltage and finite for any finite voltage. V
+// is double, or Lanes for many boards at once.
 //
 //   Law i = junction(lamp.law, 1.85);                        // i.current [A], i.slope [S]
 //   OutputHighCurve high = outputHighCurve(sheet);
@@ -130,8 +130,8 @@ inline OutputHighCurve outputHighCurve(const TimerSheet& sheet) {
 /// @param u voltage across the inner junction: a first guess going in (any finite number), the solution
 /// coming out.
 template <class V>
-BLINKWRIGHT_INLINE LawOf<V> outputHighBipolar(const OutputHighCurveOf<V>& curve,
-                                                std::type_identity_t<V> v, V& u) {
+BLINKWRIGHT_INLINE LawOf<V> outputHighBipolar(const OutputHighCurveOf<V>& curve, std::type_identity_t<V> v,
+                                              V& u) {
     constexpr double nVt = OutputHighCurveOf<V>::nVt;
     // The root lies between 0 and v, since resistance and cubic only take up voltage.
     V low = lane::smaller(v, V(0));
@@ -206,22 +206,26 @@ BLINKWRIGHT_INLINE LawOf<V> leak(V current, V v) {
 template <class V>
 struct DischargeLow {
     V resistance, offset, limit;
+    V foot; ///< what the knee gives at no voltage, in widths: sp(-offset/width)
+    static DischargeLow of(V resistance, V offset, V limit) {
+        return {resistance, offset, limit, softPlus(-offset / detail::dischargeWidth).value};
+    }
 };
 /// Current into the discharge pin while the output is low. @param v V7 against pin 1 [V].
 template <class V>
 BLINKWRIGHT_INLINE LawOf<V> dischargeLow(const DischargeLow<V>& pin, V v) {
     const V offset = pin.offset / detail::dischargeWidth;
     const Smooth<V> knee = softPlus(v / detail::dischargeWidth - offset);
-    const V drive = knee.value - softPlus(-offset).value; // no current at no voltage
+    const V drive = knee.value - pin.foot; // no current at no voltage
     const Smooth<V> i = softLimit(detail::dischargeWidth / pin.resistance * drive, pin.limit);
     return {i.value, i.slope * knee.slope / pin.resistance};
 }
 /// @param low whether the output is low.
 inline Law discharge(const TimerSheet& sheet, bool low, double v) {
     if (!low) return leak(sheet.discharge_leakage, v);
-    return dischargeLow(DischargeLow<double>{sheet.discharge_resistance, sheet.discharge_offset,
-                                             sheet.discharge_limit},
-                        v);
+    return dischargeLow(
+        DischargeLow<double>::of(sheet.discharge_resistance, sheet.discharge_offset, sheet.discharge_limit),
+        v);
 }
 
 /// Parameters of the timer's own current: [S], [V], and [A] more while the output is low.

@@ -29,9 +29,9 @@ struct DenseOutput {
         double c[mostStates];
         for (int k = 0; k < n; ++k) {
             const Phi<double> phi = phiFunctions(t * numbers[at.lambda() + k]);
-            c[k] = t * (phi[1] * numbers[at.f() + k] +
-                        share * share *
-                            (phi[3] * numbers[at.e3() + k] + share * phi[4] * numbers[at.e4() + k]));
+            c[k] =
+                t * (phi[1] * numbers[at.f() + k] +
+                     share * share * (phi[3] * numbers[at.e3() + k] + share * phi[4] * numbers[at.e4() + k]));
         }
         for (int k = 0; k < n; ++k) {
             double sum = numbers[at.y() + k];

@@ -1,18 +1,20 @@
-// Eigenvectors of a circuit's Jacobian, kept up from step to step: the Jacobian moves little, so the last basis
-// nearly diagonalises the next one and one or two corrections do.
+// Eigenvectors of a circuit's Jacobian, kept up from step to step: the Jacobian moves little, so the last
+// basis nearly diagonalises the next one and one or two corrections do.
 //
 //   Eigenbasis<double> basis;
 //   basis.update<3>(J, rootC, 3);    // J: rows; rootC: square roots of the capacitances
 //   basis.lambda, basis.vectors, basis.inverse
 //
-// With the capacitances' square roots as scales, the Jacobian of resistances and capacitances is symmetric; the
-// timer's inputs make it a little less so. A basis in which J is diagonal up to a millionth will do: what is left
-// beside the diagonal is in `off`, and the step counts it as drive.
+// With the capacitances' square roots as scales, the Jacobian of resistances and capacitances is symmetric;
+// the timer's inputs make it a little less so. A basis in which J is diagonal up to a millionth will do: what
+// is left beside the diagonal is in `off`, and the step counts it as drive.
 #pragma once
 
 #include "core/base/lanes.h"
 
+#include <algorithm>
 #include <array>
+#include <vector>
 
 namespace blinkwright::engine {
 
@@ -29,6 +31,20 @@ class Eigenbasis {
     std::array<V, MaxN * MaxN> off;              ///< inverse J vectors, less its diagonal
 
     void forget() { m_known = false; }
+    /// What another basis of n states can go on from.
+    void keep(std::vector<V>& kept, int n) const {
+        const auto size = static_cast<std::size_t>(n * n);
+        kept.resize(m_known && n > 1 ? 2 * size : 0);
+        if (kept.empty()) return;
+        std::copy_n(m_O.begin(), size, kept.begin());
+        std::copy_n(m_inverse.begin(), size, kept.begin() + n * n);
+    }
+    void takeUp(const std::vector<V>& kept) {
+        const auto size = static_cast<std::ptrdiff_t>(kept.size() / 2);
+        std::copy_n(kept.begin(), size, m_O.begin());
+        std::copy_n(kept.begin() + size, size, m_inverse.begin());
+        m_known = size > 0;
+    }
 
     /// @tparam N the number of states, or 0 where it is only known at run time.
     /// @return lanes where real eigenvectors were found that are well apart.
@@ -100,14 +116,15 @@ class Eigenbasis {
                 for (int q = p + 1; q < n; ++q) {
                     const V pp = off[p * n + p], qq = off[q * n + q];
                     const V both = 0.5 * (off[p * n + q] + off[q * n + p]);
-                    const auto needed = (lane::magnitude(both) > rough * lane::magnitude(qq - pp)) &
-                                        (lane::magnitude(both) >
-                                         V(1e-15) * (lane::magnitude(pp) + lane::magnitude(qq)));
+                    const auto needed =
+                        (lane::magnitude(both) > rough * lane::magnitude(qq - pp)) &
+                        (lane::magnitude(both) > V(1e-15) * (lane::magnitude(pp) + lane::magnitude(qq)));
                     if (!any(needed)) continue;
                     rotated = true;
                     const V tau = 0.5 * (qq - pp) / select(needed, both, V(1));
-                    const V t = select(needed, select(tau < V(0), V(-1), V(1)) /
-                                                   (lane::magnitude(tau) + lane::root(1 + tau * tau)),
+                    const V t = select(needed,
+                                       select(tau < V(0), V(-1), V(1)) /
+                                           (lane::magnitude(tau) + lane::root(1 + tau * tau)),
                                        V(0));
                     const V cosine = 1 / lane::root(1 + t * t), sine = t * cosine;
                     for (int k = 0; k < n; ++k) { // columns

@@ -4,10 +4,26 @@
 
 namespace blinkwright::engine {
 
-ExponentialMarch::ExponentialMarch(double accuracy)
+ExponentialMarch::ExponentialMarch(double accuracy, double voltageAllowed_V, bool insideMatters)
     // A Newton step of this size leaves a hundredth of `accuracy` behind in a junction's current.
-    : m_close(0.05 * std::sqrt(0.02 * std::clamp(accuracy, 1e-12, 1e-2))), m_band(StraightBand::of(accuracy)) {
-    m_kernels.resize(mostBent + 1);
+    : m_close(0.05 * std::sqrt(0.02 * std::clamp(accuracy, 1e-12, 1e-2))), m_allowed_V(voltageAllowed_V),
+      m_insideMatters(insideMatters), m_band(StraightBand::of(accuracy)) {
+}
+
+/// An input whose current moves its own voltage by little beside the width in which it turns on.
+bool ExponentialMarch::mayDrift(int port) const {
+    if (m_insideMatters) return false;
+    const auto& law = m_memory->source.laws[static_cast<std::size_t>(port)];
+    if (law.kind != PortKind::threshold && law.kind != PortKind::trigger) return false;
+    const double own = m_memory->source.Z[static_cast<std::size_t>(port * m_memory->source.m + port)];
+    if (std::abs(own) * law.p[0] > 0.01 * 2 * devices::thermalVoltage) return false;
+    constexpr double nothing_V = 1e-6;
+    for (int k = 0; k < m_memory->source.m; ++k)
+        if (k != port &&
+            std::abs(m_memory->source.Z[static_cast<std::size_t>(k * m_memory->source.m + port)]) * law.p[0] >
+                nothing_V)
+            return false;
+    return true;
 }
 
 ExponentialMarch::Memory& ExponentialMarch::memoryOf(const Reduced& reduced) {
@@ -27,24 +43,30 @@ bool ExponentialMarch::useFold() {
         if (memory.regimesOfFolds[k] == m_regimes) m_fold = memory.folds[k].get();
     if (!m_fold) {
         auto fold = std::make_unique<Folded<double>>();
-        if (!fold->fold(memory.source, m_regimes.data()) || fold->q > mostBent) return false;
+        if (!fold->fold(memory.source, m_regimes.data())) return false;
+        if (fold->q > mostBent || fold->drifting > mostDrifting) return false;
         memory.folds.push_back(std::move(fold));
         memory.regimesOfFolds.push_back(m_regimes);
         m_fold = memory.folds.back().get();
     }
-    auto& kernel = m_kernels[static_cast<std::size_t>(m_fold->q)];
-    if (!kernel) kernel = makeKernel<double>(m_fold->n, m_fold->q, m_basis);
-    m_kernel = kernel.get();
+    for (const Sized& known : m_kernels)
+        if (known.q == m_fold->q && known.drifting == m_fold->drifting) {
+            m_kernel = known.kernel.get();
+            return true;
+        }
+    m_kernels.push_back({m_fold->q, m_fold->drifting, makeKernel<double>(*m_fold, m_basis)});
+    m_kernel = m_kernels.back().kernel.get();
     return true;
 }
 
-/// Starts the kernel at y with m_u as the guess, and bends more ports until the straight ones are straight there.
+/// Starts the kernel at y with m_u as the guess, and bends more ports until the straight ones are straight
+/// there.
 bool ExponentialMarch::begin(const double* y) {
     for (int attempt = 0; attempt < 4; ++attempt) {
         if (!useFold()) return false;
-        double guess[mostBent];
-        for (int k = 0; k < m_fold->q; ++k)
-            guess[k] = m_u[static_cast<std::size_t>(m_fold->bent[static_cast<std::size_t>(k)])];
+        double guess[mostBent + mostDrifting];
+        for (int k = 0; k < m_fold->kept; ++k)
+            guess[k] = m_u[static_cast<std::size_t>(m_fold->keptPort[static_cast<std::size_t>(k)])];
         if (!m_kernel->begin(*m_fold, y, guess, m_close)) return false;
         if (straightHolds(false)) return true;
         ports(false, m_u.data());
@@ -61,7 +83,7 @@ bool ExponentialMarch::straightHolds(bool atEnd) {
         const double u = m_fold->row(m_fold->rows + k, point.y.data(), point.i.data());
         if (m_memory->source.laws[port].regime(u, m_band) == m_fold->piece[static_cast<std::size_t>(k)])
             continue;
-        m_regimes[port] = 0;
+        m_regimes[port] = bends;
         holds = false;
     }
     return holds;
@@ -75,7 +97,9 @@ bool ExponentialMarch::solveAll(const double* y) {
     m_guess.assign(m, 0);
     if (!m_solver.solve(r, y, m_u.data(), i.data(), slope.data(), m_guess.data())) return false;
     for (std::size_t k = 0; k < m; ++k)
-        m_regimes[k] = static_cast<std::uint8_t>(m_memory->source.laws[k].regime(m_u[k], m_band));
+        m_regimes[k] = mayDrift(static_cast<int>(k))
+                           ? drifts
+                           : static_cast<std::uint8_t>(m_memory->source.laws[k].regime(m_u[k], m_band));
     return true;
 }
 
@@ -89,7 +113,7 @@ bool ExponentialMarch::enter(const Reduced& reduced, const double* y) {
     if (!memory.u.empty()) {
         m_u = memory.u;
         m_regimes = memory.regimes;
-        m_basis = memory.basis;
+        m_basis.takeUp(memory.basis);
         begun = begin(m_y.data());
     }
     if (!begun) {
@@ -102,7 +126,7 @@ bool ExponentialMarch::enter(const Reduced& reduced, const double* y) {
     memory.u.resize(m);
     ports(false, memory.u.data());
     memory.regimes = m_regimes;
-    memory.basis = m_basis;
+    m_basis.keep(memory.basis, reduced.n);
     return true;
 }
 
@@ -111,7 +135,20 @@ double ExponentialMarch::attempt(double h) {
     m_lampModels.clear();
     for (int retake = 0; retake < 4; ++retake) {
         const double error = m_kernel->attempt(h);
-        if (!std::isfinite(error) || straightHolds(true)) return error;
+        if (!std::isfinite(error)) return error;
+        double drift = 0;
+        for (int k = m_fold->q; k < m_fold->kept; ++k) drift += m_kernel->driftError(k);
+        if (drift > 0.3 * m_allowed_V && error < m_allowed_V) {
+            // One is not weak enough after all: sampled like the others until the next switching.
+            for (int k = m_fold->q; k < m_fold->kept; ++k) {
+                if (m_kernel->driftError(k) < 0.1 * m_allowed_V) continue;
+                const auto port = static_cast<std::size_t>(m_fold->keptPort[static_cast<std::size_t>(k)]);
+                m_regimes[port] = bends;
+            }
+            straightHolds(true);
+        } else if (straightHolds(true)) {
+            return error;
+        }
         ports(false, m_u.data());
         const StepKernel<double>* before = m_kernel;
         std::copy(before->base.y.begin(), before->base.y.begin() + m_fold->n, m_y.begin());
@@ -132,10 +169,11 @@ bool ExponentialMarch::accept() {
     StraightBand margin = m_band;
     margin.widths += 1;
     for (int k = 0; k < m_fold->q; ++k) {
-        const auto port = static_cast<std::size_t>(m_fold->bent[static_cast<std::size_t>(k)]);
+        const auto port = static_cast<std::size_t>(m_fold->keptPort[static_cast<std::size_t>(k)]);
         const auto& law = m_fold->laws[static_cast<std::size_t>(k)];
         const int piece = law.regime(m_kernel->end.u[static_cast<std::size_t>(k)], margin);
-        if (piece == 0 || law.regime(m_kernel->base.u[static_cast<std::size_t>(k)], m_band) != piece) continue;
+        if (piece == 0 || law.regime(m_kernel->base.u[static_cast<std::size_t>(k)], m_band) != piece)
+            continue;
         m_regimes[port] = static_cast<std::uint8_t>(piece);
         straighter = true;
     }
@@ -153,8 +191,8 @@ Watched ExponentialMarch::watched(int timer, bool atEnd) const {
 
 void ExponentialMarch::ports(bool atEnd, double* u) const {
     const auto& point = atEnd ? m_kernel->end : m_kernel->base;
-    for (int k = 0; k < m_fold->q; ++k)
-        u[m_fold->bent[static_cast<std::size_t>(k)]] = point.u[static_cast<std::size_t>(k)];
+    for (int k = 0; k < m_fold->kept; ++k)
+        u[m_fold->keptPort[static_cast<std::size_t>(k)]] = point.u[static_cast<std::size_t>(k)];
     for (int k = 0; k < m_fold->straight; ++k)
         u[m_fold->straightPort[static_cast<std::size_t>(k)]] =
             m_fold->row(m_fold->rows + k, point.y.data(), point.i.data());
@@ -176,6 +214,26 @@ void ExponentialMarch::keep(std::vector<double>& numbers) const {
     m_kernel->keep(numbers.data() + at);
     ports(false, numbers.data() + at + layout.size());
     ports(true, numbers.data() + at + layout.size() + m);
+}
+
+std::optional<double> ExponentialMarch::foreseenRise(int timer, int row, double h) const {
+    const RowModel<double> model = m_kernel->model(4 * timer + row);
+    if (model.start > 0) return std::nullopt;
+    double rate = 0;
+    if (!(m_kernel->foresee(model, h, rate) > 0)) return std::nullopt;
+    double low = 0, high = h;
+    m_kernel->foresee(model, 0, rate);
+    double t = rate > 0 ? std::min(-model.start / rate, h) : 0.5 * h;
+    for (int k = 0; k < 40; ++k) {
+        const double x = m_kernel->foresee(model, t, rate);
+        (x > 0 ? high : low) = t;
+        double next = rate > 0 ? t - x / rate : 0.5 * (low + high);
+        if (!(next >= low && next <= high)) next = 0.5 * (low + high);
+        const bool close = std::abs(next - t) <= 1e-4 * t;
+        t = next;
+        if (close) break;
+    }
+    return t;
 }
 
 std::optional<double> ExponentialMarch::riseOf(int timer, int row) {
@@ -205,13 +263,14 @@ std::optional<double> ExponentialMarch::riseOf(int timer, int row) {
         t = next;
         if (close) break;
     }
-    // The model takes the ports' remainders from the stages; with the ports solved there, its rate shows the rest.
+    // The model takes the ports' remainders from the stages; with the ports solved there, its rate shows the
+    // rest.
     for (int k = 0; k < 3; ++k) {
         if (!endAt(t)) return t;
         const double x = m_fold->row(4 * timer + row, m_kernel->end.y.data(), m_kernel->end.i.data());
         const double shift = rate > 0 ? std::clamp(-x / rate, -0.01 * m_h, 0.01 * m_h) : 0;
         t = std::max(t + shift, 0.0);
-        if (std::abs(shift) <= 1e-13 * (m_h + t)) break;
+        if (std::abs(shift) <= 1e-9 * m_h) break; // what is left is its square
     }
     return t;
 }

@@ -1,5 +1,5 @@
-// Marches the state of a board of up to mostStates capacitors by the exponential step (kernel.h): chooses which
-// ports bend at the moment, and folds the others into the linear part.
+// Marches the state of a board of up to mostStates capacitors by the exponential step (kernel.h): chooses
+// which ports bend at the moment, and folds the others into the linear part.
 //
 //   ExponentialMarch march(accuracy);
 //   march.enter(reduced, y);                 // after every switching
@@ -19,13 +19,16 @@ namespace blinkwright::engine {
 
 class ExponentialMarch {
   public:
-    explicit ExponentialMarch(double accuracy);
+    /// @param insideMatters whether what lies within a step is looked at: then nothing may drift (kernel.h).
+    ExponentialMarch(double accuracy, double voltageAllowed_V, bool insideMatters);
 
     /// Begins a state at capacitor voltages y, with the port voltages remembered of this state as a guess.
     /// @return false where the method cannot be used from here.
     bool enter(const Reduced& reduced, const double* y);
     /// The largest error estimate of a capacitor voltage [V]; infinite where the step failed.
     double attempt(double h);
+    /// Error of a capacitor voltage if the last attempt is ended at time t [s] instead [V].
+    double endError(double t) const { return m_kernel->endError(t); }
     /// Ends the last attempt at time t [s] instead.
     bool endAt(double t);
     /// @return false where the method cannot go on from the end; base is the end all the same.
@@ -41,6 +44,9 @@ class ExponentialMarch {
     Charge charge(int index);
     void keep(std::vector<double>& numbers) const;
 
+    /// When a row will rise through 0 within h [s] from the base, as far as the linear part foresees; else
+    /// nothing.
+    std::optional<double> foreseenRise(int timer, int row, double h) const;
     /// Where row `row` (0 trigger, 1 threshold, 2 reset) of a timer first rises through 0 within the last
     /// attempt [s], to rounding error; nothing where it does not. Moves the end where there is one.
     std::optional<double> riseOf(int timer, int row);
@@ -53,7 +59,7 @@ class ExponentialMarch {
         std::vector<std::vector<std::uint8_t>> regimesOfFolds;
         std::vector<double> u; ///< port voltages where it began last; empty before
         std::vector<std::uint8_t> regimes;
-        Eigenbasis<double> basis;
+        std::vector<double> basis; ///< of Eigenbasis::keep
     };
     Memory& memoryOf(const Reduced& reduced);
     bool useFold();
@@ -62,7 +68,10 @@ class ExponentialMarch {
     bool straightHolds(bool atEnd);
     double guess(int port) const;
 
-    double m_close;
+    bool mayDrift(int port) const;
+
+    double m_close, m_allowed_V;
+    bool m_insideMatters;
     StraightBand m_band;
     std::vector<std::unique_ptr<Memory>> m_memories;
     Memory* m_memory = nullptr;
@@ -70,7 +79,11 @@ class ExponentialMarch {
     std::vector<std::uint8_t> m_regimes;
     std::vector<double> m_u, m_guess, m_y;
     Eigenbasis<double> m_basis;
-    std::vector<std::unique_ptr<StepKernel<double>>> m_kernels;
+    struct Sized {
+        int q, drifting;
+        std::unique_ptr<StepKernel<double>> kernel;
+    };
+    std::vector<Sized> m_kernels;
     StepKernel<double>* m_kernel = nullptr;
     std::vector<RowModel<double>> m_lampModels;
     double m_h = 0, m_end = 0;

@@ -16,7 +16,8 @@ PortLaw<double> portLaw(const Reduced& r, int k, const StraightBand& band) {
     if (port.kind == PortKind::junction) {
         const auto& junction = r.board->junctions[index].law;
         set({junction.saturation, junction.nVt,
-             junction.nVt * std::log(std::max(band.current, 1e-12 * junction.saturation) / junction.saturation)});
+             junction.nVt *
+                 std::log(std::max(band.current, 1e-12 * junction.saturation) / junction.saturation)});
         return law;
     }
     const auto& sheet = r.board->timers[index].sheet;
@@ -34,9 +35,11 @@ PortLaw<double> portLaw(const Reduced& r, int k, const StraightBand& band) {
         set({sheet.reset_current});
         break;
     case PortKind::discharge:
-        if (port.low)
-            set({sheet.discharge_resistance, sheet.discharge_offset, sheet.discharge_limit});
-        else
+        if (port.low) {
+            const auto pin = devices::DischargeLow<double>::of(sheet.discharge_resistance,
+                                                               sheet.discharge_offset, sheet.discharge_limit);
+            set({pin.resistance, pin.offset, pin.limit, pin.foot});
+        } else
             set({sheet.discharge_leakage});
         break;
     case PortKind::outputHighBipolar:
@@ -82,7 +85,8 @@ FoldSource<double> foldSource(const Reduced& r, const StraightBand& band) {
         for (int j = 0; j < r.n; ++j)
             source.Cy.push_back(weight * r.A[static_cast<std::size_t>(port * r.n + j)]);
         for (int j = 0; j < r.m; ++j)
-            source.Ci.push_back(weight * r.Z[static_cast<std::size_t>(port * r.m + j)] - (j == port ? over : 0));
+            source.Ci.push_back(weight * r.Z[static_cast<std::size_t>(port * r.m + j)] -
+                                (j == port ? over : 0));
     }
     source.rows = static_cast<int>(source.c0.size());
     for (const auto& part : r.board->capacitors) source.rootC.push_back(std::sqrt(part.capacitance));

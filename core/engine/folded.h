@@ -1,11 +1,12 @@
-// The reduced equations with the straight ports taken into their linear part: most ports are on a straight piece
-// of their law for most of the time (an input far from its level, a dark lamp), so that only two or three are left
-// to iterate.
+// The reduced equations with the straight ports taken into their linear part: most ports are on a straight
+// piece of their law for most of the time (an input far from its level, a dark lamp), so that only one to
+// three are left to iterate. An input whose current is weak beside all else may drift: its current is
+// integrated along the path that the rest takes (see kernel.h), and is not iterated either.
 //
 //   Folded<double> f;
-//   f.fold(source, regimes);           // regimes: by port, 0 where it bends
-//   f.q, f.a, f.A, ...                 // u = a + A y - Z i(u),  y' = b + B y - D i(u)
-//   f.row(k, y, i)                     // what is watched, as a function of y and the bent ports' currents
+//   f.fold(source, regimes);           // regimes: by port, bends, drifts, or the straight piece it is on
+//   f.a, f.A, ...                      // u = a + A y - Z i(u),  y' = b + B y - D i(u) of the kept ports
+//   f.row(k, y, i)                     // what is watched, as a function of y and the kept ports' currents
 #pragma once
 
 #include "core/engine/port_law.h"
@@ -13,6 +14,9 @@
 #include <vector>
 
 namespace blinkwright::engine {
+
+/// Regimes of a port besides the numbers of its straight pieces.
+inline constexpr std::uint8_t bends = 0, drifts = 255;
 
 /// What a fold starts from: the full reduced equations as V, row by row, and their laws.
 template <class V>
@@ -27,25 +31,26 @@ struct FoldSource {
 
 template <class V>
 struct Folded {
-    int n = 0, q = 0, rows = 0, straight = 0;
-    std::vector<int> bent;           ///< the port behind each of the q
+    int n = 0, q = 0, drifting = 0, rows = 0, straight = 0;
+    int kept = 0;                    ///< q bent ports, then the drifting ones
+    std::vector<int> keptPort;       ///< the port behind each of those
     std::vector<int> straightPort;   ///< the others
     std::vector<std::uint8_t> piece; ///< of each of the others
-    std::vector<PortLaw<V>> laws;    ///< of the q
+    std::vector<PortLaw<V>> laws;    ///< of the kept
     std::vector<V> a, A, Z, b, B, D;
-    std::vector<V> c0, Cy, Ci;       ///< rows of the source, then the voltages of the straight ports
+    std::vector<V> c0, Cy, Ci; ///< rows of the source, then the voltages of the straight ports
     const FoldSource<V>* source = nullptr;
 
     BLINKWRIGHT_INLINE V row(int k, const V* y, const V* i) const {
         V sum = c0[static_cast<std::size_t>(k)];
         const V* cy = Cy.data() + k * n;
-        const V* ci = Ci.data() + k * q;
+        const V* ci = Ci.data() + k * kept;
         for (int j = 0; j < n; ++j) sum += cy[j] * y[j];
-        for (int j = 0; j < q; ++j) sum -= ci[j] * i[j];
+        for (int j = 0; j < kept; ++j) sum -= ci[j] * i[j];
         return sum;
     }
 
-    /// @param regimes the straight piece of each port, or 0.
+    /// @param regimes of each port.
     /// @return false where the straight ports' own equations are singular.
     bool fold(const FoldSource<V>& from, const std::uint8_t* regimes);
 };
@@ -68,22 +73,26 @@ template <class V>
 bool Folded<V>::fold(const FoldSource<V>& from, const std::uint8_t* regimes) {
     source = &from;
     n = from.n;
-    bent.clear();
+    keptPort.clear();
     straightPort.clear();
     piece.clear();
     laws.clear();
     for (int k = 0; k < from.m; ++k)
-        if (regimes[k] == 0) {
-            bent.push_back(k);
-            laws.push_back(from.laws[static_cast<std::size_t>(k)]);
-        } else {
+        if (regimes[k] == bends) keptPort.push_back(k);
+    q = static_cast<int>(keptPort.size());
+    for (int k = 0; k < from.m; ++k)
+        if (regimes[k] == drifts) keptPort.push_back(k);
+    kept = static_cast<int>(keptPort.size());
+    drifting = kept - q;
+    for (const int k : keptPort) laws.push_back(from.laws[static_cast<std::size_t>(k)]);
+    for (int k = 0; k < from.m; ++k)
+        if (regimes[k] != bends && regimes[k] != drifts) {
             straightPort.push_back(k);
             piece.push_back(regimes[k]);
         }
-    q = static_cast<int>(bent.size());
     straight = static_cast<int>(straightPort.size());
     rows = from.rows;
-    const int s = straight, m = from.m, width = n + 1 + q;
+    const int s = straight, m = from.m, width = n + 1 + kept;
     const auto at = [](int row, int columns, int column) {
         return static_cast<std::size_t>(row * columns + column);
     };
@@ -92,7 +101,8 @@ bool Folded<V>::fold(const FoldSource<V>& from, const std::uint8_t* regimes) {
     std::vector<V> c(static_cast<std::size_t>(s)), g(static_cast<std::size_t>(s));
     for (int k = 0; k < s; ++k)
         from.laws[static_cast<std::size_t>(straightPort[static_cast<std::size_t>(k)])].straight(
-            piece[static_cast<std::size_t>(k)], c[static_cast<std::size_t>(k)], g[static_cast<std::size_t>(k)]);
+            piece[static_cast<std::size_t>(k)], c[static_cast<std::size_t>(k)],
+            g[static_cast<std::size_t>(k)]);
     std::vector<V> M(static_cast<std::size_t>(s * s)), X(static_cast<std::size_t>(s * width));
     for (int k = 0; k < s; ++k) {
         const int port = straightPort[static_cast<std::size_t>(k)];
@@ -104,8 +114,8 @@ bool Folded<V>::fold(const FoldSource<V>& from, const std::uint8_t* regimes) {
         }
         X[at(k, width, 0)] = constant;
         for (int j = 0; j < n; ++j) X[at(k, width, 1 + j)] = from.A[at(port, n, j)];
-        for (int j = 0; j < q; ++j)
-            X[at(k, width, 1 + n + j)] = -from.Z[at(port, m, bent[static_cast<std::size_t>(j)])];
+        for (int j = 0; j < kept; ++j)
+            X[at(k, width, 1 + n + j)] = -from.Z[at(port, m, keptPort[static_cast<std::size_t>(j)])];
     }
     // No pivots: a passive network's 1 + Z g is as good as positive definite.
     for (int k = 0; k < s; ++k) {
@@ -123,45 +133,49 @@ bool Folded<V>::fold(const FoldSource<V>& from, const std::uint8_t* regimes) {
         for (int j = 0; j < width; ++j) X[at(k, width, j)] /= M[at(k, s, k)];
 
     // What every other equation says once i = c + g u of the straight ports is put in.
-    const auto substitute = [&](const std::vector<V>& byStraight, int row, V& constant, V* byState, V* byPort) {
+    const auto substitute = [&](const std::vector<V>& byStraight, int row, V& constant, V* byState,
+                                V* byPort) {
         for (int k = 0; k < s; ++k) {
             const V weight = byStraight[at(row, m, straightPort[static_cast<std::size_t>(k)])];
             if (all((weight >= V(0)) & (weight <= V(0)))) continue;
             const V slope = weight * g[static_cast<std::size_t>(k)];
             constant -= weight * c[static_cast<std::size_t>(k)] + slope * X[at(k, width, 0)];
             for (int j = 0; j < n; ++j) byState[j] -= slope * X[at(k, width, 1 + j)];
-            for (int j = 0; j < q; ++j) byPort[j] += slope * X[at(k, width, 1 + n + j)];
+            for (int j = 0; j < kept; ++j) byPort[j] += slope * X[at(k, width, 1 + n + j)];
         }
     };
-    detail::pick(a, from.a, bent, 1);
-    detail::pick(A, from.A, bent, n);
-    Z.resize(static_cast<std::size_t>(q * q));
-    for (int k = 0; k < q; ++k) {
-        const int port = bent[static_cast<std::size_t>(k)];
-        for (int j = 0; j < q; ++j) Z[at(k, q, j)] = from.Z[at(port, m, bent[static_cast<std::size_t>(j)])];
-        substitute(from.Z, port, a[static_cast<std::size_t>(k)], A.data() + k * n, Z.data() + k * q);
+    detail::pick(a, from.a, keptPort, 1);
+    detail::pick(A, from.A, keptPort, n);
+    Z.resize(static_cast<std::size_t>(kept * kept));
+    for (int k = 0; k < kept; ++k) {
+        const int port = keptPort[static_cast<std::size_t>(k)];
+        for (int j = 0; j < kept; ++j)
+            Z[at(k, kept, j)] = from.Z[at(port, m, keptPort[static_cast<std::size_t>(j)])];
+        substitute(from.Z, port, a[static_cast<std::size_t>(k)], A.data() + k * n, Z.data() + k * kept);
     }
     b = from.b;
     B = from.B;
-    D.resize(static_cast<std::size_t>(n * q));
+    D.resize(static_cast<std::size_t>(n * kept));
     for (int k = 0; k < n; ++k) {
-        for (int j = 0; j < q; ++j) D[at(k, q, j)] = from.D[at(k, m, bent[static_cast<std::size_t>(j)])];
-        substitute(from.D, k, b[static_cast<std::size_t>(k)], B.data() + k * n, D.data() + k * q);
+        for (int j = 0; j < kept; ++j)
+            D[at(k, kept, j)] = from.D[at(k, m, keptPort[static_cast<std::size_t>(j)])];
+        substitute(from.D, k, b[static_cast<std::size_t>(k)], B.data() + k * n, D.data() + k * kept);
     }
     const auto total = static_cast<std::size_t>(rows + s);
     c0.resize(total);
     Cy.resize(total * static_cast<std::size_t>(n));
-    Ci.resize(total * static_cast<std::size_t>(q));
+    Ci.resize(total * static_cast<std::size_t>(kept));
     std::copy(from.c0.begin(), from.c0.end(), c0.begin());
     std::copy(from.Cy.begin(), from.Cy.end(), Cy.begin());
     for (int k = 0; k < rows; ++k) {
-        for (int j = 0; j < q; ++j) Ci[at(k, q, j)] = from.Ci[at(k, m, bent[static_cast<std::size_t>(j)])];
-        substitute(from.Ci, k, c0[static_cast<std::size_t>(k)], Cy.data() + k * n, Ci.data() + k * q);
+        for (int j = 0; j < kept; ++j)
+            Ci[at(k, kept, j)] = from.Ci[at(k, m, keptPort[static_cast<std::size_t>(j)])];
+        substitute(from.Ci, k, c0[static_cast<std::size_t>(k)], Cy.data() + k * n, Ci.data() + k * kept);
     }
     for (int k = 0; k < s; ++k) {
         c0[static_cast<std::size_t>(rows + k)] = X[at(k, width, 0)];
         for (int j = 0; j < n; ++j) Cy[at(rows + k, n, j)] = X[at(k, width, 1 + j)];
-        for (int j = 0; j < q; ++j) Ci[at(rows + k, q, j)] = -X[at(k, width, 1 + n + j)];
+        for (int j = 0; j < kept; ++j) Ci[at(rows + k, kept, j)] = -X[at(k, width, 1 + n + j)];
     }
     return true;
 }

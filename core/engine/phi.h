@@ -62,11 +62,20 @@ BLINKWRIGHT_INLINE V phi1(V z) {
     const auto near = lane::magnitude(z) < V(0.5);
     V series(0);
     if (any(near)) {
-        constexpr double inverse[] = {1.0 / 87178291200.0, 1.0 / 6227020800.0, 1.0 / 479001600,
-                                      1.0 / 39916800,      1.0 / 3628800,      1.0 / 362880,
-                                      1.0 / 40320,         1.0 / 5040,         1.0 / 720,
-                                      1.0 / 120,           1.0 / 24,           1.0 / 6,
-                                      0.5,                 1};
+        constexpr double inverse[] = {1.0 / 87178291200.0,
+                                      1.0 / 6227020800.0,
+                                      1.0 / 479001600,
+                                      1.0 / 39916800,
+                                      1.0 / 3628800,
+                                      1.0 / 362880,
+                                      1.0 / 40320,
+                                      1.0 / 5040,
+                                      1.0 / 720,
+                                      1.0 / 120,
+                                      1.0 / 24,
+                                      1.0 / 6,
+                                      0.5,
+                                      1};
         series = V(inverse[0]);
         for (int k = 1; k < 14; ++k) series = series * z + V(inverse[k]);
         if (all(near)) return series;

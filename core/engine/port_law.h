@@ -25,7 +25,7 @@ enum class PortKind : std::uint8_t {
 
 /// What counts as straight, for a given accuracy.
 struct StraightBand {
-    double widths = 16;    ///< this many times its width from its knee a law is on its straight piece
+    double widths = 16;     ///< this many times its width from its knee a law is on its straight piece
     double current = 1e-13; ///< a junction that carries less counts as dark [A]
     /// A share of `accuracy` / 100 of what a law switches is neglected at most.
     static StraightBand of(double accuracy) {
@@ -63,7 +63,7 @@ struct PortLaw {
             law = devices::leak(p[0], u);
             break;
         case PortKind::discharge:
-            law = low ? devices::dischargeLow(devices::DischargeLow<V>{p[0], p[1], p[2]}, u)
+            law = low ? devices::dischargeLow(devices::DischargeLow<V>{p[0], p[1], p[2], p[3]}, u)
                       : devices::leak(p[0], u);
             break;
         case PortKind::outputHighBipolar:
@@ -132,6 +132,7 @@ struct PortLaw {
     BLINKWRIGHT_INLINE V turnOnWidth() const {
         if (kind == PortKind::junction) return p[1];
         if (kind == PortKind::outputLowBipolar) return V(devices::detail::lowWidth);
+        if (kind == PortKind::outputHighBipolar) return V(devices::OutputHighCurveOf<V>::nVt);
         return V(0);
     }
 

@@ -24,13 +24,17 @@ double limited(const Reduced& r, const Port& port, double u, double step) {
         width = r.board->junctions[index].law.nVt;
     else if (port.kind == PortKind::outputLowBipolar)
         width = devices::detail::lowWidth;
+    else if (port.kind == PortKind::outputHighBipolar)
+        width = devices::OutputHighCurve::nVt;
     if (width == 0 || step <= 2 * width) return step;
     double from = 0; // where the law turns on
     if (port.kind == PortKind::junction) {
         const auto& law = r.board->junctions[index].law;
         from = law.nVt * std::log(law.nVt * 1e-3 / law.saturation);
-    } else {
+    } else if (port.kind == PortKind::outputLowBipolar) {
         from = r.board->timers[index].sheet.low_knee;
+    } else {
+        from = r.board->timers[index].sheet.high_drop_1mA;
     }
     if (u + step <= from) return step;
     if (u < from) return std::max(from + width - u, 2 * width);

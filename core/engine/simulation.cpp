@@ -17,12 +17,17 @@ constexpr double wakeAfter_s = 20e-6;  // device law: nothing is read before
 constexpr double wakeLatest_s = 50e-3; // device law: everything is read after
 constexpr double quietAfter_s = 1e6;   // eleven days without a switching count as none ever
 
-Tolerances tolerancesFor(double accuracy, const devices::Board& board) {
+Tolerances tolerancesFor(double accuracy, bool insideMatters, const devices::Board& board) {
     double volts = 1;
     for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
     // Errors of some tens of steps a phase add up, and a phase's end moves by the voltage's error over its
     // slope.
-    return {.accuracy = accuracy, .voltage_V = 2 * accuracy * volts, .charge = 2 * accuracy, .port_V = 0.05, .darkShare = 1e-3};
+    return {.accuracy = accuracy,
+            .voltage_V = 2 * accuracy * volts,
+            .charge = 2 * accuracy,
+            .port_V = 0.05,
+            .darkShare = 1e-3,
+            .insideMatters = insideMatters};
 }
 
 /// The root of a function between a point where it is not above 0 and one where it is: regula falsi with the
@@ -58,7 +63,7 @@ double firstRoot(const Function& function, double low, double atLow, double high
 
 Simulation::Simulation(std::shared_ptr<Network> network, const Options& options)
     : m_network(std::move(network)), m_options(options),
-      m_stepper(tolerancesFor(options.accuracy, m_network->board())) {
+      m_stepper(tolerancesFor(options.accuracy, options.keepWaveform, m_network->board())) {
     for (const auto& part : m_network->board().switches)
         if (!options.ignorePresses)
             for (const auto& press : part.presses) {
@@ -108,7 +113,7 @@ Simulation::Configuration& Simulation::configurationOf() {
     // Many timers have many states: those of long ago are forgotten.
     if (m_configurations.size() > 256) m_configurations.pop_front();
     return m_configurations.emplace_back(
-        Configuration{m_switches, m_outputs, &m_network->reduced(m_switches, m_outputs), 0, 0});
+        Configuration{m_switches, m_outputs, &m_network->reduced(m_switches, m_outputs), 0, 0, false});
 }
 
 bool Simulation::enterConfiguration() {
@@ -121,9 +126,8 @@ bool Simulation::enterConfiguration() {
     if (!m_stepper.enter(*m_configuration->reduced)) return false;
     chooseFirstStep();
     m_phaseBegin_s = m_time;
-    const double known = m_configuration->phaseLength_s;
     // A little past where the last such phase ended: the crossing then lies just before the step's end.
-    m_expectedEnd_s = known > 0 ? m_time + 1.0005 * known : never;
+    m_expectedEnd_s = m_configuration->steady ? m_time + 1.0005 * m_configuration->phaseLength_s : never;
     return true;
 }
 
@@ -243,8 +247,8 @@ std::optional<double> Simulation::crossingBySearch(std::size_t timer, double h) 
     const auto wishAt = [&](double t) { return wishWithin(timer, t, std::max(m_time + t, pause)); };
     if (m_time + h < pause) return std::nullopt;
     double low = std::max(pause - m_time, 0.0), high = h;
-    double atLow = low > 0 ? wishAt(low)
-                           : wish(timer, m_stepper.watchedAtBase(static_cast<int>(timer)), m_time);
+    double atLow =
+        low > 0 ? wishAt(low) : wish(timer, m_stepper.watchedAtBase(static_cast<int>(timer)), m_time);
     double atHigh = wishAt(h);
     if (atLow > 0)
         return low > 0 ? std::optional(low) : std::nullopt; // tripped while it was not read: acts when it is
@@ -267,8 +271,22 @@ std::optional<double> Simulation::crossingBySearch(std::size_t timer, double h) 
     return firstRoot(wishAt, low, atLow, high, atHigh, 1e-12 * (m_time + h));
 }
 
-/// Shortens the step so that it ends where the first timer to flip crosses its level, to rounding error, or where
-/// its output follows, if nothing else happens before.
+/// How far a step of length h had better go: a little past the next crossing, as far as that is known.
+double Simulation::foreseen(double h) {
+    if (m_time + h > m_expectedEnd_s && m_time < m_expectedEnd_s) return m_expectedEnd_s - m_time;
+    if (!m_stepper.denseIsExact()) return h;
+    for (std::size_t k = 0; k < m_timers.size(); ++k) {
+        if (!m_timers[k].awake) continue;
+        const auto t = m_stepper.foreseenRise(static_cast<int>(k), m_timers[k].latch ? 1 : 0, h);
+        if (!t) continue;
+        const double delay = m_network->board().timers[k].sheet.delay;
+        h = std::min(h, 1.002 * *t + delay);
+    }
+    return h;
+}
+
+/// Shortens the step so that it ends where the first timer to flip crosses its level, to rounding error, or
+/// where its output follows, if nothing else happens before.
 Simulation::Landing Simulation::land(double& h, double& error) {
     Landing landing;
     double first = h, second = h;
@@ -308,7 +326,18 @@ Simulation::Landing Simulation::land(double& h, double& error) {
         return landing;
     }
     const double delay = m_network->board().timers[k].sheet.delay;
-    if (m_timers[k].awake && first + delay < second && first + delay <= h && m_time + first + delay < nextTimed()) {
+    if (m_stepper.endError(first) >
+        0.1) { // its inside is less exact than its end: taken again, a little shorter
+        const double shorter = std::min(h, (first + delay) * (1 + 1e-4));
+        if (shorter < 0.999 * h) {
+            error = m_stepper.attempt(shorter);
+            if (!std::isfinite(error)) return landing;
+            h = shorter;
+            return land(h, error);
+        }
+    }
+    if (m_timers[k].awake && first + delay < second && first + delay <= h &&
+        m_time + first + delay < nextTimed()) {
         landing.flipped = true;
         flip(k, m_time + first);
         h = first + delay;
@@ -323,8 +352,7 @@ Simulation::Landing Simulation::land(double& h, double& error) {
 
 void Simulation::record(double begin_s, double h) {
     if (!m_options.keepWaveform) return;
-    m_wave->steps.push_back(
-        {begin_s, h, &m_stepper.reduced(), m_stepper.kind(), m_wave->numbers.size()});
+    m_wave->steps.push_back({begin_s, h, &m_stepper.reduced(), m_stepper.kind(), m_wave->numbers.size()});
     m_stepper.keep(m_wave->numbers);
 }
 
@@ -355,7 +383,7 @@ RunReport Simulation::run(const Limits& limits) {
         const double wanted = m_h;
         bool byTime = false;
         double h = m_h;
-        if (m_time + h > m_expectedEnd_s && m_time < m_expectedEnd_s) h = m_expectedEnd_s - m_time;
+        h = std::min(h, foreseen(h));
         if (m_time + 1.01 * h >= timed) { // no sliver of a step is left over
             h = timed - m_time;
             byTime = true;
@@ -363,8 +391,7 @@ RunReport Simulation::run(const Limits& limits) {
         double error = m_stepper.attempt(h);
         if (!(error <= 1)) {
             ++report.rejected;
-            const double factor =
-                std::isfinite(error) ? std::clamp(0.9 / fourthRoot(error), 0.1, 0.8) : 0.1;
+            const double factor = std::isfinite(error) ? std::clamp(0.9 / fourthRoot(error), 0.1, 0.8) : 0.1;
             m_h = h * factor;
             if (m_h < 1e-18 + 1e-15 * m_time || ++failures > 60) return stop(StopReason::noSolution);
             continue;
@@ -374,7 +401,9 @@ RunReport Simulation::run(const Limits& limits) {
         const Landing landing = land(h, error);
         const bool crossed = landing.timer >= 0;
         if (crossed) {
-            m_configuration->phaseLength_s = m_time + h - m_phaseBegin_s;
+            const double length = m_time + h - m_phaseBegin_s;
+            m_configuration->steady = std::abs(length - m_configuration->phaseLength_s) < 1e-2 * length;
+            m_configuration->phaseLength_s = length;
             byTime = false;
             if (!std::isfinite(error)) return stop(StopReason::noSolution);
         }
@@ -389,10 +418,10 @@ RunReport Simulation::run(const Limits& limits) {
         else if (!m_stepper.accept())
             return stop(StopReason::noSolution);
         ++report.steps;
-        const double grow =
-            fullError > 1e-12 ? std::clamp(0.9 / fourthRoot(fullError), 0.3, 10.0) : 10.0;
+        const double ideal = 0.9 / fourthRoot(std::max(fullError, 1e-16));
+        const double grow = std::clamp(ideal, 0.3, 100.0);
         if (m_firstStep && !crossed && !byTime) {
-            m_configuration->firstStep_s = full * grow;
+            m_configuration->firstStep_s = full * ideal;
             m_firstStep = false;
         }
         m_h = std::min(byTime ? std::max(wanted, full * grow) : full * grow, quietAfter_s);

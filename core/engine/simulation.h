@@ -66,6 +66,7 @@ class Simulation {
     /// Above 0: the timer's latch wants to flip (or the timer to wake).
     double wish(std::size_t timer, const Watched& levels, double time_s) const;
     double wishWithin(std::size_t timer, double t, double time_s);
+    double foreseen(double h);
     std::optional<double> crossing(std::size_t timer, double h);
     std::optional<double> crossingBySearch(std::size_t timer, double h);
     /// What an attempted step runs into.
@@ -98,7 +99,8 @@ class Simulation {
         std::vector<bool> switches, outputs;
         const Reduced* reduced = nullptr;
         double firstStep_s = 0;   ///< length of the first step that was good; 0: none yet
-        double phaseLength_s = 0; ///< 0: none yet
+        double phaseLength_s = 0; ///< of the last one; 0: none yet
+        bool steady = false;      ///< the last one was as long as the one before
     };
     Configuration& configurationOf();
     std::deque<Configuration> m_configurations;

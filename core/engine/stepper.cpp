@@ -91,10 +91,9 @@ void Stepper::newPhase() {
 
 double Stepper::speed() const {
     double fastest = 0;
-    const std::vector<double> rates = m_useExponential
-                                          ? std::vector<double>(m_exponential.rate(),
-                                                                m_exponential.rate() + m_reduced->n)
-                                          : m_rosenbrock.rate();
+    const std::vector<double> rates =
+        m_useExponential ? std::vector<double>(m_exponential.rate(), m_exponential.rate() + m_reduced->n)
+                         : m_rosenbrock.rate();
     for (const double rate : rates) fastest = std::max(fastest, std::abs(rate));
     return fastest;
 }

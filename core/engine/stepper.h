@@ -24,6 +24,7 @@ struct Tolerances {
     double port_V = 0.05;    ///< error a step allowed in a port voltage: a guard, the charges are the measure
     double darkShare =
         1e-3; ///< a lamp under this share of its rated current counts as if it carried that much
+    bool insideMatters = true; ///< what lies within a step is looked at, besides where it ends
 };
 
 /// How a step's dense output is to be evaluated.
@@ -31,7 +32,9 @@ enum class StepKind { exponential, rosenbrock };
 
 class Stepper {
   public:
-    explicit Stepper(Tolerances tolerances) : m_tol(tolerances), m_exponential(tolerances.accuracy) {}
+    explicit Stepper(const Tolerances& tolerances)
+        : m_tol(tolerances),
+          m_exponential(tolerances.accuracy, tolerances.voltage_V, tolerances.insideMatters) {}
 
     /// Sets the capacitor voltages that the next enter() begins at.
     void setStart(std::vector<double> y) {
@@ -66,6 +69,12 @@ class Stepper {
     StepKind kind() const { return m_useExponential ? StepKind::exponential : StepKind::rosenbrock; }
     /// Whether the trajectory within an attempt is as exact as its end.
     bool denseIsExact() const { return m_useExponential; }
+    /// See ExponentialMarch::foreseenRise; only where denseIsExact().
+    std::optional<double> foreseenRise(int timer, int row, double h) const {
+        return m_exponential.foreseenRise(timer, row, h);
+    }
+    /// Error over what is allowed if the last attempt is ended at time t [s]; only where denseIsExact().
+    double endError(double t) const { return m_exponential.endError(t) / m_tol.voltage_V; }
     /// See ExponentialMarch::riseOf; only where denseIsExact().
     std::optional<double> riseWithin(int timer, int row) {
         const auto t = m_exponential.riseOf(timer, row);

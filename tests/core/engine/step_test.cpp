@@ -55,7 +55,7 @@ Workbench clamped() {
 double marched(const Reduced& reduced, double span, int steps, bool exponential) {
     const double start = 1.5, h = span / steps;
     if (exponential) {
-        ExponentialMarch march(1e-12);
+        ExponentialMarch march(1e-12, 1, true);
         EXPECT_TRUE(march.enter(reduced, &start));
         for (int k = 0; k < steps; ++k) {
             EXPECT_TRUE(std::isfinite(march.attempt(h)));
