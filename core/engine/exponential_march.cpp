@@ -184,9 +184,7 @@ bool ExponentialMarch::accept() {
 }
 
 Watched ExponentialMarch::watched(int timer, bool atEnd) const {
-    const auto& point = atEnd ? m_kernel->end : m_kernel->base;
-    const auto row = [&](int k) { return m_fold->row(4 * timer + k, point.y.data(), point.i.data()); };
-    return {row(0), row(1), row(2), row(3)};
+    return {row(timer, 0, atEnd), row(timer, 1, atEnd), row(timer, 2, atEnd), row(timer, 3, atEnd)};
 }
 
 void ExponentialMarch::ports(bool atEnd, double* u) const {
@@ -270,7 +268,7 @@ std::optional<double> ExponentialMarch::riseOf(int timer, int row) {
         const double x = m_fold->row(4 * timer + row, m_kernel->end.y.data(), m_kernel->end.i.data());
         const double shift = rate > 0 ? std::clamp(-x / rate, -0.01 * m_h, 0.01 * m_h) : 0;
         t = std::max(t + shift, 0.0);
-        if (std::abs(shift) <= 1e-9 * m_h) break; // what is left is its square
+        if (std::abs(shift) <= m_band.shift * m_h) break; // what is left is a small share of it
     }
     return t;
 }

@@ -38,6 +38,10 @@ class ExponentialMarch {
     const double* endY() const { return m_kernel->end.y.data(); }
     const double* rate() const { return m_kernel->rate(); }
     Watched watched(int timer, bool atEnd) const;
+    double row(int timer, int row, bool atEnd) const {
+        const auto& point = atEnd ? m_kernel->end : m_kernel->base;
+        return m_fold->row(4 * timer + row, point.y.data(), point.i.data());
+    }
     /// The voltages of all ports at the base or the end.
     void ports(bool atEnd, double* u) const;
     /// The charge through lamp `index` (as in lampsOf) from the base to the end.

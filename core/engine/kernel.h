@@ -110,7 +110,7 @@ class Kernel final : public StepKernel<V> {
         m_d = folded.drifting;
         m_close = close;
         for (int k = 0; k < n(); ++k) base.y[k] = y[k];
-        for (int k = 0; k < kept(); ++k) base.u[k] = m_inner[k] = guess[k];
+        for (int k = 0; k < kept(); ++k) base.u[k] = guess[k];
         const Mask solved = solveAfresh();
         return solved & prepare();
     }
@@ -696,19 +696,17 @@ class Kernel final : public StepKernel<V> {
             if (!all(aside)) {
                 if (any(outside)) begin = select(outside, shareAt(path, from, to, from), begin);
                 if (any(beyond)) finish = select(beyond, shareAt(path, from, to, to), finish);
-                // Gauss and Legendre, eight points.
-                constexpr double places[] = {0.1834346424956498, 0.5255324099163290, 0.7966664774136267,
-                                             0.9602898564975363};
-                constexpr double weights[] = {0.3626837833783620, 0.3137066458778873, 0.2223810344533745,
-                                              0.1012285362903763};
+                // Gauss and Legendre, six points.
+                constexpr double places[] = {0.2386191860831969, 0.6612093864662645, 0.9324695142031521};
+                constexpr double weights[] = {0.4679139345726910, 0.3607615730481386, 0.1713244923791704};
                 const V centre = 0.5 * (begin + finish), half = 0.5 * (finish - begin);
                 // Where the path ends elsewhere, the law is passed at another time.
                 const V full = m_f->laws[port].p[0];
                 const V gained = lane::magnitude(along(path, finish) - along(path, begin)) / (finish - begin);
                 path.sensitivity =
                     select(aside, V(0), full * finish / lane::larger(gained, V(4 * driftWidth)));
-                path.rough = select(aside, V(0), 1e-3 * full * half);
-                for (int k = 0; k < 4; ++k)
+                path.rough = select(aside, V(0), 3e-3 * full * half);
+                for (int k = 0; k < 3; ++k)
                     for (const double side : {-1.0, 1.0}) {
                         const V share = centre + half * V(side * places[k]);
                         const V r = evaluate(along(path, share)) * half * V(weights[k]);
@@ -749,7 +747,7 @@ class Kernel final : public StepKernel<V> {
     std::array<V, maxN> m_F, m_fm, m_e3, m_e4, m_bend;
     std::array<Phi<V>, maxN> m_phi;
     V m_r[2][maxKept];
-    V m_inner[maxKept];
+    V m_inner[maxKept]{}; ///< warm starts of the laws, of any state before: any number will do
     V m_V[maxQ * maxQ];
     V m_Vd[maxQ * maxD];
     V m_PX[maxKept * maxN];

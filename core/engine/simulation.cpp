@@ -234,12 +234,13 @@ std::optional<double> Simulation::crossing(std::size_t timer, double h) {
     const bool plain = m_stepper.denseIsExact() && state.awake && state.dwellUntil_s <= m_time;
     if (!plain) return crossingBySearch(timer, h);
     const int k = static_cast<int>(timer);
-    const Watched base = m_stepper.watchedAtBase(k), end = m_stepper.watchedAtEnd(k);
     // The usual course: one comparator alone can flip the latch.
-    const bool one = state.latch ? base.reset < 0 && end.reset < 0 && base.trigger <= 1e-9 && end.trigger < 0
-                                 : base.reset < 0 && end.reset < 0;
+    enum { trigger, threshold, reset };
+    const bool one = m_stepper.rowAtBase(k, reset) < 0 && m_stepper.rowAtEnd(k, reset) < 0 &&
+                     (!state.latch ||
+                      (m_stepper.rowAtBase(k, trigger) <= 1e-9 && m_stepper.rowAtEnd(k, trigger) < 0));
     if (!one) return crossingBySearch(timer, h);
-    return m_stepper.riseWithin(k, state.latch ? 1 : 0);
+    return m_stepper.riseWithin(k, state.latch ? threshold : trigger);
 }
 
 std::optional<double> Simulation::crossingBySearch(std::size_t timer, double h) {

@@ -69,7 +69,8 @@ void Stepper::count() {
 void Stepper::finish() {
     count();
     const double* y = m_useExponential ? m_exponential.endY() : m_rosenbrock.end().y();
-    setStart({y, y + m_reduced->n});
+    m_start.assign(y, y + m_reduced->n);
+    m_set = true;
 }
 
 bool Stepper::accept() {

@@ -75,6 +75,9 @@ class Stepper {
     }
     /// Error over what is allowed if the last attempt is ended at time t [s]; only where denseIsExact().
     double endError(double t) const { return m_exponential.endError(t) / m_tol.voltage_V; }
+    /// One of the numbers of Watched, in its order; only where denseIsExact().
+    double rowAtBase(int timer, int row) const { return m_exponential.row(timer, row, false); }
+    double rowAtEnd(int timer, int row) const { return m_exponential.row(timer, row, true); }
     /// See ExponentialMarch::riseOf; only where denseIsExact().
     std::optional<double> riseWithin(int timer, int row) {
         const auto t = m_exponential.riseOf(timer, row);
