@@ -64,11 +64,12 @@ class StepKernel {
     /// Begins at capacitor voltages y with a guess of the kept ports' voltages: solves the port equations.
     /// @param close Newton's steps below this end the iteration [V]. @return lanes where it found a solution.
     virtual Mask begin(const Folded<V>& folded, const V* y, const V* guess, double close) = 0;
-    /// A step of length h [s] from the base. @return the largest error estimate of a capacitor voltage [V],
-    /// infinite where a stage had no solution.
+    /// A step of length h [s] from the base, whose end is not valid before endAt(). @return the largest error
+    /// estimate of a capacitor voltage [V], infinite where a stage had no solution.
     virtual V attempt(V h) = 0;
-    /// Error of a capacitor voltage by a drifting port, given by its place among the kept ones, in the last
-    /// attempt [V]. It falls no faster than the step, so that it is not part of what attempt() gives.
+    /// Error of a capacitor voltage by a drifting port, given by its place among the kept ones, at the
+    /// present end of the last attempt [V]. It falls no faster than the step, so that it is not part of what
+    /// attempt() gives.
     virtual V driftError(int kept) const = 0;
     /// Error of a capacitor voltage if the last attempt is ended at time t [s] instead [V].
     virtual V endError(V t) const = 0;
@@ -142,24 +143,20 @@ class Kernel final : public StepKernel<V> {
         }
         V worst(0);
         for (int k = 0; k < n(); ++k) {
-            V error(0), y = base.y[k];
-            for (int j = 0; j < n(); ++j) {
-                error += m_basis.vectors[k * n() + j] * missed[j];
-                y += m_basis.vectors[k * n() + j] * c[j];
-            }
-            this->end.y[k] = y;
+            V error(0);
+            for (int j = 0; j < n(); ++j) error += m_basis.vectors[k * n() + j] * missed[j];
             worst = lane::larger(worst, lane::magnitude(error));
-            solved = solved & lane::finite(y) & lane::finite(error);
-        }
-        solved = solved & finish(c, m_r[1]);
-        for (int k = 0; k < d(); ++k) {
-            const V missedBy = lane::magnitude(this->end.u[q() + k] - m_path[k].end);
-            m_driftError[k] = m_path[k].effect * (missedBy * m_path[k].sensitivity + m_path[k].rough);
+            solved = solved & lane::finite(c[k]) & lane::finite(error);
+            m_c[k] = c[k];
         }
         return select(solved, worst, V(std::numeric_limits<double>::infinity()));
     }
 
-    V driftError(int kept) const override { return m_driftError[kept - q()]; }
+    V driftError(int kept) const override {
+        const Path& path = m_path[kept - q()];
+        const V missedBy = lane::magnitude(this->end.u[kept] - along(path, m_endShare));
+        return path.effect * (missedBy * path.sensitivity + path.rough);
+    }
 
     V endError(V t) const override {
         V worst(0);
@@ -176,14 +173,22 @@ class Kernel final : public StepKernel<V> {
 
     Mask endAt(V t) override {
         V c[maxN], r[maxKept];
-        modes(t, c);
+        m_endShare = t / m_h;
+        if (all((t >= m_h) & (t <= m_h))) {
+            for (int k = 0; k < n(); ++k) c[k] = m_c[k];
+            for (int k = 0; k < kept(); ++k) r[k] = m_r[1][k];
+        } else {
+            modes(t, c);
+            remainder(t, r);
+        }
+        Mask solved = maskOf<V>(true);
         for (int k = 0; k < n(); ++k) {
             V y = base.y[k];
             for (int j = 0; j < n(); ++j) y += m_basis.vectors[k * n() + j] * c[j];
             this->end.y[k] = y;
+            solved = solved & lane::finite(y);
         }
-        remainder(t, r);
-        return finish(c, r);
+        return solved & finish(c, r);
     }
 
     Mask accept(Mask moved) override {
@@ -754,7 +759,8 @@ class Kernel final : public StepKernel<V> {
     V m_KX[maxN * maxKept];
     V m_Kd[maxN * maxD];
     Path m_path[maxD];
-    V m_driftError[maxD];
+    V m_c[maxN]; ///< eigen-coordinates of the end of the last attempt
+    V m_endShare{};
     bool m_fastModes[maxN];
     V m_weight[maxN][6];
     V m_fix[maxN]; ///< what the drifting currents do to each mode by the end, beyond what their cubics do

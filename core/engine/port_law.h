@@ -30,7 +30,9 @@ struct StraightBand {
     double shift = 1e-7;    ///< a correction of a crossing by less than this share of the step is the last
     /// A share of `accuracy` / 100 of what a law switches is neglected at most.
     static StraightBand of(double accuracy) {
-        return {.widths = std::clamp(-std::log(0.01 * accuracy), 8.0, 37.0), .current = 1e-8 * accuracy, .shift = 0.1 * accuracy};
+        return {.widths = std::clamp(-std::log(0.01 * accuracy), 8.0, 37.0),
+                .current = 1e-8 * accuracy,
+                .shift = 0.1 * accuracy};
     }
 };
 

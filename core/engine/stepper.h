@@ -47,6 +47,8 @@ class Stepper {
     /// Tries a step of length h [s] from the base. @return the error over what is allowed; not finite if it
     /// failed.
     double attempt(double h);
+    /// See ExponentialMarch::attemptToRise; only where denseIsExact().
+    double attemptToRise(double h, int timer, int row, double after_s, double& rise_s);
     /// Ends the last attempt at time t [s] from its base instead. @return false where it cannot be solved.
     bool endAt(double t);
     /// The end of the last attempt becomes the base of another state, which enter() follows to.
@@ -97,6 +99,7 @@ class Stepper {
     std::vector<double> m_start;
     bool m_set = false; ///< m_start is where the next enter() begins
     double m_h = 0, m_end = 0;
+    double m_counted = 0; ///< the end up to which the lamps' last charges were taken
 
     struct Lamp {
         int junction = 0;
