@@ -142,7 +142,7 @@ double Simulation::nextTimed() const {
 double Simulation::wish(std::size_t timer, const Point& point, double time_s) const {
     const TimerState& t = m_timers[timer];
     const Watched w = m_stepper.reduced().watched(static_cast<int>(timer), point.y(), point.i.data());
-    if (!t.awake) return time_s < wakeAfter_s ? -1.0 : w.supply;
+    if (!t.awake) return t.powered ? -1.0 : w.supply; // once seen, the supply counts, also where it falls back
     if (time_s < t.dwellUntil_s) return -1.0;
     // Reset first, then trigger, then threshold: the latch's order of precedence.
     if (t.latch) return std::max(w.reset, std::min(w.threshold, -w.trigger));
@@ -162,10 +162,10 @@ bool Simulation::settleInstant(int crossed) {
     // The timer whose crossing was landed on acts by that, not by a level that rounding may leave just short.
     if (crossed >= 0) {
         TimerState& t = m_timers[static_cast<std::size_t>(crossed)];
-        if (t.awake)
+        if (!t.awake)
+            t.powered = true;
+        else if (t.outputDue_s > m_time) // else the output follows first, and the levels after it count
             flip(static_cast<std::size_t>(crossed));
-        else
-            t.awake = true;
     }
     bool changed = false;
     for (std::size_t k = 0; k < m_switches.size(); ++k)
@@ -209,7 +209,7 @@ bool Simulation::settleInstant(int crossed) {
 
 /// When within the attempted step of length h a timer's wish turns positive, or nothing.
 std::optional<double> Simulation::crossing(std::size_t timer, double h) {
-    const double pause = m_timers[timer].awake ? m_timers[timer].dwellUntil_s : wakeAfter_s;
+    const double pause = m_timers[timer].awake ? m_timers[timer].dwellUntil_s : 0;
     const auto wishAt = [&](double t) {
         m_stepper.inside(t, m_probe);
         return wish(timer, m_probe, std::max(m_time + t, pause));
