@@ -109,10 +109,11 @@ Workbench variable() {
     return lamp(b, "1", "white", 330, "output", "ground");
 }
 
-/// A nearly empty battery: each switching shakes the supply by hundreds of millivolts.
+/// A nearly empty battery: each switching shakes the supply by hundreds of millivolts. The timing capacitor
+/// is full, so that the output falls as soon as the supply is up.
 Workbench tiredBattery() {
     Workbench b = astable({.supply_V = 5.2, .r1_ohm = 4.7e3, .r2_ohm = 47e3}, false);
-    b.set("BT1.resistance=22");
+    b.set("BT1.resistance=22").set("C1.initial_voltage=4.8");
     capacitor(b, "C3", {{"capacitance", 47e-6}, {"esr", 0.6}}, "supply", "ground");
     capacitor(b, "C2", {{"capacitance", 10e-9}}, "control", "ground");
     b.net("control", {"U1:5"});
@@ -140,10 +141,11 @@ Workbench cmos() {
     return b;
 }
 
-/// Pin 8 is far under eight tenths of the supply for longer than the timer waits for it.
+/// Pin 8 is far under eight tenths of the supply for longer than the timer waits for it. The timing capacitor
+/// is over its level by then.
 Workbench slowToPowerUp() {
     Workbench b = astableWithLamp({.r1_ohm = 2.2e3, .r2_ohm = 8.2e3, .c_farad = 4.7e-6}, 470);
-    b.set("BT1.resistance=47");
+    b.set("BT1.resistance=47").set("C1.initial_voltage=4");
     return capacitor(b, "C3", {{"capacitance", 2.2e-3}, {"esr", 0.2}}, "supply", "ground");
 }
 
@@ -163,6 +165,20 @@ Workbench chargedBefore() {
 Workbench loop() {
     Workbench b = bareTimer();
     return b.net("timing", {"U1:3"});
+}
+
+/// Pin 1 stands on a resistor, above 0 V by what the timer draws, and reset comes and goes slowly.
+Workbench raisedGround() {
+    Workbench b = astable({.r2_ohm = 33e3}, false);
+    b.open("U1:1").open("U1:4");
+    b.net("raised", {"U1:1"});
+    resistor(b, "R6", 100, "raised", "ground");
+    b.part(PartKind::toggle, "S1", {{"presses", circuit::Intervals{{0.2, 0.3}, {1.1, 1.5}}}});
+    b.net("reset", {"U1:4", "S1:1"}).net("pull", {"S1:2"});
+    resistor(b, "R9", 10e3, "supply", "reset");
+    resistor(b, "R8", 100, "pull", "ground");
+    capacitor(b, "C9", {{"capacitance", 4.7e-6}}, "reset", "ground");
+    return lamp(b, "1", "red", 470, "output", "ground");
 }
 
 /// Threshold and control pin in one net: their distance is 0 for ever, and nothing but the slow reset pin
@@ -246,6 +262,7 @@ std::vector<Wiring> wirings() {
         {"fast", fast(), 20},
         {"charged before", chargedBefore()},
         {"output fed back to the inputs", loop(), 20},
+        {"raised ground", raisedGround()},
         {"threshold joined to the control pin", joinedLevels(), 2},
         {"supply up only briefly", briefSupply()},
         {"trigger shorter than the delay", shortTrigger(), 2},
