@@ -160,7 +160,7 @@ double Simulation::nextTimed() const {
 
 double Simulation::wish(std::size_t timer, const Watched& w, double time_s) const {
     const TimerState& t = m_timers[timer];
-    if (!t.awake) return time_s < wakeAfter_s ? -1.0 : w.supply;
+    if (!t.awake) return t.powered ? -1.0 : w.supply; // once seen, the supply counts, also where it falls back
     if (time_s < t.dwellUntil_s) return -1.0;
     // Reset first, then trigger, then threshold: the latch's order of precedence.
     if (t.latch) return std::max(w.reset, std::min(w.threshold, -w.trigger));
@@ -180,10 +180,10 @@ bool Simulation::settleInstant(int crossed) {
     // The timer whose crossing was landed on acts by that, not by a level that rounding may leave just short.
     if (crossed >= 0) {
         TimerState& t = m_timers[static_cast<std::size_t>(crossed)];
-        if (t.awake)
+        if (!t.awake)
+            t.powered = true;
+        else if (t.outputDue_s > m_time) // else the output follows first, and the levels after it count
             flip(static_cast<std::size_t>(crossed), m_time);
-        else
-            t.awake = true;
     }
     bool changed = false;
     for (std::size_t k = 0; k < m_switches.size(); ++k)
@@ -234,8 +234,7 @@ double Simulation::wishWithin(std::size_t timer, double t, double time_s) {
 /// When within the attempted step of length h a timer's wish turns positive, or nothing. May move the end.
 std::optional<double> Simulation::crossing(std::size_t timer, double h) {
     const TimerState& state = m_timers[timer];
-    if (!plain(timer)) return crossingBySearch(timer, h);
-    if (!onlyOne(timer)) return crossingBySearch(timer, h);
+    if (!plain(timer) || !onlyOne(timer)) return crossingBySearch(timer, h);
     return m_stepper.riseWithin(static_cast<int>(timer), state.latch ? threshold : trigger);
 }
 
@@ -249,7 +248,7 @@ bool Simulation::onlyOne(std::size_t timer) const {
 }
 
 std::optional<double> Simulation::crossingBySearch(std::size_t timer, double h) {
-    const double pause = m_timers[timer].awake ? m_timers[timer].dwellUntil_s : wakeAfter_s;
+    const double pause = m_timers[timer].awake ? m_timers[timer].dwellUntil_s : 0;
     const auto wishAt = [&](double t) { return wishWithin(timer, t, std::max(m_time + t, pause)); };
     if (m_time + h < pause) return std::nullopt;
     double low = std::max(pause - m_time, 0.0), high = h;
