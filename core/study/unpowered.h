@@ -1,0 +1,18 @@
+// Why a timer has no supply voltage to work with: a short, a gap, a group of parts that floats.
+//
+//   for (const Cause& c : unpoweredCauses(board, &at)) say(c.sentence);
+#pragma once
+
+#include "core/engine/waveform.h"
+#include "core/study/cause.h"
+
+namespace blinkwright::study {
+
+/// Nothing in the timer works under about a volt: see the law of its own current.
+inline constexpr double leastSupply_V = 1;
+
+/// About the first timer of a board that has one.
+/// @param at the circuit at rest, or null where there was no run at all.
+std::vector<Cause> unpoweredCauses(const devices::Board& board, const engine::Instant* at);
+
+} // namespace blinkwright::study
