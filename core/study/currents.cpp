@@ -81,8 +81,8 @@ std::vector<Flow> flowsInto(const devices::Board& board, const engine::Instant& 
     if (node == devices::open) return {};
     Collector into(at, node);
     for (std::size_t k = 0; k < board.supplies.size(); ++k)
-        into.add(board.supplies[k].ref, board.supplies[k].ref, board.supplies[k].minus, board.supplies[k].plus,
-                 at.supply_A[k]);
+        into.add(board.supplies[k].ref, board.supplies[k].ref, board.supplies[k].minus,
+                 board.supplies[k].plus, at.supply_A[k]);
     for (const auto& part : board.resistors) into.resistance(part, part.a, part.b, part.resistance);
     for (const auto& part : board.variables) {
         into.resistance(part, part.a, part.wiper, part.upper);

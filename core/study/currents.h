@@ -12,9 +12,9 @@
 namespace blinkwright::study {
 
 struct Flow {
-    std::string name;      ///< `R1`, `leakage of C1`, `the threshold input of U1`
-    std::string place;     ///< `R1`, `C1`, `U1:6`
-    double current_A = 0;  ///< into the node: above 0 feeds it
+    std::string name;     ///< `R1`, `leakage of C1`, `the threshold input of U1`
+    std::string place;    ///< `R1`, `C1`, `U1:6`
+    double current_A = 0; ///< into the node: above 0 feeds it
 };
 
 /// The largest first, by magnitude; what carries less than a thousandth of the largest is left out.

@@ -92,7 +92,8 @@ std::optional<DcPath> dcPath(const devices::Board& board, Node from, Node to, co
         if (e->obstacle == Obstacle::backward) addOnce(path.backward, *e->ref);
         path.resistance_ohm += e->ohms;
     }
-    for (auto* list : {&path.parts, &path.openSwitches, &path.backward}) std::reverse(list->begin(), list->end());
+    for (auto* list : {&path.parts, &path.openSwitches, &path.backward})
+        std::reverse(list->begin(), list->end());
     return path;
 }
 

@@ -15,15 +15,15 @@
 namespace blinkwright::study {
 
 struct DcPath {
-    std::vector<std::string> parts; ///< in the order that the current meets them
-    double resistance_ohm = 0;      ///< a junction counts as its series resistance
+    std::vector<std::string> parts;        ///< in the order that the current meets them
+    double resistance_ohm = 0;             ///< a junction counts as its series resistance
     std::vector<std::string> openSwitches; ///< among the parts
     std::vector<std::string> backward;     ///< lamps, diodes and supplies among them that point the other way
     bool conducts() const { return openSwitches.empty() && backward.empty(); }
 };
 
-/// The path of least resistance; one that conducts goes before one that does not. Capacitors and timers are no
-/// way; a supply is one from its minus to its plus.
+/// The path of least resistance; one that conducts goes before one that does not. Capacitors and timers are
+/// no way; a supply is one from its minus to its plus.
 /// @param barred nodes that the path may not pass through.
 /// @return nothing where there is none; a path without parts where both are one node.
 std::optional<DcPath> dcPath(const devices::Board& board, devices::Node from, devices::Node to,

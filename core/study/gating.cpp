@@ -106,8 +106,8 @@ Cause byTimers(const devices::Board& board, const engine::Settled& settled) {
             const auto way = signals.toFirstTimer(timer.pins[static_cast<std::size_t>(pin)]);
             if (!way) continue;
             ways.push_back("the " + pinName(pin) + " of " + timer.ref +
-                           (way->parts.empty() ? " is joined to " : " reaches ") + pinName(way->pin) + " of " +
-                           ref + through(*way));
+                           (way->parts.empty() ? " is joined to " : " reaches ") + pinName(way->pin) +
+                           " of " + ref + through(*way));
             cause.places.push_back(ref + ":" + std::to_string(way->pin + 1));
             cause.places.insert(cause.places.end(), way->parts.begin(), way->parts.end());
             break;
@@ -142,8 +142,9 @@ Cause bySwitches(const devices::Board& board) {
     if (names.empty())
         cause.sentence = ref + " has no period: its output stops switching after the first flashes.";
     else
-        cause.sentence = ref + " has no single period of its own: with the switches as drawn its output stops "
-                               "switching, so its flashes are commanded by " +
+        cause.sentence = ref +
+                         " has no single period of its own: with the switches as drawn its output stops "
+                         "switching, so its flashes are commanded by " +
                          listed(names) + ".";
     return cause;
 }

@@ -107,8 +107,8 @@ class Rest {
         const bool joined = node(pins::trigger) == node(pins::threshold);
         if (m_timer.connected(pins::trigger) && at(pins::trigger) < 0.5 * m_level && !joined) {
             const auto [found, level] = apart(at(pins::trigger), 0.5 * m_level);
-            return {"Trigger (pin 2) of " + m_timer.ref + ", in " + net(pins::trigger) + ", stays at " + found +
-                        ", under its level of " + level + levelNote() +
+            return {"Trigger (pin 2) of " + m_timer.ref + ", in " + net(pins::trigger) + ", stays at " +
+                        found + ", under its level of " + level + levelNote() +
                         ", which keeps the output high: join pins 2 and 6 to the timing capacitor.",
                     {place(pins::trigger)}};
         }
@@ -122,7 +122,8 @@ class Rest {
                     {place(pins::threshold)}};
         const auto path = charging(pins::threshold);
         if (!path) {
-            cause.sentence += net(pins::threshold) + " is on no charging path. Join R1 from the supply to pin 7 "
+            cause.sentence += net(pins::threshold) +
+                              " is on no charging path. Join R1 from the supply to pin 7 "
                               "and R2 from pin 7 to pins 2 and 6.";
         } else if (!path->conducts()) {
             const bool isOpen = !path->openSwitches.empty();
@@ -135,9 +136,10 @@ class Rest {
             for (const std::string& part : path->parts)
                 if (std::find(cause.places.begin(), cause.places.end(), part) == cause.places.end())
                     cause.places.push_back(part);
-            cause.sentence += (flows.empty() ? "nothing charges it further" : flows) +
-                              ". Take smaller timing resistors, a capacitor that leaks less, and whatever else "
-                              "draws current off that net.";
+            cause.sentence +=
+                (flows.empty() ? "nothing charges it further" : flows) +
+                ". Take smaller timing resistors, a capacitor that leaks less, and whatever else "
+                "draws current off that net.";
         }
         return cause;
     }
@@ -163,7 +165,8 @@ class Rest {
         if (!path || flows.empty())
             cause.sentence += "the timing capacitor does not discharge. Join pin 7 to it through R2.";
         else
-            cause.sentence += flows + ". Whatever feeds that net keeps the timing capacitor from discharging: "
+            cause.sentence += flows +
+                              ". Whatever feeds that net keeps the timing capacitor from discharging: "
                               "it goes to pin 7, or out.";
         return cause;
     }

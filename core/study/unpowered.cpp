@@ -56,6 +56,13 @@ std::vector<std::string> groupOf(const devices::Board& board, Node start) {
     return refs;
 }
 
+/// The board with every switch that is ever pressed closed.
+devices::Board pressed(const devices::Board& board) {
+    devices::Board other = board;
+    for (auto& part : other.switches) part.closed = part.closed || !part.presses.empty();
+    return other;
+}
+
 /// What shorts a supply, where its own resistance takes up most of its voltage.
 std::optional<Cause> shortOf(const devices::Board& board, const engine::Instant& at, std::size_t k) {
     const auto& supply = board.supplies[k];
@@ -81,7 +88,8 @@ std::optional<Cause> shortOf(const devices::Board& board, const engine::Instant&
              (path->parts.size() > 1 ? " together" : "");
         append(places, path->parts);
     }
-    return Cause{supply.ref + " is shorted by " + by + ", and only " + lost + " are left at its pins.", places};
+    return Cause{supply.ref + " is shorted by " + by + ", and only " + lost + " are left at its pins.",
+                 places};
 }
 
 /// One of the timer's two supply leads: from a pole of the supply to a pin of the timer, or back.
@@ -112,6 +120,30 @@ std::optional<Cause> gapIn(const Lead& lead) {
 }
 
 } // namespace
+
+bool isFed(const devices::Board& given) {
+    const devices::Board board = pressed(given);
+    const auto& timer = board.timers.front();
+    const Node pin8 = timer.pins[pins::supply], pin1 = timer.pins[pins::ground];
+    const auto conducts = [&](Node from, Node to, const std::set<Node>& barred) {
+        const auto path = dcPath(board, from, to, barred);
+        return path && path->conducts();
+    };
+    bool fed = false, drained = false;
+    for (const auto& supply : board.supplies) {
+        fed = fed || conducts(supply.plus, pin8, {supply.minus, pin1});
+        drained = drained || conducts(pin1, supply.minus, {supply.plus, pin8});
+    }
+    for (std::size_t k = 1; k < board.timers.size() && !(fed && drained); ++k) {
+        const auto group = groupOf(board, board.timers[k].pins[pins::output]);
+        // A feed from an output may go through capacitors and diodes: a pump. It is enough that they hang
+        // together.
+        const bool joined = std::find(group.begin(), group.end(), timer.ref) != group.end();
+        fed = fed || joined;
+        drained = drained || joined;
+    }
+    return fed && drained;
+}
 
 std::vector<Cause> unpoweredCauses(const devices::Board& board, const engine::Instant* at) {
     const auto& timer = board.timers.front();
@@ -149,7 +181,8 @@ std::vector<Cause> unpoweredCauses(const devices::Board& board, const engine::In
         volts = t.supply_V - t.ground_V;
         if (volts < -1e-2)
             return {{"Pin 8 of " + timer.ref + " lies " + text(-volts, Unit::volt) +
-                         " below pin 1: " + supply.ref + " is the wrong way round. Join pin 8 to its plus and "
+                         " below pin 1: " + supply.ref +
+                         " is the wrong way round. Join pin 8 to its plus and "
                          "pin 1 to its minus.",
                      {place8, place1, supply.ref}}};
         if (auto cause = shortOf(board, *at, index)) return {*cause};
@@ -167,8 +200,8 @@ std::vector<Cause> unpoweredCauses(const devices::Board& board, const engine::In
             shown.push_back(std::to_string(group.size() - 5) + " more parts");
         }
         return {{listed(shown) + (group.size() > 1 ? " float" : " floats") + ": no part joins " +
-                     (group.size() > 1 ? "them" : "it") + " to " + supply.ref + ". Join pin 8 of " + timer.ref +
-                     " to its plus and pin 1 to its minus.",
+                     (group.size() > 1 ? "them" : "it") + " to " + supply.ref + ". Join pin 8 of " +
+                     timer.ref + " to its plus and pin 1 to its minus.",
                  group}};
     }
     const Lead up{"the plus of " + supply.ref, "pin 8 of " + timer.ref, supply.ref + ":plus", place8,

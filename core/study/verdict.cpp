@@ -24,18 +24,23 @@ std::string listed(const std::vector<std::string>& items) {
 
 namespace {
 
-/// The first timer's supply voltage at the end of the run, or the highest at a switching if that is more.
+/// Whether the first timer has a supply voltage to work with at the end of the run or about its last
+/// switchings: comparators of the model work at any voltage, those of a timer do not.
 bool powered(const devices::Board& board, const Run& run) {
-    if (run.wave.empty() || board.timers.empty()) return true; // nothing says otherwise
+    if (!isFed(board)) return false;
+    if (run.wave.empty()) return true; // nothing says otherwise
     engine::Instant at;
     const auto enough = [&](double time_s, engine::Side side) {
         run.wave.instant(time_s, side, at);
         return at.timers.front().supply_V - at.timers.front().ground_V >= leastSupply_V;
     };
     if (enough(run.wave.end_s(), engine::Side::before)) return true;
-    return std::any_of(run.switchings.begin(), run.switchings.end(), [&](const engine::Switching& s) {
-        return enough(s.time_s, engine::Side::before) || enough(s.time_s, engine::Side::after);
-    });
+    const std::size_t count = run.switchings.size(), looked = std::min<std::size_t>(4, count);
+    return std::any_of(run.switchings.end() - static_cast<std::ptrdiff_t>(looked), run.switchings.end(),
+                       [&](const engine::Switching& s) {
+                           return enough(s.time_s, engine::Side::before) ||
+                                  enough(s.time_s, engine::Side::after);
+                       });
 }
 
 /// The timer that switched most.
@@ -50,10 +55,12 @@ const std::string& busiest(const devices::Board& board, const Run& run) {
 Cause budgetCause(const devices::Board& board, const Run& run) {
     const auto& report = run.report;
     const std::string within = " within " + units::formatQuantity(report.reached_s, Unit::second);
-    // A phase takes some steps to some hundreds of them: a run of so few switchings was not kept busy by them.
+    // A phase takes some steps to some hundreds of them: a run of so few switchings was not kept busy by
+    // them.
     const bool idle = static_cast<double>(report.events) < 1e-3 * static_cast<double>(report.steps);
     if (report.reason == StopReason::stepBudget && idle)
-        return {"The run was ended after " + std::to_string(report.steps) + " steps" + within +
+        return {"The run was ended after " + std::to_string(report.steps + report.rejected) + " steps" +
+                    within +
                     ": something in the circuit moves far faster than the timer. Look for a value that is "
                     "far too small or too large.",
                 {board.timers.front().ref}};
@@ -88,8 +95,8 @@ Judgement judgeRun(const devices::Board& board, const Run& run) {
                   {}}}};
     if (!powered(board, run)) {
         engine::Instant at;
-        run.wave.instant(run.wave.end_s(), engine::Side::before, at);
-        return {Verdict::cannotRun, unpoweredCauses(board, &at)};
+        if (!run.wave.empty()) run.wave.instant(run.wave.end_s(), engine::Side::before, at);
+        return {Verdict::cannotRun, unpoweredCauses(board, run.wave.empty() ? nullptr : &at)};
     }
     switch (run.report.reason) {
     case StopReason::flashesReached:
