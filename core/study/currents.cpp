@@ -19,8 +19,8 @@ class Collector {
     /// A current that leaves `from` and enters `to`.
     void add(const std::string& name, const std::string& place, Node from, Node to, double current_A) {
         if (from == to) return;
-        if (to == m_node) m_flows.push_back({name, place, current_A});
-        if (from == m_node) m_flows.push_back({name, place, -current_A});
+        if (to == m_node) sum(name, place, current_A);
+        if (from == m_node) sum(name, place, -current_A);
     }
     void resistance(const devices::Named& part, Node a, Node b, double ohms) {
         if (a == devices::open || b == devices::open) return;
@@ -32,6 +32,16 @@ class Collector {
     std::vector<Flow> take() { return std::move(m_flows); }
 
   private:
+    /// Both sections of one variable resistor, or both ends of a divider, are one flow.
+    void sum(const std::string& name, const std::string& place, double current_A) {
+        const auto known = std::find_if(m_flows.begin(), m_flows.end(),
+                                        [&](const Flow& f) { return f.name == name && f.place == place; });
+        if (known == m_flows.end())
+            m_flows.push_back({name, place, current_A});
+        else
+            known->current_A += current_A;
+    }
+
     const engine::Instant& m_at;
     Node m_node;
     std::vector<Flow> m_flows;
@@ -72,7 +82,7 @@ void timerFlows(Collector& into, const devices::Timer& timer, const engine::Time
         into.add(name, place(pins::control), node(pins::control), ground,
                  0.5 * level / sheet.divider_resistance);
     }
-    into.add("the own current of " + timer.ref, place(pins::supply), supply, ground, t.idle_A);
+    into.add(timer.ref + " itself", place(pins::supply), supply, ground, t.idle_A);
 }
 
 } // namespace

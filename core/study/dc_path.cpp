@@ -22,7 +22,7 @@ struct Edge {
 /// What an obstacle weighs against resistance: any way without one is shorter.
 constexpr double obstacleWeight = 1e18;
 
-std::vector<Edge> edgesOf(const devices::Board& board) {
+std::vector<Edge> edgesOf(const devices::Board& board, const devices::Supply* without) {
     std::vector<Edge> edges;
     const auto both = [&](const devices::Named& part, Node a, Node b, double ohms,
                           Obstacle obstacle = Obstacle::none) {
@@ -48,7 +48,8 @@ std::vector<Edge> edgesOf(const devices::Board& board) {
     };
     for (const auto& part : board.junctions)
         oneWay(part, part.anode, part.cathode, part.law.seriesResistance);
-    for (const auto& part : board.supplies) oneWay(part, part.minus, part.plus, part.resistance);
+    for (const auto& part : board.supplies)
+        if (&part != without) oneWay(part, part.minus, part.plus, part.resistance);
     return edges;
 }
 
@@ -58,9 +59,10 @@ void addOnce(std::vector<std::string>& list, const std::string& ref) {
 
 } // namespace
 
-std::optional<DcPath> dcPath(const devices::Board& board, Node from, Node to, const std::set<Node>& barred) {
+std::optional<DcPath> dcPath(const devices::Board& board, Node from, Node to, const std::set<Node>& barred,
+                             const devices::Supply* without) {
     if (from == devices::open || to == devices::open) return std::nullopt;
-    const auto edges = edgesOf(board);
+    const auto edges = edgesOf(board, without);
     std::multimap<Node, const Edge*> leaving;
     for (const Edge& e : edges) leaving.emplace(e.from, &e);
     struct Ahead {

@@ -25,8 +25,10 @@ struct DcPath {
 /// The path of least resistance; one that conducts goes before one that does not. Capacitors and timers are
 /// no way; a supply is one from its minus to its plus.
 /// @param barred nodes that the path may not pass through.
+/// @param without a supply that is left out, or null.
 /// @return nothing where there is none; a path without parts where both are one node.
 std::optional<DcPath> dcPath(const devices::Board& board, devices::Node from, devices::Node to,
-                             const std::set<devices::Node>& barred = {});
+                             const std::set<devices::Node>& barred = {},
+                             const devices::Supply* without = nullptr);
 
 } // namespace blinkwright::study

@@ -15,15 +15,19 @@ using units::Unit;
 
 namespace {
 
+/// What is under a nanovolt is rounding.
+double rounded(double value) {
+    return std::abs(value) < 1e-9 ? 0 : value;
+}
 std::string volts(double value) {
-    return units::formatQuantity(value, Unit::volt);
+    return units::formatQuantity(rounded(value), Unit::volt);
 }
 
 /// Two voltages with as many digits as it takes to tell them apart.
 std::pair<std::string, std::string> apart(double a, double b) {
     for (int digits = 3; digits < 10; ++digits) {
-        auto texts = std::pair{units::formatQuantity(a, Unit::volt, digits),
-                               units::formatQuantity(b, Unit::volt, digits)};
+        auto texts = std::pair{units::formatQuantity(rounded(a), Unit::volt, digits),
+                               units::formatQuantity(rounded(b), Unit::volt, digits)};
         if (texts.first != texts.second) return texts;
     }
     return {volts(a), volts(b)};
@@ -70,20 +74,29 @@ class Rest {
                 {place(pins::reset)}};
     }
 
-    /// `40 uA come in through R2; leakage of C1 takes 39.9 uA`: who feeds and who drains a pin's net.
-    std::string balance(int pin, std::vector<std::string>& places) const {
+    /// Who feeds and who drains a pin's net.
+    struct Balance {
+        std::string text; ///< `it gets 40 uA through R2, and leakage of C1 takes 40 uA`; may be empty
+        std::vector<std::string> fed;     ///< by what
+        std::vector<std::string> drained; ///< by parts; what leaks and the inputs of timers are not counted
+    };
+    Balance balance(int pin, std::vector<std::string>& places) const {
         std::vector<std::string> in, out;
+        Balance b;
         for (const Flow& flow : flowsInto(m_board, m_at, node(pin))) {
             const std::string amount = units::formatQuantity(std::abs(flow.current_A), Unit::ampere);
-            if (flow.current_A > 0)
+            if (flow.current_A > 0) {
                 in.push_back(amount + " through " + flow.name);
-            else
+                b.fed.push_back(flow.name);
+            } else {
                 out.push_back(flow.name + " takes " + amount);
+                if (flow.name == flow.place) b.drained.push_back(flow.name);
+            }
             if (std::find(places.begin(), places.end(), flow.place) == places.end())
                 places.push_back(flow.place);
         }
-        if (in.empty() || out.empty()) return "";
-        return "it gets " + listed(in) + ", and " + listed(out);
+        if (!in.empty() && !out.empty()) b.text = "it gets " + listed(in) + ", and " + listed(out);
+        return b;
     }
 
     /// A way for current from the supply or a high output to a pin's net, one that conducts before one that
@@ -132,14 +145,15 @@ class Rest {
             cause.sentence += listed(blocking) + (isOpen ? " is open" : " lies the wrong way round") +
                               " in its only charging path.";
         } else {
-            const std::string flows = balance(pins::threshold, cause.places);
+            const Balance flows = balance(pins::threshold, cause.places);
             for (const std::string& part : path->parts)
                 if (std::find(cause.places.begin(), cause.places.end(), part) == cause.places.end())
                     cause.places.push_back(part);
+            cause.sentence += flows.text.empty() ? "nothing charges it further" : flows.text;
             cause.sentence +=
-                (flows.empty() ? "nothing charges it further" : flows) +
-                ". Take smaller timing resistors, a capacitor that leaks less, and whatever else "
-                "draws current off that net.";
+                flows.drained.empty()
+                    ? ". Take smaller timing resistors or a capacitor that leaks less."
+                    : ". Take " + flows.drained.front() + " off that net, or smaller timing resistors.";
         }
         return cause;
     }
@@ -153,6 +167,17 @@ class Rest {
         Cause cause{"Trigger (pin 2) of " + m_timer.ref + " comes to rest at " + found +
                         ", above its level of " + level + levelNote() + ": ",
                     {place(pins::trigger)}};
+        // A discharge pin that cannot pull its own net down is to blame before anything behind it.
+        if (m_timer.connected(pins::discharge) && at(pins::discharge) > 0.5 * m_level &&
+            node(pins::discharge) != node(pins::trigger)) {
+            const Balance flows = balance(pins::discharge, cause.places);
+            if (!flows.text.empty()) {
+                cause.sentence += "discharge (pin 7) does not pull its net under " +
+                                  volts(at(pins::discharge)) + ", since " + flows.text +
+                                  ". Take larger resistors there.";
+                return cause;
+            }
+        }
         std::set<Node> high{node(pins::supply)};
         for (const auto& supply : m_board.supplies) high.insert(supply.plus);
         std::optional<DcPath> path;
@@ -160,14 +185,12 @@ class Rest {
             if (const auto way = dcPath(m_board, node(pins::trigger), node(pin), high);
                 way && (!path || !path->conducts()))
                 path = way;
-        const std::string flows =
-            path && path->conducts() ? balance(pins::trigger, cause.places) : std::string();
-        if (!path || flows.empty())
+        const Balance flows = path && path->conducts() ? balance(pins::trigger, cause.places) : Balance{};
+        if (flows.text.empty())
             cause.sentence += "the timing capacitor does not discharge. Join pin 7 to it through R2.";
         else
-            cause.sentence += flows +
-                              ". Whatever feeds that net keeps the timing capacitor from discharging: "
-                              "it goes to pin 7, or out.";
+            cause.sentence += flows.text + ". Lead " + flows.fed.front() +
+                              " to pin 7 instead of the timing capacitor, or take it out.";
         return cause;
     }
 

@@ -125,14 +125,11 @@ bool isFed(const devices::Board& given) {
     const devices::Board board = pressed(given);
     const auto& timer = board.timers.front();
     const Node pin8 = timer.pins[pins::supply], pin1 = timer.pins[pins::ground];
-    const auto conducts = [&](Node from, Node to, const std::set<Node>& barred) {
-        const auto path = dcPath(board, from, to, barred);
-        return path && path->conducts();
-    };
+    const auto conducts = [](const std::optional<DcPath>& path) { return path && path->conducts(); };
     bool fed = false, drained = false;
     for (const auto& supply : board.supplies) {
-        fed = fed || conducts(supply.plus, pin8, {supply.minus, pin1});
-        drained = drained || conducts(pin1, supply.minus, {supply.plus, pin8});
+        fed = fed || conducts(dcPath(board, supply.plus, pin8, {supply.minus, pin1}, &supply));
+        drained = drained || conducts(dcPath(board, pin1, supply.minus, {supply.plus, pin8}, &supply));
     }
     for (std::size_t k = 1; k < board.timers.size() && !(fed && drained); ++k) {
         const auto group = groupOf(board, board.timers[k].pins[pins::output]);
@@ -167,9 +164,9 @@ std::vector<Cause> unpoweredCauses(const devices::Board& board, const engine::In
 
     // The supply that is meant for this timer: one that reaches a pin of it, else the first.
     const auto reaches = [&](const devices::Supply& supply) {
-        return dcPath(board, supply.plus, pin8, {supply.minus, pin1}) ||
-               dcPath(board, pin1, supply.minus, {supply.plus, pin8}) ||
-               dcPath(board, supply.plus, pin1, {supply.minus, pin8});
+        return dcPath(board, supply.plus, pin8, {supply.minus, pin1}, &supply) ||
+               dcPath(board, pin1, supply.minus, {supply.plus, pin8}, &supply) ||
+               dcPath(board, supply.plus, pin1, {supply.minus, pin8}, &supply);
     };
     const auto found = std::find_if(board.supplies.begin(), board.supplies.end(), reaches);
     const auto& supply = found == board.supplies.end() ? board.supplies.front() : *found;
@@ -205,9 +202,9 @@ std::vector<Cause> unpoweredCauses(const devices::Board& board, const engine::In
                  group}};
     }
     const Lead up{"the plus of " + supply.ref, "pin 8 of " + timer.ref, supply.ref + ":plus", place8,
-                  dcPath(board, supply.plus, pin8, {supply.minus, pin1})};
+                  dcPath(board, supply.plus, pin8, {supply.minus, pin1}, &supply)};
     const Lead down{"the minus of " + supply.ref, "pin 1 of " + timer.ref, supply.ref + ":minus", place1,
-                    dcPath(board, pin1, supply.minus, {supply.plus, pin8})};
+                    dcPath(board, pin1, supply.minus, {supply.plus, pin8}, &supply)};
     std::vector<Cause> causes;
     for (const Lead& lead : {up, down})
         if (auto cause = gapIn(lead)) causes.push_back(*cause);

@@ -180,6 +180,13 @@ TEST(Verdict, NamesWhatKeepsTheTimingCapacitorFromDischarging) {
     EXPECT_THAT(cause.sentence, HasSubstr("through R9, and R2 takes"));
     EXPECT_THAT(cause.places, ElementsAre("U1:2", "R9", "R2"));
 
+    // R1 of 20 ohm: at 5.8 V and 0.15 A the discharge pin cannot take more.
+    Workbench strong = blinker();
+    strong.set("R1.resistance=20");
+    const Cause weak = only(strong, Verdict::settlesLow);
+    EXPECT_THAT(weak.sentence, HasSubstr("discharge (pin 7) does not pull its net under"));
+    EXPECT_THAT(weak.sentence, HasSubstr("through R1, and the discharge pin of U1 takes"));
+
     Workbench open = blinker();
     open.open("U1:7");
     EXPECT_THAT(only(open, Verdict::settlesLow).sentence, HasSubstr("Join pin 7 to it through R2"));
