@@ -142,7 +142,8 @@ double Simulation::nextTimed() const {
 double Simulation::wish(std::size_t timer, const Point& point, double time_s) const {
     const TimerState& t = m_timers[timer];
     const Watched w = m_stepper.reduced().watched(static_cast<int>(timer), point.y(), point.i.data());
-    if (!t.awake) return t.powered ? -1.0 : w.supply; // once seen, the supply counts, also where it falls back
+    if (!t.awake)
+        return t.powered ? -1.0 : w.supply; // once seen, the supply counts, also where it falls back
     if (time_s < t.dwellUntil_s) return -1.0;
     // Reset first, then trigger, then threshold: the latch's order of precedence.
     if (t.latch) return std::max(w.reset, std::min(w.threshold, -w.trigger));
