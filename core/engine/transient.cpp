@@ -73,6 +73,7 @@ Run simulate(const devices::Board& board, const RunRequest& request) {
                           .steps = request.stepBudget,
                           .events = request.eventBudget});
     run.switchings = sim.switchings();
+    run.phaseCharges_C = sim.phaseCharges();
     for (const auto& timer : sim.state().timers) run.outputs.push_back(timer.output);
     run.wave = sim.takeWave();
     return run;

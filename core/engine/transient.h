@@ -64,6 +64,9 @@ struct Run {
     Waveform wave;
     std::vector<Switching> switchings; ///< of all timers, ascending
     std::vector<bool> outputs;         ///< each timer's output at the end
+    /// For each switching of the first timer, the charge of each lamp that has current to carry since the one
+    /// before [C]; lamps in file order.
+    std::vector<double> phaseCharges_C;
     RunReport report;
 };
 

@@ -11,7 +11,6 @@
 #include "core/engine/transient.h"
 #include "tests/core/reference_circuits.h"
 #include "tests/reference/ida_board.h"
-#include "tests/reference/phase_charges.h"
 
 #include <benchmark/benchmark.h>
 
@@ -66,15 +65,19 @@ Outcome outcomeOf(const Trace& trace) {
     return out;
 }
 
-engine::RunRequest requestFor(double accuracy, bool keepWaveform) {
-    return {.flashes = cycles, .accuracy = accuracy, .keepWaveform = keepWaveform};
+engine::RunRequest requestFor(double accuracy) {
+    return {.flashes = cycles, .accuracy = accuracy, .keepWaveform = false};
 }
 
 Outcome oursAt(const devices::Board& board, double accuracy) {
-    const engine::Run run = engine::simulate(board, requestFor(accuracy, true));
+    const engine::Run run = engine::simulate(board, requestFor(accuracy));
     Outcome out;
     for (const auto& s : run.switchings) out.times_s.push_back(s.time_s);
-    out.charges_C = reference::phaseCharges(board, run);
+    const std::size_t lamps = board.junctions.size(); // all are lamps here
+    for (std::size_t k = 0; k < out.times_s.size(); ++k) {
+        const auto begin = run.phaseCharges_C.begin() + static_cast<std::ptrdiff_t>(k * lamps);
+        out.charges_C.emplace_back(begin, begin + static_cast<std::ptrdiff_t>(lamps));
+    }
     return out;
 }
 
@@ -221,7 +224,7 @@ OurChoice ourBest(const devices::Board& board, const Outcome& exact) {
         if (!(error <= allowedError)) continue;
         engine::Run run;
         const double time =
-            shortest_s(15, [&] { run = engine::simulate(board, requestFor(accuracy, false)); });
+            shortest_s(15, [&] { run = engine::simulate(board, requestFor(accuracy)); });
         if (time < choice.time_s) choice = {accuracy, error, time, run.report.steps};
     }
     if (choice.accuracy == 0) throw std::runtime_error("the engine reaches the error at no setting");
@@ -277,7 +280,7 @@ void registerBoth(const Figure& figure, const IdaChoice& ida, const OurChoice& o
         ("ours_" + figure.name).c_str(), [&figure, accuracy = ours.accuracy](benchmark::State& state) {
             for (auto _ : state)
                 benchmark::DoNotOptimize(
-                    engine::simulate(figure.board, requestFor(accuracy, false)).report.reached_s);
+                    engine::simulate(figure.board, requestFor(accuracy)).report.reached_s);
         }));
 }
 

