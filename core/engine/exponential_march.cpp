@@ -38,10 +38,12 @@ ExponentialMarch::Memory& ExponentialMarch::memoryOf(const Reduced& reduced) {
 /// The fold and the kernel for m_regimes.
 bool ExponentialMarch::useFold() {
     Memory& memory = *m_memory;
-    m_fold = nullptr;
+    const Folded<double>* known = nullptr;
     for (std::size_t k = 0; k < memory.folds.size(); ++k)
-        if (memory.regimesOfFolds[k] == m_regimes) m_fold = memory.folds[k].get();
-    if (!m_fold) {
+        if (memory.regimesOfFolds[k] == m_regimes) known = memory.folds[k].get();
+    if (known) {
+        m_fold = known;
+    } else {
         auto fold = std::make_unique<Folded<double>>();
         if (!fold->fold(memory.source, m_regimes.data())) return false;
         if (fold->q > mostBent || fold->drifting > mostDrifting) return false;
@@ -49,9 +51,9 @@ bool ExponentialMarch::useFold() {
         memory.regimesOfFolds.push_back(m_regimes);
         m_fold = memory.folds.back().get();
     }
-    for (const Sized& known : m_kernels)
-        if (known.q == m_fold->q && known.drifting == m_fold->drifting) {
-            m_kernel = known.kernel.get();
+    for (const Sized& sized : m_kernels)
+        if (sized.q == m_fold->q && sized.drifting == m_fold->drifting) {
+            m_kernel = sized.kernel.get();
             return true;
         }
     m_kernels.push_back({m_fold->q, m_fold->drifting, makeKernel<double>(*m_fold, m_basis)});
@@ -106,6 +108,7 @@ bool ExponentialMarch::solveAll(const double* y) {
 bool ExponentialMarch::enter(const Reduced& reduced, const double* y) {
     if (reduced.n > mostStates) return false;
     m_memory = &memoryOf(reduced);
+    m_lost = false;
     Memory& memory = *m_memory;
     m_y.assign(y, y + reduced.n);
     const auto m = static_cast<std::size_t>(reduced.m);
@@ -153,7 +156,10 @@ double ExponentialMarch::attempt(double h) {
         if (endHolds(error)) return error;
         ports(false, m_u.data());
         std::copy(m_kernel->base.y.begin(), m_kernel->base.y.begin() + m_fold->n, m_y.begin());
-        if (!begin(m_y.data())) break;
+        if (!begin(m_y.data())) {
+            m_lost = true;
+            break;
+        }
     }
     return failed;
 }

@@ -31,6 +31,9 @@ class ExponentialMarch {
     /// past the rise if it is found within h and nothing else is in the way. @param[out] rise_s when, or
     /// below 0 where the step ends at h.
     double attemptToRise(double h, int timer, int row, double after_s, double& rise_s);
+    /// Whether the last attempt came to where the method cannot be used; startOfLost() is where it began.
+    bool lost() const { return m_lost; }
+    const double* startOfLost() const { return m_y.data(); }
     /// Error of a capacitor voltage if the last attempt is ended at time t [s] instead [V].
     double endError(double t) const { return m_kernel->endError(t); }
     /// Ends the last attempt at time t [s] instead.
@@ -81,7 +84,7 @@ class ExponentialMarch {
     bool mayDrift(int port) const;
 
     double m_close, m_allowed_V;
-    bool m_insideMatters;
+    bool m_insideMatters, m_lost = false;
     StraightBand m_band;
     std::vector<std::unique_ptr<Memory>> m_memories;
     Memory* m_memory = nullptr;

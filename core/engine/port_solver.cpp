@@ -55,6 +55,7 @@ bool PortSolver::solve(const Reduced& r, const double* y, double* u, double* i, 
         m_sources[static_cast<std::size_t>(k)] = sum;
     }
     if (newton(r, m_sources.data(), u, i, slope, guess, nearby)) return true;
+    if (nearby) return false; // a shorter step is the cheaper way
 
     std::fill(u, u + m, 0.0);
     std::fill(m_good.begin(), m_good.end(), 0.0);

@@ -160,7 +160,8 @@ double Simulation::nextTimed() const {
 
 double Simulation::wish(std::size_t timer, const Watched& w, double time_s) const {
     const TimerState& t = m_timers[timer];
-    if (!t.awake) return t.powered ? -1.0 : w.supply; // once seen, the supply counts, also where it falls back
+    if (!t.awake)
+        return t.powered ? -1.0 : w.supply; // once seen, the supply counts, also where it falls back
     if (time_s < t.dwellUntil_s) return -1.0;
     // Reset first, then trigger, then threshold: the latch's order of precedence.
     if (t.latch) return std::max(w.reset, std::min(w.threshold, -w.trigger));
@@ -455,6 +456,7 @@ RunReport Simulation::run(const Limits& limits) {
         if (crossed || byTime) {
             const bool sameInstant = settleInstant(landing.flipped ? -1 : landing.timer);
             if (!sameInstant) return stop(StopReason::noSolution);
+            if (m_events > limits.events) return stop(StopReason::eventBudget);
             if (limits.stopAtRise && m_rose) return stop(StopReason::flashesReached);
         } else if (m_time - m_phaseBegin_s > quietAfter_s && timed == never) {
             return stop(StopReason::quiet);

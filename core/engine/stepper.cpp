@@ -21,18 +21,25 @@ bool Stepper::enter(const Reduced& reduced) {
     return m_useExponential || m_rosenbrock.enter(reduced, m_start.data());
 }
 
+/// Goes over to the Rosenbrock march where the exponential one got lost. @return whether it did.
+bool Stepper::changedOver() {
+    if (!m_useExponential || !m_exponential.lost()) return false;
+    m_useExponential = false;
+    return m_rosenbrock.enter(*m_reduced, m_exponential.startOfLost());
+}
+
 double Stepper::attempt(double h) {
     m_h = m_end = h;
     const double error = m_useExponential ? m_exponential.attempt(h) / m_tol.voltage_V
                                           : m_rosenbrock.attempt(h, m_tol.voltage_V, m_tol.port_V);
-    if (!std::isfinite(error)) return std::numeric_limits<double>::infinity();
+    if (!std::isfinite(error)) return changedOver() ? attempt(h) : std::numeric_limits<double>::infinity();
     return std::max(error, chargeError(h));
 }
 
 double Stepper::attemptToRise(double h, int timer, int row, double after_s, double& rise_s) {
     m_h = m_end = h;
     const double error = m_exponential.attemptToRise(h, timer, row, after_s, rise_s) / m_tol.voltage_V;
-    if (!std::isfinite(error)) return std::numeric_limits<double>::infinity();
+    if (!std::isfinite(error)) return changedOver() ? attempt(h) : std::numeric_limits<double>::infinity();
     if (rise_s >= 0) m_end = rise_s + after_s;
     return std::max(error, chargeError(h));
 }
@@ -84,7 +91,11 @@ void Stepper::finish() {
 
 bool Stepper::accept() {
     count();
-    if (!m_useExponential) return m_rosenbrock.accept();
+    if (!m_useExponential) {
+        if (!m_rosenbrock.accept()) return false;
+        m_useExponential = m_exponential.enter(*m_reduced, m_rosenbrock.base().y());
+        return true;
+    }
     if (m_exponential.accept()) return true;
     m_useExponential = false;
     return m_rosenbrock.enter(*m_reduced, m_exponential.baseY());

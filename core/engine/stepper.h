@@ -92,6 +92,7 @@ class Stepper {
   private:
     const double* baseY() const { return m_useExponential ? m_exponential.baseY() : m_rosenbrock.base().y(); }
     double chargeError(double h);
+    bool changedOver();
     void count();
 
     Tolerances m_tol;
