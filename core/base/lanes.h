@@ -11,6 +11,10 @@
 #include <cmath>
 #include <cstdint>
 #include <cstring>
+#include <memory>
+#include <new>
+#include <type_traits>
+#include <vector>
 
 namespace blinkwright {
 
@@ -280,4 +284,23 @@ BLINKWRIGHT_INLINE bool on(LaneMask<W> m, int k) {
 }
 
 } // namespace lane
+
+/// Memory aligned for the widest lanes; the standard allocator of the 12th GCC does not keep to the alignment
+/// of vector types everywhere.
+template <class T>
+struct LaneAllocator {
+    using value_type = T;
+    static constexpr std::align_val_t alignment{64};
+    LaneAllocator() = default;
+    template <class U>
+    LaneAllocator(const LaneAllocator<U>&) {}
+    T* allocate(std::size_t count) { return static_cast<T*>(::operator new(count * sizeof(T), alignment)); }
+    void deallocate(T* memory, std::size_t) { ::operator delete(memory, alignment); }
+    friend bool operator==(LaneAllocator, LaneAllocator) { return true; }
+};
+/// A vector of numbers, or of structures of them.
+template <class T>
+using LaneList =
+    std::vector<T, std::conditional_t<(alignof(T) > alignof(double)), LaneAllocator<T>, std::allocator<T>>>;
+
 } // namespace blinkwright

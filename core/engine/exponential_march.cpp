@@ -130,31 +130,58 @@ bool ExponentialMarch::enter(const Reduced& reduced, const double* y) {
     return true;
 }
 
+/// Whether the fold in force is right for the end of the last attempt; if not, ports are marked as bent.
+bool ExponentialMarch::endHolds(double error) {
+    double drift = 0;
+    for (int k = m_fold->q; k < m_fold->kept; ++k) drift += m_kernel->driftError(k);
+    if (!(drift > 0.3 * m_allowed_V && error < m_allowed_V)) return straightHolds(true);
+    // One is not weak enough after all: sampled like the others until the next switching.
+    for (int k = m_fold->q; k < m_fold->kept; ++k)
+        if (m_kernel->driftError(k) >= 0.1 * m_allowed_V)
+            m_regimes[static_cast<std::size_t>(m_fold->keptPort[static_cast<std::size_t>(k)])] = bends;
+    straightHolds(true);
+    return false;
+}
+
 double ExponentialMarch::attempt(double h) {
     m_h = m_end = h;
     m_lampModels.clear();
+    constexpr double failed = std::numeric_limits<double>::infinity();
     for (int retake = 0; retake < 4; ++retake) {
         const double error = m_kernel->attempt(h);
-        if (!std::isfinite(error)) return error;
-        double drift = 0;
-        for (int k = m_fold->q; k < m_fold->kept; ++k) drift += m_kernel->driftError(k);
-        if (drift > 0.3 * m_allowed_V && error < m_allowed_V) {
-            // One is not weak enough after all: sampled like the others until the next switching.
-            for (int k = m_fold->q; k < m_fold->kept; ++k) {
-                if (m_kernel->driftError(k) < 0.1 * m_allowed_V) continue;
-                const auto port = static_cast<std::size_t>(m_fold->keptPort[static_cast<std::size_t>(k)]);
-                m_regimes[port] = bends;
-            }
-            straightHolds(true);
-        } else if (straightHolds(true)) {
-            return error;
-        }
+        if (!std::isfinite(error) || !m_kernel->endAt(h)) return failed;
+        if (endHolds(error)) return error;
         ports(false, m_u.data());
-        const StepKernel<double>* before = m_kernel;
-        std::copy(before->base.y.begin(), before->base.y.begin() + m_fold->n, m_y.begin());
+        std::copy(m_kernel->base.y.begin(), m_kernel->base.y.begin() + m_fold->n, m_y.begin());
         if (!begin(m_y.data())) break;
     }
-    return std::numeric_limits<double>::infinity();
+    return failed;
+}
+
+double ExponentialMarch::attemptToRise(double h, int timer, int row, double after_s, double& rise_s) {
+    m_h = m_end = h;
+    m_lampModels.clear();
+    rise_s = -1;
+    const double error = m_kernel->attempt(h);
+    if (!(error <= m_allowed_V)) return error;
+    const RowModel<double> model = m_kernel->model(4 * timer + row);
+    double rate = 0;
+    const auto t = modelRise(model, rate);
+    if (!t) return attempt(h);
+    double rise = *t;
+    for (int pass = 0; pass < 3; ++pass) {
+        const double end = rise + after_s;
+        if (!(end <= h) || m_kernel->endError(end) > 0.1 * m_allowed_V || !endAt(end)) return attempt(h);
+        double slope = 0;
+        const double excess = this->row(timer, row, true) - m_kernel->value(model, end, slope);
+        const double shift = rate > 0 ? -(m_kernel->value(model, rise, slope) + excess) / rate : 0;
+        if (std::abs(shift) <= 0.1 * m_band.shift * h) break; // what is left is a small share of it
+        if (pass == 2 || std::abs(shift) > 0.01 * h) return attempt(h);
+        rise += shift;
+    }
+    if (!endHolds(error)) return attempt(h);
+    rise_s = rise;
+    return error;
 }
 
 bool ExponentialMarch::endAt(double t) {
@@ -184,9 +211,7 @@ bool ExponentialMarch::accept() {
 }
 
 Watched ExponentialMarch::watched(int timer, bool atEnd) const {
-    const auto& point = atEnd ? m_kernel->end : m_kernel->base;
-    const auto row = [&](int k) { return m_fold->row(4 * timer + k, point.y.data(), point.i.data()); };
-    return {row(0), row(1), row(2), row(3)};
+    return {row(timer, 0, atEnd), row(timer, 1, atEnd), row(timer, 2, atEnd), row(timer, 3, atEnd)};
 }
 
 void ExponentialMarch::ports(bool atEnd, double* u) const {
@@ -236,10 +261,10 @@ std::optional<double> ExponentialMarch::foreseenRise(int timer, int row, double 
     return t;
 }
 
-std::optional<double> ExponentialMarch::riseOf(int timer, int row) {
-    const RowModel<double> model = m_kernel->model(4 * timer + row);
+/// The rise by the step's own model, and the model's rate there.
+std::optional<double> ExponentialMarch::modelRise(const RowModel<double>& model, double& rate) const {
     if (model.start > 0) return std::nullopt;
-    double low = 0, high = m_h, rate = 0, rateAtEnd = 0;
+    double low = 0, high = m_h, rateAtEnd = 0;
     const double atEnd = m_kernel->value(model, m_h, rateAtEnd);
     if (!(atEnd > 0)) {
         // A step that moves far may pass the level and come back.
@@ -263,6 +288,15 @@ std::optional<double> ExponentialMarch::riseOf(int timer, int row) {
         t = next;
         if (close) break;
     }
+    return t;
+}
+
+std::optional<double> ExponentialMarch::riseOf(int timer, int row) {
+    const RowModel<double> model = m_kernel->model(4 * timer + row);
+    double rate = 0;
+    const auto found = modelRise(model, rate);
+    if (!found) return std::nullopt;
+    double t = *found;
     // The model takes the ports' remainders from the stages; with the ports solved there, its rate shows the
     // rest.
     for (int k = 0; k < 3; ++k) {
@@ -270,7 +304,7 @@ std::optional<double> ExponentialMarch::riseOf(int timer, int row) {
         const double x = m_fold->row(4 * timer + row, m_kernel->end.y.data(), m_kernel->end.i.data());
         const double shift = rate > 0 ? std::clamp(-x / rate, -0.01 * m_h, 0.01 * m_h) : 0;
         t = std::max(t + shift, 0.0);
-        if (std::abs(shift) <= 1e-9 * m_h) break; // what is left is its square
+        if (std::abs(shift) <= m_band.shift * m_h) break; // what is left is a small share of it
     }
     return t;
 }

@@ -27,6 +27,10 @@ class ExponentialMarch {
     bool enter(const Reduced& reduced, const double* y);
     /// The largest error estimate of a capacitor voltage [V]; infinite where the step failed.
     double attempt(double h);
+    /// A step that is expected to run into a rise of row `row` of a timer: as attempt(), but ends `after_s`
+    /// past the rise if it is found within h and nothing else is in the way. @param[out] rise_s when, or
+    /// below 0 where the step ends at h.
+    double attemptToRise(double h, int timer, int row, double after_s, double& rise_s);
     /// Error of a capacitor voltage if the last attempt is ended at time t [s] instead [V].
     double endError(double t) const { return m_kernel->endError(t); }
     /// Ends the last attempt at time t [s] instead.
@@ -38,6 +42,10 @@ class ExponentialMarch {
     const double* endY() const { return m_kernel->end.y.data(); }
     const double* rate() const { return m_kernel->rate(); }
     Watched watched(int timer, bool atEnd) const;
+    double row(int timer, int row, bool atEnd) const {
+        const auto& point = atEnd ? m_kernel->end : m_kernel->base;
+        return m_fold->row(4 * timer + row, point.y.data(), point.i.data());
+    }
     /// The voltages of all ports at the base or the end.
     void ports(bool atEnd, double* u) const;
     /// The charge through lamp `index` (as in lampsOf) from the base to the end.
@@ -66,6 +74,8 @@ class ExponentialMarch {
     bool begin(const double* y);
     bool solveAll(const double* y);
     bool straightHolds(bool atEnd);
+    bool endHolds(double error);
+    std::optional<double> modelRise(const RowModel<double>& model, double& rate) const;
     double guess(int port) const;
 
     bool mayDrift(int port) const;

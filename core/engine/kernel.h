@@ -64,11 +64,12 @@ class StepKernel {
     /// Begins at capacitor voltages y with a guess of the kept ports' voltages: solves the port equations.
     /// @param close Newton's steps below this end the iteration [V]. @return lanes where it found a solution.
     virtual Mask begin(const Folded<V>& folded, const V* y, const V* guess, double close) = 0;
-    /// A step of length h [s] from the base. @return the largest error estimate of a capacitor voltage [V],
-    /// infinite where a stage had no solution.
+    /// A step of length h [s] from the base, whose end is not valid before endAt(). @return the largest error
+    /// estimate of a capacitor voltage [V], infinite where a stage had no solution.
     virtual V attempt(V h) = 0;
-    /// Error of a capacitor voltage by a drifting port, given by its place among the kept ones, in the last
-    /// attempt [V]. It falls no faster than the step, so that it is not part of what attempt() gives.
+    /// Error of a capacitor voltage by a drifting port, given by its place among the kept ones, at the
+    /// present end of the last attempt [V]. It falls no faster than the step, so that it is not part of what
+    /// attempt() gives.
     virtual V driftError(int kept) const = 0;
     /// Error of a capacitor voltage if the last attempt is ended at time t [s] instead [V].
     virtual V endError(V t) const = 0;
@@ -110,7 +111,7 @@ class Kernel final : public StepKernel<V> {
         m_d = folded.drifting;
         m_close = close;
         for (int k = 0; k < n(); ++k) base.y[k] = y[k];
-        for (int k = 0; k < kept(); ++k) base.u[k] = m_inner[k] = guess[k];
+        for (int k = 0; k < kept(); ++k) base.u[k] = guess[k];
         const Mask solved = solveAfresh();
         return solved & prepare();
     }
@@ -142,24 +143,20 @@ class Kernel final : public StepKernel<V> {
         }
         V worst(0);
         for (int k = 0; k < n(); ++k) {
-            V error(0), y = base.y[k];
-            for (int j = 0; j < n(); ++j) {
-                error += m_basis.vectors[k * n() + j] * missed[j];
-                y += m_basis.vectors[k * n() + j] * c[j];
-            }
-            this->end.y[k] = y;
+            V error(0);
+            for (int j = 0; j < n(); ++j) error += m_basis.vectors[k * n() + j] * missed[j];
             worst = lane::larger(worst, lane::magnitude(error));
-            solved = solved & lane::finite(y) & lane::finite(error);
-        }
-        solved = solved & finish(c, m_r[1]);
-        for (int k = 0; k < d(); ++k) {
-            const V missedBy = lane::magnitude(this->end.u[q() + k] - m_path[k].end);
-            m_driftError[k] = m_path[k].effect * (missedBy * m_path[k].sensitivity + m_path[k].rough);
+            solved = solved & lane::finite(c[k]) & lane::finite(error);
+            m_c[k] = c[k];
         }
         return select(solved, worst, V(std::numeric_limits<double>::infinity()));
     }
 
-    V driftError(int kept) const override { return m_driftError[kept - q()]; }
+    V driftError(int kept) const override {
+        const Path& path = m_path[kept - q()];
+        const V missedBy = lane::magnitude(this->end.u[kept] - along(path, m_endShare));
+        return path.effect * (missedBy * path.sensitivity + path.rough);
+    }
 
     V endError(V t) const override {
         V worst(0);
@@ -176,14 +173,22 @@ class Kernel final : public StepKernel<V> {
 
     Mask endAt(V t) override {
         V c[maxN], r[maxKept];
-        modes(t, c);
+        m_endShare = t / m_h;
+        if (all((t >= m_h) & (t <= m_h))) {
+            for (int k = 0; k < n(); ++k) c[k] = m_c[k];
+            for (int k = 0; k < kept(); ++k) r[k] = m_r[1][k];
+        } else {
+            modes(t, c);
+            remainder(t, r);
+        }
+        Mask solved = maskOf<V>(true);
         for (int k = 0; k < n(); ++k) {
             V y = base.y[k];
             for (int j = 0; j < n(); ++j) y += m_basis.vectors[k * n() + j] * c[j];
             this->end.y[k] = y;
+            solved = solved & lane::finite(y);
         }
-        remainder(t, r);
-        return finish(c, r);
+        return solved & finish(c, r);
     }
 
     Mask accept(Mask moved) override {
@@ -696,19 +701,17 @@ class Kernel final : public StepKernel<V> {
             if (!all(aside)) {
                 if (any(outside)) begin = select(outside, shareAt(path, from, to, from), begin);
                 if (any(beyond)) finish = select(beyond, shareAt(path, from, to, to), finish);
-                // Gauss and Legendre, eight points.
-                constexpr double places[] = {0.1834346424956498, 0.5255324099163290, 0.7966664774136267,
-                                             0.9602898564975363};
-                constexpr double weights[] = {0.3626837833783620, 0.3137066458778873, 0.2223810344533745,
-                                              0.1012285362903763};
+                // Gauss and Legendre, six points.
+                constexpr double places[] = {0.2386191860831969, 0.6612093864662645, 0.9324695142031521};
+                constexpr double weights[] = {0.4679139345726910, 0.3607615730481386, 0.1713244923791704};
                 const V centre = 0.5 * (begin + finish), half = 0.5 * (finish - begin);
                 // Where the path ends elsewhere, the law is passed at another time.
                 const V full = m_f->laws[port].p[0];
                 const V gained = lane::magnitude(along(path, finish) - along(path, begin)) / (finish - begin);
                 path.sensitivity =
                     select(aside, V(0), full * finish / lane::larger(gained, V(4 * driftWidth)));
-                path.rough = select(aside, V(0), 1e-3 * full * half);
-                for (int k = 0; k < 4; ++k)
+                path.rough = select(aside, V(0), 3e-3 * full * half);
+                for (int k = 0; k < 3; ++k)
                     for (const double side : {-1.0, 1.0}) {
                         const V share = centre + half * V(side * places[k]);
                         const V r = evaluate(along(path, share)) * half * V(weights[k]);
@@ -749,14 +752,15 @@ class Kernel final : public StepKernel<V> {
     std::array<V, maxN> m_F, m_fm, m_e3, m_e4, m_bend;
     std::array<Phi<V>, maxN> m_phi;
     V m_r[2][maxKept];
-    V m_inner[maxKept];
+    V m_inner[maxKept]{}; ///< warm starts of the laws, of any state before: any number will do
     V m_V[maxQ * maxQ];
     V m_Vd[maxQ * maxD];
     V m_PX[maxKept * maxN];
     V m_KX[maxN * maxKept];
     V m_Kd[maxN * maxD];
     Path m_path[maxD];
-    V m_driftError[maxD];
+    V m_c[maxN]; ///< eigen-coordinates of the end of the last attempt
+    V m_endShare{};
     bool m_fastModes[maxN];
     V m_weight[maxN][6];
     V m_fix[maxN]; ///< what the drifting currents do to each mode by the end, beyond what their cubics do

@@ -26,7 +26,7 @@ class LaneReduction {
         out.n = n;
         out.m = m;
         out.rows = rows;
-        const auto sized = [](std::vector<V>& list, int size) { list.resize(static_cast<std::size_t>(size)); };
+        const auto sized = [](LaneList<V>& list, int size) { list.resize(static_cast<std::size_t>(size)); };
         for (auto [list, size] : {std::pair{&out.a, m}, {&out.A, m * n}, {&out.Z, m * m}, {&out.b, n},
                                   {&out.B, n * n}, {&out.D, n * m}, {&out.c0, rows}, {&out.Cy, rows * n},
                                   {&out.Ci, rows * m}, {&out.rootC, n}, {&m_X, p * columns}, {&m_M, p * p},
@@ -126,7 +126,7 @@ class LaneReduction {
         }
     }
 
-    std::vector<V> m_X, m_M, m_G;
+    LaneList<V> m_X, m_M, m_G;
 };
 
 } // namespace blinkwright::engine

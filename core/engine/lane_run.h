@@ -76,9 +76,9 @@ class LaneRun final : public LaneGroup {
         std::vector<std::vector<std::uint8_t>> regimesOfFolds;
         std::size_t used = 0;
         std::vector<bool> mayDrift;
-        std::vector<V> u; ///< port voltages where it began last
+        LaneList<V> u; ///< port voltages where it began last
         std::vector<std::uint8_t> regimes;
-        std::vector<V> basis;
+        LaneList<V> basis;
         V firstStep, length;
         Mask steady;
         Mask knowsFirstStep;
@@ -529,7 +529,7 @@ class LaneRun final : public LaneGroup {
     int m_n;
     const LanePilot* m_pilot = nullptr;
     LanePilot* m_learning = nullptr;
-    std::vector<V> m_factors;
+    LaneList<V> m_factors;
     LaneReduction<V> m_reduction;
     std::array<Side, 2> m_sides;
     Side* m_side = nullptr;
@@ -542,10 +542,10 @@ class LaneRun final : public LaneGroup {
     std::vector<Sized> m_kernels;
     StepKernel<V>* m_kernel = nullptr;
     std::vector<std::uint8_t> m_regimes;
-    std::vector<V> m_u;
+    LaneList<V> m_u;
     std::array<V, mostStates> m_y, m_yEnd;
-    std::vector<Lamp> m_lamps;
-    std::vector<RowModel<V>> m_lampModels;
+    LaneList<Lamp> m_lamps;
+    LaneList<RowModel<V>> m_lampModels;
     V m_length;
     Mask m_live;
     bool m_refolded = false;

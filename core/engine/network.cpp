@@ -368,6 +368,9 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
         weigh(row + 3, pins::ground, -1);
         w0(row + 3) = -0.8 * timer.nominalSupply;
     }
+    // Two pins in one net keep a distance of exactly 0: never above, never below.
+    for (int row = 0; row < watched; ++row)
+        if (w0(row) == 0 && W.row(row).isZero(0)) w0(row) = neverTripped;
     r.c0 = rows(w0 + W * x0);
     r.Cy = rows(W * Xy);
     r.Ci = rows(W * Xi);

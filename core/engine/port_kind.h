@@ -24,9 +24,12 @@ enum class PortKind : std::uint8_t {
 struct StraightBand {
     double widths = 16;     ///< this many times its width from its knee a law is on its straight piece
     double current = 1e-13; ///< a junction that carries less counts as dark [A]
+    double shift = 1e-7;    ///< a correction of a crossing by less than this share of the step is the last
     /// A share of `accuracy` / 100 of what a law switches is neglected at most.
     static StraightBand of(double accuracy) {
-        return {.widths = std::clamp(-std::log(0.01 * accuracy), 8.0, 37.0), .current = 1e-8 * accuracy};
+        return {.widths = std::clamp(-std::log(0.01 * accuracy), 8.0, 37.0),
+                .current = 1e-8 * accuracy,
+                .shift = 0.1 * accuracy};
     }
 };
 

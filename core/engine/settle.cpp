@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <deque>
+#include <set>
 
 namespace blinkwright::engine {
 
@@ -122,17 +123,21 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     }
     const std::string& ref = board.timers.front().ref;
     PeriodMap map(board, request);
-    const auto failed = [&](std::string why) {
+    std::set<int> others;
+    const auto failed = [&](NoPeriod reason, std::string why) {
         result.report = map.report();
         result.report.steps = map.steps();
+        result.report.accuracy = request.accuracy;
+        result.reason = reason;
         result.why = std::move(why);
+        result.others.assign(others.begin(), others.end());
         return result;
     };
     const auto stopped = [&] {
-        return failed(map.report().reason == StopReason::quiet
-                          ? "The output of " + ref + " stops switching."
-                          : "The search for the settled state of " + ref +
-                                " ended early: " + std::string(describe(map.report().reason)) + ".");
+        if (map.report().reason == StopReason::quiet)
+            return failed(NoPeriod::stopsSwitching, "The output of " + ref + " stops switching.");
+        return failed(NoPeriod::endedEarly, "The search for the settled state of " + ref + " ended early: " +
+                                                std::string(describe(map.report().reason)) + ".");
     };
 
     Simulation::State state;
@@ -154,8 +159,12 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
         const Vector x = vectorOf(before.y);
         const bool flashed = map.next(state);
         if (!flashed && (!guessed || map.report().reason != StopReason::quiet)) return stopped();
-        const bool alone = std::all_of(map.switchings().begin(), map.switchings().end(),
-                                       [](const Switching& s) { return s.timer == 0; });
+        bool alone = true;
+        for (const Switching& s : map.switchings())
+            if (s.timer != 0) {
+                alone = false;
+                others.insert(s.timer);
+            }
         const bool same = sameLatches(before, state);
         const Vector image = vectorOf(state.y);
         const double residual = (image - x).lpNorm<Eigen::Infinity>();
@@ -193,11 +202,12 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
         Eigen::Map<Vector>(state.y.data(), x.size()) = guess;
         guessed = true;
     }
+    if (!found && !others.empty())
+        return failed(NoPeriod::otherTimers, ref + " has no single period of its own: other timers switch "
+                                                   "it or switch beside it.");
     if (!found)
-        return failed(
-            board.timers.size() > 1
-                ? ref + " has no single period of its own: other timers switch it or switch beside it."
-                : "The one-period map of " + ref + " did not come to rest.");
+        return failed(NoPeriod::keepsChanging, "The cycles of " + ref + " go on changing: no two of " +
+                                                   std::to_string(most) + " are alike.");
 
     Simulation last(std::make_shared<Network>(board),
                     {.accuracy = 0.1 * request.accuracy, .ignorePresses = true, .cancel = request.cancel});
@@ -205,8 +215,10 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     result.report =
         last.run({.stopAtRise = true, .steps = request.stepBudget, .events = request.eventBudget});
     if (result.report.reason != StopReason::flashesReached)
-        return failed("The settled period was not finished.");
+        return failed(NoPeriod::endedEarly, "The settled period of " + ref + " was not finished: " +
+                                                std::string(describe(result.report.reason)) + ".");
     result.found = true;
+    result.reason = NoPeriod::none;
     result.period_s = last.state().time_s;
     result.switchings = last.switchings();
     for (const Switching& s : result.switchings)

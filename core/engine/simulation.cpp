@@ -7,6 +7,8 @@ namespace blinkwright::engine {
 
 namespace {
 
+enum { trigger, threshold, reset }; // rows of Watched
+
 double fourthRoot(double x) {
     return std::sqrt(std::sqrt(x));
 }
@@ -113,7 +115,7 @@ Simulation::Configuration& Simulation::configurationOf() {
     // Many timers have many states: those of long ago are forgotten.
     if (m_configurations.size() > 256) m_configurations.pop_front();
     return m_configurations.emplace_back(
-        Configuration{m_switches, m_outputs, &m_network->reduced(m_switches, m_outputs), 0, 0, false});
+        Configuration{m_switches, m_outputs, &m_network->reduced(m_switches, m_outputs), 0, 0, false, -1});
 }
 
 bool Simulation::enterConfiguration() {
@@ -127,6 +129,7 @@ bool Simulation::enterConfiguration() {
     chooseFirstStep();
     m_phaseBegin_s = m_time;
     // A little past where the last such phase ended: the crossing then lies just before the step's end.
+    m_expectedTimer = m_configuration->endedBy;
     m_expectedEnd_s = m_configuration->steady ? m_time + 1.0005 * m_configuration->phaseLength_s : never;
     return true;
 }
@@ -157,7 +160,7 @@ double Simulation::nextTimed() const {
 
 double Simulation::wish(std::size_t timer, const Watched& w, double time_s) const {
     const TimerState& t = m_timers[timer];
-    if (!t.awake) return time_s < wakeAfter_s ? -1.0 : w.supply;
+    if (!t.awake) return t.powered ? -1.0 : w.supply; // once seen, the supply counts, also where it falls back
     if (time_s < t.dwellUntil_s) return -1.0;
     // Reset first, then trigger, then threshold: the latch's order of precedence.
     if (t.latch) return std::max(w.reset, std::min(w.threshold, -w.trigger));
@@ -177,10 +180,10 @@ bool Simulation::settleInstant(int crossed) {
     // The timer whose crossing was landed on acts by that, not by a level that rounding may leave just short.
     if (crossed >= 0) {
         TimerState& t = m_timers[static_cast<std::size_t>(crossed)];
-        if (t.awake)
+        if (!t.awake)
+            t.powered = true;
+        else if (t.outputDue_s > m_time) // else the output follows first, and the levels after it count
             flip(static_cast<std::size_t>(crossed), m_time);
-        else
-            t.awake = true;
     }
     bool changed = false;
     for (std::size_t k = 0; k < m_switches.size(); ++k)
@@ -231,19 +234,21 @@ double Simulation::wishWithin(std::size_t timer, double t, double time_s) {
 /// When within the attempted step of length h a timer's wish turns positive, or nothing. May move the end.
 std::optional<double> Simulation::crossing(std::size_t timer, double h) {
     const TimerState& state = m_timers[timer];
-    const bool plain = m_stepper.denseIsExact() && state.awake && state.dwellUntil_s <= m_time;
-    if (!plain) return crossingBySearch(timer, h);
+    if (!plain(timer) || !onlyOne(timer)) return crossingBySearch(timer, h);
+    return m_stepper.riseWithin(static_cast<int>(timer), state.latch ? threshold : trigger);
+}
+
+/// The usual course: in the last attempt one comparator alone can flip the latch, threshold from high,
+/// trigger from low.
+bool Simulation::onlyOne(std::size_t timer) const {
     const int k = static_cast<int>(timer);
-    const Watched base = m_stepper.watchedAtBase(k), end = m_stepper.watchedAtEnd(k);
-    // The usual course: one comparator alone can flip the latch.
-    const bool one = state.latch ? base.reset < 0 && end.reset < 0 && base.trigger <= 1e-9 && end.trigger < 0
-                                 : base.reset < 0 && end.reset < 0;
-    if (!one) return crossingBySearch(timer, h);
-    return m_stepper.riseWithin(k, state.latch ? 1 : 0);
+    return m_stepper.rowAtBase(k, reset) < 0 && m_stepper.rowAtEnd(k, reset) < 0 &&
+           (!m_timers[timer].latch ||
+            (m_stepper.rowAtBase(k, trigger) <= 1e-9 && m_stepper.rowAtEnd(k, trigger) < 0));
 }
 
 std::optional<double> Simulation::crossingBySearch(std::size_t timer, double h) {
-    const double pause = m_timers[timer].awake ? m_timers[timer].dwellUntil_s : wakeAfter_s;
+    const double pause = m_timers[timer].awake ? m_timers[timer].dwellUntil_s : 0;
     const auto wishAt = [&](double t) { return wishWithin(timer, t, std::max(m_time + t, pause)); };
     if (m_time + h < pause) return std::nullopt;
     double low = std::max(pause - m_time, 0.0), high = h;
@@ -271,18 +276,37 @@ std::optional<double> Simulation::crossingBySearch(std::size_t timer, double h) 
     return firstRoot(wishAt, low, atLow, high, atHigh, 1e-12 * (m_time + h));
 }
 
-/// How far a step of length h had better go: a little past the next crossing, as far as that is known.
-double Simulation::foreseen(double h) {
-    if (m_time + h > m_expectedEnd_s && m_time < m_expectedEnd_s) return m_expectedEnd_s - m_time;
-    if (!m_stepper.denseIsExact()) return h;
+/// Whether a timer's levels are read all along the next step, which runs by the exponential march.
+bool Simulation::plain(std::size_t timer) const {
+    return m_stepper.denseIsExact() && m_timers[timer].awake && m_timers[timer].dwellUntil_s <= m_time;
+}
+
+int Simulation::foresee(double& h) {
+    if (m_time + h > m_expectedEnd_s && m_time < m_expectedEnd_s) {
+        h = m_expectedEnd_s - m_time;
+        return m_expectedTimer;
+    }
+    if (!m_stepper.denseIsExact()) return -1;
+    int first = -1;
     for (std::size_t k = 0; k < m_timers.size(); ++k) {
         if (!m_timers[k].awake) continue;
         const auto t = m_stepper.foreseenRise(static_cast<int>(k), m_timers[k].latch ? 1 : 0, h);
         if (!t) continue;
         const double delay = m_network->board().timers[k].sheet.delay;
         h = std::min(h, 1.002 * *t + delay);
+        first = static_cast<int>(k);
     }
-    return h;
+    return first;
+}
+
+/// The latch flips at `rise` within the step, which ends where the output follows.
+Simulation::Landing Simulation::follow(std::size_t timer, double rise, double& h) {
+    const double delay = m_network->board().timers[timer].sheet.delay;
+    flip(timer, m_time + rise);
+    h = rise + delay;
+    m_timers[timer].outputDue_s = m_time + h;
+    if (delay >= leastDwell_s) m_timers[timer].dwellUntil_s = m_time + h;
+    return {static_cast<int>(timer), true};
 }
 
 /// Shortens the step so that it ends where the first timer to flip crosses its level, to rounding error, or
@@ -338,11 +362,7 @@ Simulation::Landing Simulation::land(double& h, double& error) {
     }
     if (m_timers[k].awake && first + delay < second && first + delay <= h &&
         m_time + first + delay < nextTimed()) {
-        landing.flipped = true;
-        flip(k, m_time + first);
-        h = first + delay;
-        m_timers[k].outputDue_s = m_time + h;
-        if (delay >= leastDwell_s) m_timers[k].dwellUntil_s = m_time + h;
+        landing = follow(k, first, h);
     } else {
         h = first;
     }
@@ -383,12 +403,17 @@ RunReport Simulation::run(const Limits& limits) {
         const double wanted = m_h;
         bool byTime = false;
         double h = m_h;
-        h = std::min(h, foreseen(h));
+        const int foreseen = foresee(h);
         if (m_time + 1.01 * h >= timed) { // no sliver of a step is left over
             h = timed - m_time;
             byTime = true;
         }
-        double error = m_stepper.attempt(h);
+        double error = 0, rise = -1;
+        if (foreseen == 0 && !byTime && m_timers.size() == 1 && plain(0))
+            error = m_stepper.attemptToRise(h, 0, m_timers[0].latch ? 1 : 0,
+                                            m_network->board().timers[0].sheet.delay, rise);
+        else
+            error = m_stepper.attempt(h);
         if (!(error <= 1)) {
             ++report.rejected;
             const double factor = std::isfinite(error) ? std::clamp(0.9 / fourthRoot(error), 0.1, 0.8) : 0.1;
@@ -398,12 +423,13 @@ RunReport Simulation::run(const Limits& limits) {
         }
         failures = 0;
         const double full = h, fullError = error;
-        const Landing landing = land(h, error);
+        const Landing landing = rise >= 0 && onlyOne(0) ? follow(0, rise, h) : land(h, error);
         const bool crossed = landing.timer >= 0;
         if (crossed) {
             const double length = m_time + h - m_phaseBegin_s;
             m_configuration->steady = std::abs(length - m_configuration->phaseLength_s) < 1e-2 * length;
             m_configuration->phaseLength_s = length;
+            m_configuration->endedBy = landing.timer;
             byTime = false;
             if (!std::isfinite(error)) return stop(StopReason::noSolution);
         }

@@ -66,7 +66,9 @@ class Simulation {
     /// Above 0: the timer's latch wants to flip (or the timer to wake).
     double wish(std::size_t timer, const Watched& levels, double time_s) const;
     double wishWithin(std::size_t timer, double t, double time_s);
-    double foreseen(double h);
+    /// Shortens a step that would run past a crossing that is foreseen. @return the timer, or -1.
+    int foresee(double& h);
+    bool plain(std::size_t timer) const;
     std::optional<double> crossing(std::size_t timer, double h);
     std::optional<double> crossingBySearch(std::size_t timer, double h);
     /// What an attempted step runs into.
@@ -75,6 +77,8 @@ class Simulation {
         bool flipped = false; ///< its latch flipped within the step, which ends where its output follows
     };
     Landing land(double& h, double& error);
+    Landing follow(std::size_t timer, double rise, double& h);
+    bool onlyOne(std::size_t timer) const;
     void record(double begin_s, double h);
     /// Everything that is due at the present instant, until nothing is. @return false if no solution was
     /// found.
@@ -101,10 +105,12 @@ class Simulation {
         double firstStep_s = 0;   ///< length of the first step that was good; 0: none yet
         double phaseLength_s = 0; ///< of the last one; 0: none yet
         bool steady = false;      ///< the last one was as long as the one before
+        int endedBy = -1;         ///< the timer that ended it
     };
     Configuration& configurationOf();
     std::deque<Configuration> m_configurations;
     Configuration* m_configuration = nullptr;
+    int m_expectedTimer = -1;
     double m_phaseBegin_s = 0, m_expectedEnd_s = std::numeric_limits<double>::infinity();
     long m_events = 0;
     long m_counted = 0;  ///< switchings of the first timer in this run

@@ -29,9 +29,18 @@ double Stepper::attempt(double h) {
     return std::max(error, chargeError(h));
 }
 
+double Stepper::attemptToRise(double h, int timer, int row, double after_s, double& rise_s) {
+    m_h = m_end = h;
+    const double error = m_exponential.attemptToRise(h, timer, row, after_s, rise_s) / m_tol.voltage_V;
+    if (!std::isfinite(error)) return std::numeric_limits<double>::infinity();
+    if (rise_s >= 0) m_end = rise_s + after_s;
+    return std::max(error, chargeError(h));
+}
+
 /// Error of the lamps' charges over what is allowed.
 double Stepper::chargeError(double h) {
     double worst = 0;
+    m_counted = m_end;
     for (std::size_t k = 0; k < m_lamps.size(); ++k) {
         Lamp& lamp = m_lamps[k];
         const Charge charge =
@@ -58,9 +67,9 @@ bool Stepper::endAt(double t) {
 void Stepper::count() {
     for (std::size_t k = 0; k < m_lamps.size(); ++k) {
         Lamp& lamp = m_lamps[k];
-        if (m_end != m_h)
-            lamp.last_C = m_useExponential ? m_exponential.charge(static_cast<int>(k)).value
-                                           : lamp.last_C * m_end / m_h;
+        if (!m_useExponential && m_end != m_h) lamp.last_C *= m_end / m_h;
+        if (m_useExponential && m_counted != m_end)
+            lamp.last_C = m_exponential.charge(static_cast<int>(k)).value;
         lamp.phase_C += lamp.last_C;
     }
     m_phaseTime_s += m_end;
@@ -69,7 +78,8 @@ void Stepper::count() {
 void Stepper::finish() {
     count();
     const double* y = m_useExponential ? m_exponential.endY() : m_rosenbrock.end().y();
-    setStart({y, y + m_reduced->n});
+    m_start.assign(y, y + m_reduced->n);
+    m_set = true;
 }
 
 bool Stepper::accept() {

@@ -47,6 +47,8 @@ class Stepper {
     /// Tries a step of length h [s] from the base. @return the error over what is allowed; not finite if it
     /// failed.
     double attempt(double h);
+    /// See ExponentialMarch::attemptToRise; only where denseIsExact().
+    double attemptToRise(double h, int timer, int row, double after_s, double& rise_s);
     /// Ends the last attempt at time t [s] from its base instead. @return false where it cannot be solved.
     bool endAt(double t);
     /// The end of the last attempt becomes the base of another state, which enter() follows to.
@@ -75,6 +77,9 @@ class Stepper {
     }
     /// Error over what is allowed if the last attempt is ended at time t [s]; only where denseIsExact().
     double endError(double t) const { return m_exponential.endError(t) / m_tol.voltage_V; }
+    /// One of the numbers of Watched, in its order; only where denseIsExact().
+    double rowAtBase(int timer, int row) const { return m_exponential.row(timer, row, false); }
+    double rowAtEnd(int timer, int row) const { return m_exponential.row(timer, row, true); }
     /// See ExponentialMarch::riseOf; only where denseIsExact().
     std::optional<double> riseWithin(int timer, int row) {
         const auto t = m_exponential.riseOf(timer, row);
@@ -94,6 +99,7 @@ class Stepper {
     std::vector<double> m_start;
     bool m_set = false; ///< m_start is where the next enter() begins
     double m_h = 0, m_end = 0;
+    double m_counted = 0; ///< the end up to which the lamps' last charges were taken
 
     struct Lamp {
         int junction = 0;

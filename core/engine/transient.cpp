@@ -26,6 +26,24 @@ std::string_view describe(StopReason reason) {
     return "";
 }
 
+std::string_view describe(NoPeriod reason) {
+    switch (reason) {
+    case NoPeriod::none:
+        return "it has a period";
+    case NoPeriod::cannotStart:
+        return "no powered timer";
+    case NoPeriod::stopsSwitching:
+        return "its output stops switching";
+    case NoPeriod::otherTimers:
+        return "other timers switch within its cycles";
+    case NoPeriod::keepsChanging:
+        return "its cycles go on changing";
+    case NoPeriod::endedEarly:
+        return "the search ended early";
+    }
+    return "";
+}
+
 namespace {
 
 /// Why a board cannot even start, or nothing.

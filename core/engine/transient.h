@@ -78,6 +78,18 @@ struct LampRun {
 };
 LampRun simulateLamps(const devices::Board& board, const RunRequest& request);
 
+/// Why the first timer has no single settled period.
+enum class NoPeriod {
+    none,           ///< it has one
+    cannotStart,    ///< no supply or no timer
+    stopsSwitching, ///< with the switches as drawn its output stops switching
+    otherTimers,    ///< other timers switch within its cycles, and no two cycles are alike
+    keepsChanging,  ///< it switches alone, and its cycles go on changing
+    endedEarly,     ///< cancelled, or a budget was used up
+};
+/// Plain words for a reason, e.g. `other timers switch within its cycles`.
+std::string_view describe(NoPeriod reason);
+
 /// The periodic steady state of the first timer's output.
 struct Settled {
     bool found = false;
@@ -86,7 +98,9 @@ struct Settled {
     Waveform wave;                     ///< one period; t = 0 is the rise of the first timer
     std::vector<Switching> switchings; ///< of all timers within it
     RunReport report;                  ///< steps of the whole search
-    std::string why;                   ///< why there is none
+    NoPeriod reason = NoPeriod::cannotStart;
+    std::string why;         ///< why there is none, a sentence
+    std::vector<int> others; ///< other timers that switched within the cycles looked at, ascending
 };
 
 /// Solves the one-period map for its fixed point; switch presses are ignored. Waiting would take hundreds of

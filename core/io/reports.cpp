@@ -90,8 +90,10 @@ std::string field(const std::string& text) {
 std::string readingsJson(const study::Readings& readings) {
     Json json = {
         {"format", "blinkwright-readings"}, {"version", 1}, {"verdict", std::string(name(readings.verdict))}};
-    if (readings.verdict != study::Verdict::blinks || !readings.reasons.empty())
+    if (readings.verdict != study::Verdict::blinks || !readings.reasons.empty()) {
         json["reasons"] = readings.reasons;
+        json["places"] = readings.places;
+    }
     json["timers"] = Json::array();
     for (const auto& timer : readings.timers) json["timers"].push_back(timerJson(timer));
     json["lamps"] = Json::array();

@@ -52,6 +52,7 @@ struct PartReading {
 struct Readings {
     Verdict verdict = Verdict::cannotRun;
     std::vector<std::string> reasons; ///< sentences that say what to mend
+    std::vector<std::string> places;  ///< parts and pins that the reasons are about: `R1`, `U1:4`
     std::vector<TimerReading> timers;
     std::vector<LampReading> lamps;
     std::optional<SupplyReading> supply; ///< the first supply

@@ -1,15 +1,15 @@
-// Why a timer that came to rest does not blink, in sentences that say what to mend.
+// Why a timer that has its supply comes to rest instead of blinking, in sentences that say what to mend.
 #pragma once
 
 #include "core/engine/transient.h"
+#include "core/study/cause.h"
 
-#include <string>
 #include <vector>
 
 namespace blinkwright::study {
 
-/// @param run a run from power-on that ended with nothing moving.
-std::vector<std::string> stallReasons(const devices::Board& board, const engine::Run& run);
+/// @param run a run from power-on that ended with nothing moving, its waveform kept.
+std::vector<Cause> stallCauses(const devices::Board& board, const engine::Run& run);
 
 /// The time after which nothing visible happens any more: all nodes stay within a hundredth of the supply of
 /// where they end; for drawing. [s]

@@ -3,6 +3,7 @@
 #include "core/study/figures.h"
 #include "core/study/readings_builder.h"
 #include "core/study/stall.h"
+#include "core/study/verdict.h"
 
 #include <algorithm>
 #include <atomic>
@@ -17,54 +18,6 @@ namespace {
 using engine::Run;
 using engine::Settled;
 using engine::StopReason;
-
-/// What a run from power-on says of the first timer.
-Verdict verdictOf(const Run& run) {
-    switch (run.report.reason) {
-    case StopReason::flashesReached:
-    case StopReason::timeReached:
-    case StopReason::cancelled:
-        return Verdict::blinks;
-    case StopReason::quiet:
-        return run.outputs.front() ? Verdict::settlesHigh : Verdict::settlesLow;
-    case StopReason::stepBudget:
-    case StopReason::eventBudget:
-        return Verdict::doesNotSettle;
-    case StopReason::noSolution:
-    case StopReason::cannotStart:
-        break;
-    }
-    return Verdict::cannotRun;
-}
-
-/// The timer that switched most.
-std::string busiest(const devices::Board& board, const Run& run) {
-    std::vector<std::size_t> count(board.timers.size(), 0);
-    for (const auto& s : run.switchings) ++count[static_cast<std::size_t>(s.timer)];
-    return board
-        .timers[static_cast<std::size_t>(std::max_element(count.begin(), count.end()) - count.begin())]
-        .ref;
-}
-
-std::vector<std::string> reasonsFor(const devices::Board& board, const Run& run) {
-    if (!run.report.detail.empty()) return {run.report.detail};
-    switch (run.report.reason) {
-    case StopReason::quiet:
-        return stallReasons(board, run);
-    case StopReason::stepBudget:
-    case StopReason::eventBudget:
-        return {"The run was ended after " + std::to_string(run.report.events) + " switchings within " +
-                units::formatQuantity(run.report.reached_s, units::Unit::second) + ": " +
-                busiest(board, run) +
-                " switches without end. Look for feedback from its output to its pins 2, 4, 5 or 6."};
-    case StopReason::noSolution:
-        return {"The circuit equations have no solution at " +
-                units::formatQuantity(run.report.reached_s, units::Unit::second) +
-                ": look for a short, or for a source across another."};
-    default:
-        return {};
-    }
-}
 
 std::vector<double> switchingTimes(const std::vector<engine::Switching>& all, int timer) {
     std::vector<double> times;
@@ -203,7 +156,8 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
     const Run run = engine::simulate(s.board, runRequest);
     Readings& readings = s.readings;
     readings.run = run.report;
-    readings.verdict = verdictOf(run);
+    Judgement judgement = judge(s.board, run, nullptr);
+    readings.verdict = judgement.kind;
     const bool blinks = readings.verdict == Verdict::blinks;
     callOff = !blinks;
     Shown shown = shownFromPowerOn(s.board, run);
@@ -228,9 +182,11 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
     } else if (blinks) {
         readings.overRun = true;
         figureSpan = wholeCycles(run);
-        readings.reasons.push_back(settled.why);
-    } else {
-        readings.reasons = reasonsFor(s.board, run);
+        judgement = judge(s.board, run, &settled);
+    }
+    for (const Cause& cause : judgement.causes) {
+        readings.reasons.push_back(cause.sentence);
+        readings.places.insert(readings.places.end(), cause.places.begin(), cause.places.end());
     }
     addTimers(readings, s.board, shown, settled);
     for (std::size_t k = 1; k < s.board.timers.size() && readings.overRun; ++k)

@@ -5,6 +5,7 @@ function(blinkwright_house_test name)
 endfunction()
 
 blinkwright_house_test(IncludesGoOneWay layers_test.sh)
+blinkwright_house_test(ReferenceSharesOnlyTheBoard reference_test.sh)
 blinkwright_house_test(TopLevelHoldsExactlyTheAllowedNames top_level_test.sh)
 blinkwright_house_test(ScriptsAreValidBash scripts_are_valid_test.sh)
 blinkwright_house_test(StartInstallsOnlyWhatIsMissing start_packages_test.sh)

@@ -17,8 +17,12 @@ constexpr double wakeAfter_s = 20e-6, wakeLatest_s = 50e-3; // nothing is read b
 constexpr double poweredShare = 0.8;                        // of the nominal supply
 constexpr double shortestHold_s = 1e-7;
 
-/// Signed distances of one timer's comparators; above 0: tripped.
-enum Comparator : std::size_t { triggered, thresholded, resetting, powered, comparators };
+/// How far one timer's comparators are tripped; above 0: tripped [V].
+struct Distances {
+    double trigger, threshold, reset, powered;
+};
+/// Roots a timer: one of its latch, one of its supply.
+constexpr std::size_t rootsEach = 2;
 
 struct TimerMemory {
     bool latch = true, output = true, awake = false, sawSupply = false;
@@ -34,16 +38,20 @@ class IdaBoard::Work final : public IdaProblem {
           m_session(*this, settings) {
         for (const auto& part : m_board.switches)
             for (const auto& press : part.presses) m_edges.insert(m_edges.end(), press.begin(), press.end());
-        m_tripped.resize(m_board.timers.size() * comparators);
+        m_crossed.resize(m_board.timers.size() * rootsEach);
         m_lampCharges.resize(m_layout.lamps.size());
     }
 
     // What IDA asks for.
     const Layout& layout() const override { return m_layout; }
     const Equations& equations() const override { return *m_now->equations; }
-    int roots() const override { return static_cast<int>(m_board.timers.size() * comparators); }
+    int roots() const override { return static_cast<int>(m_board.timers.size() * rootsEach); }
     void roots(const double* y, double* out) const override {
-        for (std::size_t t = 0; t < m_board.timers.size(); ++t) distances(t, y, out + t * comparators);
+        for (std::size_t t = 0; t < m_board.timers.size(); ++t) {
+            const Distances d = distances(t, y);
+            *out++ = offZero(toFlip(m_timers[t].latch, d));
+            *out++ = offZero(d.powered);
+        }
     }
 
     Trace run(const Limits& limits) {
@@ -58,12 +66,12 @@ class IdaBoard::Work final : public IdaProblem {
             y[m_layout.algebraic + static_cast<int>(k)] = m_board.capacitors[k].initialVoltage;
         m_charge.assign(m_board.junctions.size(), 0);
         m_counted = 0;
-        clearTripped();
+        clearCrossed();
         enter();
         for (settle(); m_counted < limits.switchings && m_time < limits.until_s; settle()) {
             const double next = std::min(nextTimed(), limits.until_s);
-            clearTripped();
-            if (m_session.advance(next, m_time, m_found)) markCrossings();
+            clearCrossed();
+            if (m_session.advance(next, m_time, m_found)) markCrossed();
         }
         m_session.count(m_trace);
         m_trace.reached_s = m_time;
@@ -78,20 +86,31 @@ class IdaBoard::Work final : public IdaProblem {
 
     static double at(const double* y, int unknown) { return unknown >= 0 ? y[unknown] : 0; }
 
-    void distances(std::size_t t, const double* y, double* out) const {
+    Distances distances(std::size_t t, const double* y) const {
         const auto& timer = m_board.timers[t];
         const auto& p = m_layout.pins[t];
         const double ground = at(y, p[pin::ground]), control = at(y, p[pin::control]) - ground;
         const auto volts = [&](int k) { return at(y, p[static_cast<std::size_t>(k)]) - ground; };
-        out[triggered] = timer.connected(pin::trigger) ? 0.5 * control - volts(pin::trigger) : -1;
-        out[thresholded] = timer.connected(pin::threshold) ? volts(pin::threshold) - control : -1;
-        out[resetting] = timer.connected(pin::reset) ? timer.sheet.reset_level - volts(pin::reset) : -1;
-        out[powered] = volts(pin::supply) - poweredShare * timer.nominalSupply;
+        return {.trigger = timer.connected(pin::trigger) ? 0.5 * control - volts(pin::trigger) : -1,
+                .threshold = timer.connected(pin::threshold) ? volts(pin::threshold) - control : -1,
+                .reset = timer.connected(pin::reset) ? timer.sheet.reset_level - volts(pin::reset) : -1,
+                .powered = volts(pin::supply) - poweredShare * timer.nominalSupply};
     }
-    void clearTripped() { std::fill(m_tripped.begin(), m_tripped.end(), false); }
-    /// What IDA found to cross counts as tripped, also where rounding leaves it a hair short.
-    void markCrossings() {
-        for (std::size_t k = 0; k < m_tripped.size(); ++k) m_tripped[k] = m_found[k] > 0;
+    /// The law of the latch as one number that rises through 0 where the latch flips. High it falls to an
+    /// active reset, or to the threshold while the trigger is not tripped; low it rises to the trigger while
+    /// reset is not active.
+    static double toFlip(bool high, const Distances& d) {
+        if (high) return std::max(d.reset, d.trigger > 0 ? -d.trigger : d.threshold);
+        return d.reset > 0 ? -d.reset : d.trigger;
+    }
+    /// Pins in one net keep a distance of exactly 0, which IDA takes for roots without end; 0 is not tripped.
+    static double offZero(double distance) {
+        return distance == 0 ? -std::numeric_limits<double>::min() : distance;
+    }
+    void clearCrossed() { std::fill(m_crossed.begin(), m_crossed.end(), false); }
+    /// What IDA found to cross has crossed, also where rounding leaves it a hair short.
+    void markCrossed() {
+        for (std::size_t k = 0; k < m_crossed.size(); ++k) m_crossed[k] = m_found[k] > 0;
     }
 
     bool pressed(const devices::Switch& part) const {
@@ -160,7 +179,7 @@ class IdaBoard::Work final : public IdaProblem {
             }
             if (changed || !switched.empty()) {
                 enter();
-                clearTripped(); // the new levels count, not what crossed the old ones
+                clearCrossed(); // the new levels count, not what crossed the old ones
             }
             for (std::size_t t : switched) {
                 m_trace.switchings.push_back({m_time, static_cast<int>(t), m_timers[t].output, m_charge});
@@ -174,18 +193,18 @@ class IdaBoard::Work final : public IdaProblem {
     /// Reads one timer's levels and sets its latch. @return whether its output is due at once.
     bool read(std::size_t t) {
         TimerMemory& timer = m_timers[t];
-        double out[comparators];
-        distances(t, m_session.y(), out);
-        const auto tripped = [&](Comparator k) { return out[k] > 0 || m_tripped[t * comparators + k]; };
-        timer.sawSupply = timer.sawSupply || out[powered] >= 0 || tripped(powered);
+        const Distances d = distances(t, m_session.y());
+        timer.sawSupply = timer.sawSupply || d.powered >= 0 || m_crossed[t * rootsEach + 1];
         if (!timer.awake) timer.awake = (m_time >= wakeAfter_s && timer.sawSupply) || m_time >= wakeLatest_s;
         if (!timer.awake || m_time < timer.holdUntil_s) return false;
         bool latch = timer.latch;
-        if (tripped(resetting))
+        if (m_crossed[t * rootsEach])
+            latch = !latch;
+        else if (d.reset > 0)
             latch = false;
-        else if (tripped(triggered))
+        else if (d.trigger > 0)
             latch = true;
-        else if (tripped(thresholded))
+        else if (d.threshold > 0)
             latch = false;
         if (latch == timer.latch) return false;
         const double delay = m_board.timers[t].sheet.delay;
@@ -202,7 +221,7 @@ class IdaBoard::Work final : public IdaProblem {
     IdaSession m_session;
     std::vector<double> m_edges;
     std::vector<TimerMemory> m_timers;
-    std::vector<bool> m_outputs, m_closed, m_tripped;
+    std::vector<bool> m_outputs, m_closed, m_crossed;
     std::vector<int> m_found;
     std::map<std::vector<bool>, State> m_states;
     State* m_now = nullptr;

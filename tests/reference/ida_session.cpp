@@ -128,6 +128,10 @@ void IdaSession::restart(double time_s) {
 }
 
 bool IdaSession::advance(double until_s, double& time_s, std::vector<int>& found) {
+    if (until_s - m_time <= 1e-15 * until_s) { // one instant but for rounding: IDA takes no step so short
+        time_s = m_time = until_s;
+        return false;
+    }
     double internal = 0;
     need(IDAGetCurrentTime(m_ida, &internal), "its time");
     const double target = std::min(until_s, m_time + faraway_s);

@@ -39,6 +39,13 @@ Workbench toEachRail() {
     return capacitor(b, "C3", {{"capacitance", 100e-6}}, "supply", "ground");
 }
 
+/// Lamps that take far more than they should: limits and the second path of the output low carry current.
+Workbench overdriven() {
+    Workbench b = astable({.supply_V = 15, .r1_ohm = 1e3, .r2_ohm = 22e3}, false);
+    lamp(b, "1", "red", 33, "output", "ground");
+    return lamp(b, "2", "green", 33, "supply", "output");
+}
+
 Workbench steered() {
     Workbench b = astableWithLamp({.r1_ohm = 22e3, .r2_ohm = 56e3}, 470);
     b.part(PartKind::diode, "D9");
@@ -102,10 +109,11 @@ Workbench variable() {
     return lamp(b, "1", "white", 330, "output", "ground");
 }
 
-/// A nearly empty battery: each switching shakes the supply by hundreds of millivolts.
+/// A nearly empty battery: each switching shakes the supply by hundreds of millivolts. The timing capacitor
+/// is full, so that the output falls as soon as the supply is up.
 Workbench tiredBattery() {
     Workbench b = astable({.supply_V = 5.2, .r1_ohm = 4.7e3, .r2_ohm = 47e3}, false);
-    b.set("BT1.resistance=22");
+    b.set("BT1.resistance=22").set("C1.initial_voltage=4.8");
     capacitor(b, "C3", {{"capacitance", 47e-6}, {"esr", 0.6}}, "supply", "ground");
     capacitor(b, "C2", {{"capacitance", 10e-9}}, "control", "ground");
     b.net("control", {"U1:5"});
@@ -133,10 +141,11 @@ Workbench cmos() {
     return b;
 }
 
-/// Pin 8 is far under eight tenths of the supply for longer than the timer waits for it.
+/// Pin 8 is far under eight tenths of the supply for longer than the timer waits for it. The timing capacitor
+/// is over its level by then.
 Workbench slowToPowerUp() {
     Workbench b = astableWithLamp({.r1_ohm = 2.2e3, .r2_ohm = 8.2e3, .c_farad = 4.7e-6}, 470);
-    b.set("BT1.resistance=47");
+    b.set("BT1.resistance=47").set("C1.initial_voltage=4");
     return capacitor(b, "C3", {{"capacitance", 2.2e-3}, {"esr", 0.2}}, "supply", "ground");
 }
 
@@ -158,6 +167,63 @@ Workbench loop() {
     return b.net("timing", {"U1:3"});
 }
 
+/// Pin 1 stands on a resistor, above 0 V by what the timer draws, and reset comes and goes slowly.
+Workbench raisedGround() {
+    Workbench b = astable({.r2_ohm = 33e3}, false);
+    b.open("U1:1").open("U1:4");
+    b.net("raised", {"U1:1"});
+    resistor(b, "R6", 100, "raised", "ground");
+    b.part(PartKind::toggle, "S1", {{"presses", circuit::Intervals{{0.2, 0.3}, {1.1, 1.5}}}});
+    b.net("reset", {"U1:4", "S1:1"}).net("pull", {"S1:2"});
+    resistor(b, "R9", 10e3, "supply", "reset");
+    resistor(b, "R8", 100, "pull", "ground");
+    capacitor(b, "C9", {{"capacitance", 4.7e-6}}, "reset", "ground");
+    return lamp(b, "1", "red", 470, "output", "ground");
+}
+
+/// Threshold and control pin in one net: their distance is 0 for ever, and nothing but the slow reset pin
+/// ends a high phase, which a switch on the trigger begins.
+Workbench joinedLevels() {
+    Workbench b;
+    b.part(PartKind::supply, "BT1", {{"voltage", 9.0}}).part(PartKind::timer, "U1");
+    b.net("supply", {"BT1:plus", "U1:8"}).net("ground", {"BT1:minus", "U1:1"});
+    b.net("level", {"U1:5", "U1:6"}).net("output", {"U1:3"});
+    b.part(PartKind::toggle, "S1", {{"presses", circuit::Intervals{{0.1, 0.2}, {0.5, 0.6}}}})
+        .part(PartKind::toggle, "S2", {{"presses", circuit::Intervals{{0.3, 0.31}, {0.7, 0.71}}}});
+    b.net("reset", {"U1:4", "S1:1"})
+        .net("pull", {"S1:2"})
+        .net("trigger", {"U1:2", "S2:1"})
+        .net("ground", {"S2:2"});
+    resistor(b, "R9", 10e3, "supply", "reset");
+    resistor(b, "R8", 100, "pull", "ground");
+    resistor(b, "R7", 10e3, "supply", "trigger");
+    capacitor(b, "C9", {{"capacitance", 4.7e-6}, {"initial_voltage", 8.0}}, "reset", "ground");
+    return lamp(b, "1", "red", 470, "output", "ground");
+}
+
+/// Pin 8 is up for some microseconds, long before the timer is awake, and then falls back for good.
+Workbench briefSupply() {
+    Workbench b = astableWithLamp({.r1_ohm = 2.2e3, .r2_ohm = 33e3, .c_farad = 1e-6}, 2.2e3);
+    b.open("U1:8").set("BT1.resistance=10").set("C1.initial_voltage=8");
+    capacitor(b, "C8", {{"capacitance", 100e-9}}, "supply", "ground");
+    resistor(b, "R8", 560, "supply", "weak");
+    capacitor(b, "C9", {{"capacitance", 22e-9}}, "supply", "weak");
+    return b.net("weak", {"U1:8"});
+}
+
+/// A dip of the trigger that is over before the output answers: the output rises all the same, and falls at
+/// once.
+Workbench shortTrigger() {
+    Workbench b;
+    b.part(PartKind::supply, "BT1", {{"voltage", 9.0}}).part(PartKind::timer, "U1");
+    b.net("supply", {"BT1:plus", "U1:8", "U1:4", "U1:6"}).net("ground", {"BT1:minus", "U1:1"});
+    b.part(PartKind::toggle, "S1", {{"presses", circuit::Intervals{{1e-3, 1.5e-3}, {3e-3, 3.5e-3}}}});
+    b.net("trigger", {"U1:2", "S1:1"}).net("dip", {"S1:2"}).net("output", {"U1:3"});
+    resistor(b, "R1", 1e3, "supply", "trigger");
+    capacitor(b, "C1", {{"capacitance", 220e-12}, {"leakage_resistance", 1e6}}, "dip", "ground");
+    return lamp(b, "1", "red", 470, "output", "ground");
+}
+
 /// A lamp on a battery of its own that nothing joins to the rest, and a timer without delay.
 Workbench island() {
     Workbench b = astableWithLamp({}, 470);
@@ -176,6 +242,7 @@ std::vector<Wiring> wirings() {
         {"lamp to the plus rail", toRail()},
         {"lamps behind a coupling capacitor", lampPair({}, 220, 1e-3)},
         {"lamp to each rail", toEachRail()},
+        {"overdriven lamps", overdriven()},
         {"steering diode", steered()},
         {"single resistor from the output", singleResistor()},
         {"driven control pin", drivenControl()},
@@ -195,6 +262,10 @@ std::vector<Wiring> wirings() {
         {"fast", fast(), 20},
         {"charged before", chargedBefore()},
         {"output fed back to the inputs", loop(), 20},
+        {"raised ground", raisedGround()},
+        {"threshold joined to the control pin", joinedLevels(), 2},
+        {"supply up only briefly", briefSupply()},
+        {"trigger shorter than the delay", shortTrigger(), 2},
         {"island and no delay", island()},
     };
 }

@@ -99,10 +99,12 @@ TEST(ReadingsJson, GivesReasonsWhereItDoesNotBlinkAndSaysWhereFiguresAreOverTheR
     readings.overRun = false;
     readings.verdict = study::Verdict::settlesHigh;
     readings.reasons = {"Join \"pin 7\"."};
+    readings.places = {"U1:7", "R2"};
     const Json json = Json::parse(readingsJson(readings));
     EXPECT_FALSE(json.contains("over"));
     EXPECT_EQ(json["verdict"], "settles high");
     EXPECT_EQ(json["reasons"][0], "Join \"pin 7\".");
+    EXPECT_EQ(json["places"], (Json{"U1:7", "R2"}));
 }
 
 TEST(FindingsJson, HasTheAgreedKeysInOrder) {
