@@ -5,9 +5,9 @@
 //   draws.uniform(0)                          // in (0, 1), the same whenever it is asked for
 //   draws.factor(Spread::normal, 0.05, 3)     // from 0.95 to 1.05
 //
-// The generator is the 64-bit finaliser of S. Vigna's splitmix64 (public domain, prng.di.unimi.it/splitmix64.c;
-// G. Steele, D. Lea, C. Flood, "Fast splittable pseudorandom number generators", OOPSLA 2014), run as a
-// counter.
+// The generator is the 64-bit finaliser of S. Vigna's splitmix64 (public domain,
+// prng.di.unimi.it/splitmix64.c; G. Steele, D. Lea, C. Flood, "Fast splittable pseudorandom number
+// generators", OOPSLA 2014), run as a counter.
 #pragma once
 
 #include <cmath>
@@ -53,7 +53,8 @@ class RandomDraws {
         case Spread::normal:
             break;
         }
-        constexpr double beyond = 0.0013498980316300933; // of a normal distribution, past three sigma: erfc(3/sqrt 2)/2
+        constexpr double beyond =
+            0.0013498980316300933; // of a normal distribution, past three sigma: erfc(3/sqrt 2)/2
         return normalQuantile(beyond + u * (1 - 2 * beyond)) / 3;
     }
     /// A factor on a value with a tolerance, e.g. 0.05.

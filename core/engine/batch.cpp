@@ -85,9 +85,7 @@ class Batch {
         if (m_first->learn(m_pilot)) m_out.lanes = m_kind.width;
     }
 
-    bool cancelled() const {
-        return m_request.cancel && m_request.cancel->load(std::memory_order_relaxed);
-    }
+    bool cancelled() const { return m_request.cancel && m_request.cancel->load(std::memory_order_relaxed); }
 
     /// A worker's exception reaches the caller.
     void workGuarded() {

@@ -24,11 +24,11 @@ struct BatchRequest {
     std::vector<Varied> varied;
     /// Writes the factors (> 0) of board `board`, one for each of `varied`. Called from several threads.
     std::function<void(long board, std::span<double> factors)> factors;
-    int cycles = 5;         ///< from power-on, >= 2
-    double accuracy = 1e-4; ///< as of RunRequest
-    int threads = 0;        ///< 0: one a core
-    int lanes = 0;          ///< 0: the widest of this processor; 1: simulate() board by board; 2, 4, 8
-    long stepBudget = 200'000;                 ///< of one board run by simulate()
+    int cycles = 5;            ///< from power-on, >= 2
+    double accuracy = 1e-4;    ///< as of RunRequest
+    int threads = 0;           ///< 0: one a core
+    int lanes = 0;             ///< 0: the widest of this processor; 1: simulate() board by board; 2, 4, 8
+    long stepBudget = 200'000; ///< of one board run by simulate()
     const std::atomic<bool>* cancel = nullptr; ///< polled every few steps
     std::atomic<long>* done = nullptr;         ///< counts boards
 };
@@ -45,9 +45,9 @@ struct BoardResult {
     StopReason reason = StopReason::cancelled; ///< flashesReached: all is well
     std::string detail;                        ///< as of RunReport
     bool inLanes = false;                      ///< else run by simulate()
-    double firstFlash_s = 0; ///< length of the first high phase, from power-on
-    double period_s = 0, high_s = 0; ///< of the last cycle
-    std::vector<LampCycle> lamps;    ///< in the order of BatchOutcome::lamps
+    double firstFlash_s = 0;                   ///< length of the first high phase, from power-on
+    double period_s = 0, high_s = 0;           ///< of the last cycle
+    std::vector<LampCycle> lamps;              ///< in the order of BatchOutcome::lamps
 };
 
 struct BatchOutcome {

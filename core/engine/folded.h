@@ -36,7 +36,7 @@ struct Folded {
     std::vector<int> keptPort;       ///< the port behind each of those
     std::vector<int> straightPort;   ///< the others
     std::vector<std::uint8_t> piece; ///< of each of the others
-    LaneList<PortLaw<V>> laws;    ///< of the kept
+    LaneList<PortLaw<V>> laws;       ///< of the kept
     LaneList<V> a, A, Z, b, B, D;
     LaneList<V> c0, Cy, Ci; ///< rows of the source, then the voltages of the straight ports
     const FoldSource<V>* source = nullptr;
@@ -133,8 +133,7 @@ bool Folded<V>::fold(const FoldSource<V>& from, const std::uint8_t* regimes) {
         for (int j = 0; j < width; ++j) X[at(k, width, j)] /= M[at(k, s, k)];
 
     // What every other equation says once i = c + g u of the straight ports is put in.
-    const auto substitute = [&](const LaneList<V>& byStraight, int row, V& constant, V* byState,
-                                V* byPort) {
+    const auto substitute = [&](const LaneList<V>& byStraight, int row, V& constant, V* byState, V* byPort) {
         for (int k = 0; k < s; ++k) {
             const V weight = byStraight[at(row, m, straightPort[static_cast<std::size_t>(k)])];
             if (all((weight >= V(0)) & (weight <= V(0)))) continue;

@@ -74,12 +74,14 @@ std::vector<double> tableOf(const Numbered& s) {
     const std::vector<double> c = constants(s);
     std::vector<double> out;
     std::size_t at = 0;
-    const auto row = [&](const std::vector<double>& byState, const std::vector<double>& byPort, std::size_t k) {
+    const auto row = [&](const std::vector<double>& byState, const std::vector<double>& byPort,
+                         std::size_t k) {
         out.push_back(c[at++]);
         for (std::size_t j = 0; j < n; ++j) out.push_back(byState[k * n + j]);
         for (const int port : s.ports) out.push_back(byPort[k * m + static_cast<std::size_t>(port)]);
     };
-    for (int k = 0; k < s.m; ++k) row(f.A, f.Z, static_cast<std::size_t>(s.ports[static_cast<std::size_t>(k)]));
+    for (int k = 0; k < s.m; ++k)
+        row(f.A, f.Z, static_cast<std::size_t>(s.ports[static_cast<std::size_t>(k)]));
     for (std::size_t k = 0; k < n; ++k) row(f.B, f.D, k);
     for (std::size_t k = 0; k < static_cast<std::size_t>(f.rows); ++k) row(f.Cy, f.Ci, k);
     for (auto k = static_cast<std::size_t>(s.m); k < s.ports.size(); ++k)
@@ -93,7 +95,8 @@ struct Probed {
     std::size_t probes = 0;
 };
 
-std::optional<Probed> probed(const devices::Board& nominal, const std::vector<Varied>& varied, LanePlan& plan) {
+std::optional<Probed> probed(const devices::Board& nominal, const std::vector<Varied>& varied,
+                             LanePlan& plan) {
     Probed out{nominal, 0};
     devices::Board& board = out.board;
     const auto add = [&](int factor, int a, int b, double conductance, bool divider) {
@@ -189,8 +192,8 @@ std::unique_ptr<LanePlan> makeLanePlan(const devices::Board& nominal, const std:
                 for (std::size_t v = 0; v < varied.size(); ++v)
                     if (varied[v].kind == VariedKind::forwardVoltage && varied[v].index == junction) {
                         out.shiftedBy = static_cast<int>(v);
-                        out.voltage_V = forwardVoltage(
-                            nominal.junctions[static_cast<std::size_t>(junction)].law);
+                        out.voltage_V =
+                            forwardVoltage(nominal.junctions[static_cast<std::size_t>(junction)].law);
                     }
             }
             state.laws.push_back(out);
@@ -202,8 +205,8 @@ std::unique_ptr<LanePlan> makeLanePlan(const devices::Board& nominal, const std:
             more.supplies[static_cast<std::size_t>(v.index)].voltage += 1;
             Network net(more);
             const Reduced& changed = net.reduced(switches, {high != 0});
-            std::vector<double> difference = constants(
-                number(changed, plan->band, nominal.junctions.size(), own->probes));
+            std::vector<double> difference =
+                constants(number(changed, plan->band, nominal.junctions.size(), own->probes));
             for (std::size_t k = 0; k < difference.size(); ++k) difference[k] -= at[k];
             state.bySupply.push_back(std::move(difference));
         }

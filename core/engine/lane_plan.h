@@ -24,8 +24,8 @@ struct PlanLaw {
     bool low = false;
     double reference = 0, scale = 0;
     std::array<double, 4> p{};
-    int shiftedBy = -1;    ///< which of what varies shifts this junction's voltage, or -1
-    double voltage_V = 0;  ///< of that junction at 10 mA
+    int shiftedBy = -1;   ///< which of what varies shifts this junction's voltage, or -1
+    double voltage_V = 0; ///< of that junction at 10 mA
 };
 
 /// The reduced equations of one state of the output.

@@ -27,9 +27,18 @@ class LaneReduction {
         out.m = m;
         out.rows = rows;
         const auto sized = [](LaneList<V>& list, int size) { list.resize(static_cast<std::size_t>(size)); };
-        for (auto [list, size] : {std::pair{&out.a, m}, {&out.A, m * n}, {&out.Z, m * m}, {&out.b, n},
-                                  {&out.B, n * n}, {&out.D, n * m}, {&out.c0, rows}, {&out.Cy, rows * n},
-                                  {&out.Ci, rows * m}, {&out.rootC, n}, {&m_X, p * columns}, {&m_M, p * p},
+        for (auto [list, size] : {std::pair{&out.a, m},
+                                  {&out.A, m * n},
+                                  {&out.Z, m * m},
+                                  {&out.b, n},
+                                  {&out.B, n * n},
+                                  {&out.D, n * m},
+                                  {&out.c0, rows},
+                                  {&out.Cy, rows * n},
+                                  {&out.Ci, rows * m},
+                                  {&out.rootC, n},
+                                  {&m_X, p * columns},
+                                  {&m_M, p * p},
                                   {&m_G, p}})
             sized(*list, size);
         laws(state, factors, out);

@@ -177,8 +177,8 @@ class LaneRun final : public LaneGroup {
         for (int k = 0; k < m_fold->straight; ++k) {
             const auto port = static_cast<std::size_t>(m_fold->straightPort[static_cast<std::size_t>(k)]);
             const V u = m_fold->row(m_fold->rows + k, point.y.data(), point.i.data());
-            const Mask on = m_side->source.laws[port].on(m_fold->piece[static_cast<std::size_t>(k)], u,
-                                                         m_plan.band);
+            const Mask on =
+                m_side->source.laws[port].on(m_fold->piece[static_cast<std::size_t>(k)], u, m_plan.band);
             if (all(on | !counts)) continue;
             m_regimes[port] = bends;
             holds = false;
@@ -259,12 +259,53 @@ class LaneRun final : public LaneGroup {
 
     V row(int k, const StepPoint<V>& point) const { return m_fold->row(k, point.y.data(), point.i.data()); }
 
-    /// The largest error of a capacitor voltage [V], as ExponentialMarch::attempt.
-    V attempt(V h, Mask active) {
-        const V allowed(m_plan.voltageAllowed_V);
-        for (int retake = 0; retake < 4; ++retake) {
-            const V error = m_kernel->attempt(h);
-            const Mask counts = active & (error <= allowed);
+    /// A step and where it ends.
+    struct Attempt {
+        V error;      ///< of a capacitor voltage [V]
+        V end, at;    ///< its end; where a level is crossed [s]
+        Mask crossed; ///< lanes that run into the watched level
+        Mask follows; ///< of those, lanes that end where the output follows
+        Mask retake;  ///< lanes that had better be taken again with a shorter step
+        Mask solved;
+    };
+
+    /// As ExponentialMarch::attempt and attemptToRise: a step of length h, cut at the crossing in lanes that
+    /// look for one.
+    Attempt attempt(V h, Mask active, Mask looking, int watched, bool sleeping, Mask asleep) {
+        const V allowed(m_plan.voltageAllowed_V), delay(m_plan.delay_s);
+        Attempt out;
+        for (int again = 0; again < 4; ++again) {
+            out.error = m_kernel->attempt(h);
+            const Mask counts = active & (out.error <= allowed);
+            out.end = out.at = h;
+            out.follows = out.retake = maskOf<V>(false);
+            const RowModel<V> watch = watchModel(watched, sleeping, asleep);
+            out.crossed = rise(watch, h, counts & looking, out.at);
+            if (any(out.crossed)) {
+                const V shorter = (out.at + delay) * (1 + 1e-4);
+                // its inside is less exact than its end
+                out.retake =
+                    out.crossed & (m_kernel->endError(out.at) > 0.1 * allowed) & (shorter < 0.999 * h);
+                out.crossed = out.crossed & !out.retake;
+                out.follows = out.crossed & !asleep & (out.at + delay <= 1.001 * h);
+                out.end = select(out.crossed, select(out.follows, out.at + delay, out.at), h);
+            }
+            out.solved = m_kernel->endAt(out.end);
+            if (any(out.crossed)) {
+                // The model takes the ports' remainders from the stages; what the solved ports say besides:
+                V rate(0);
+                const V model = m_kernel->value(watch, out.end, rate);
+                const V miss = watchedRow(watched, sleeping, asleep) - model;
+                const Mask slopes = out.crossed & (rate > V(0));
+                const V most = 0.01 * h;
+                V shift = select(slopes, -miss / select(slopes, rate, V(1)), V(0));
+                shift = lane::smaller(lane::larger(shift, -most), most);
+                if (any(lane::magnitude(shift) > V(0.1 * m_plan.band.shift) * h)) {
+                    out.end = lane::larger(out.end + shift, V(0));
+                    out.at = lane::larger(out.at + shift, V(0));
+                    out.solved = m_kernel->endAt(out.end);
+                }
+            }
             V drift(0);
             for (int k = m_fold->q; k < m_fold->kept; ++k) drift += m_kernel->driftError(k);
             const Mask strong = counts & (drift > 0.3 * allowed);
@@ -275,15 +316,15 @@ class LaneRun final : public LaneGroup {
                             bends;
                 straightHolds(true, counts);
             } else if (straightHolds(true, counts)) {
-                return error;
+                return out;
             }
-            m_refolded = true;
             ports(m_u.data());
             V y[mostStates];
             for (int k = 0; k < m_n; ++k) y[k] = m_kernel->base.y[k];
             if (!start(y)) break;
         }
-        return V(never);
+        out.error = V(never);
+        return out;
     }
 
     /// How far a step had better go: a little past the crossing that the linear part foresees.
@@ -354,7 +395,8 @@ class LaneRun final : public LaneGroup {
             const ChargeOf<V> charge = m_kernel->charge(m_lampModels[l], h);
             lamp.last_C = charge.value;
             const V dark = m_plan.darkShare * m_plan.ratedCurrent[l] * (phaseTime + h);
-            V scale = lane::larger(lamp.cycle_C, lane::magnitude(lamp.phase_C) + lane::magnitude(charge.value));
+            V scale =
+                lane::larger(lamp.cycle_C, lane::magnitude(lamp.phase_C) + lane::magnitude(charge.value));
             scale = lane::larger(lane::larger(scale, dark), V(1e-15));
             worst = lane::larger(worst, lane::magnitude(charge.error) / scale);
             // a comparison with what is not a number leaves `worst` as it was
@@ -373,13 +415,14 @@ class LaneRun final : public LaneGroup {
     V firstStep(int phase) const {
         V known(0);
         if (m_pilot && !m_learning)
-            known = V(m_pilot->entries[static_cast<std::size_t>(phase < 3 ? phase : 2 - phase % 2)].firstStep_s);
+            known =
+                V(m_pilot->entries[static_cast<std::size_t>(phase < 3 ? phase : 2 - phase % 2)].firstStep_s);
         if (phase > 2 || m_learning) known = select(m_side->knowsFirstStep, m_side->firstStep, known);
         V speed(0);
         for (int k = 0; k < m_n; ++k) speed = lane::larger(speed, lane::magnitude(m_kernel->rate()[k]));
         const Mask moves = speed > V(0);
-        const V bySpeed =
-            select(moves, lane::smaller(lane::larger(1e-2 / select(moves, speed, V(1)), V(1e-9)), V(1)), V(1e-3));
+        const V bySpeed = select(
+            moves, lane::smaller(lane::larger(1e-2 / select(moves, speed, V(1)), V(1e-9)), V(1)), V(1e-3));
         return select(known > V(0), known, bySpeed);
     }
 
@@ -411,68 +454,41 @@ class LaneRun final : public LaneGroup {
             const Mask early = asleep & (t < V(wakeAfter_s));
             const V goal = select(early, V(wakeAfter_s), select(asleep, V(wakeLatest_s), due));
             const Mask looking = active & !early & (due >= V(never));
-            RowModel<V> watch = watchModel(watched, sleeping, asleep);
-
             V wish = wanted;
             const Mask planned = (t + wish > expected) & (t < expected) & !asleep;
             wish = select(planned, expected - t, wish);
             const Mask ask = looking & !planned;
-            if (any(ask)) wish = select(ask, foreseen(watch, wish), wish);
+            if (any(ask)) wish = select(ask, foreseen(watchModel(watched, sleeping, asleep), wish), wish);
             const Mask byTime = active & (t + 1.01 * wish >= goal); // no sliver is left over
             wish = select(byTime, goal - t, wish);
             h = select(active, wish, h);
 
-            m_refolded = false;
-            V error = attempt(h, active) / V(m_plan.voltageAllowed_V);
+            const Attempt made = attempt(h, active, looking, watched, sleeping, asleep);
             if (!any(m_live)) return;
+            V error = made.error / V(m_plan.voltageAllowed_V);
             error = select(lane::finite(error), lane::larger(error, chargeError(h, t)), V(never));
-            Mask good = active & (error <= V(1));
+            Mask good = active & (error <= V(1)) & !made.retake;
             const V ideal = 0.9 / lane::root(lane::root(lane::larger(error, V(1e-16))));
-            const Mask bad = active & !good;
+            const Mask bad = active & !good & !made.retake;
+            if (any(made.retake)) {
+                wanted = select(made.retake, (made.at + delay) * (1 + 1e-4), wanted);
+                expected = select(made.retake, V(never), expected);
+            }
             if (any(bad)) {
-                const V factor = select(lane::finite(error), lane::smaller(lane::larger(ideal, V(0.1)), V(0.8)), V(0.1));
+                const V factor =
+                    select(lane::finite(error), lane::smaller(lane::larger(ideal, V(0.1)), V(0.8)), V(0.1));
                 wanted = select(bad, h * factor, wanted);
                 m_live = m_live & ((wanted > V(1e-15)) | !bad);
-                if (!any(good)) continue;
             }
-            if (m_refolded) watch = watchModel(watched, sleeping, asleep);
-
-            V end = h, at = h;
-            Mask crossed = rise(watch, h, good & looking, at), follows = maskOf<V>(false);
+            if (!any(good)) continue;
+            const V end = made.end;
+            const Mask crossed = made.crossed & good, follows = made.follows & good;
             if (any(crossed)) {
-                const V shorter = (at + delay) * (1 + 1e-4);
-                const Mask retake = crossed &
-                                    (m_kernel->endError(at) > V(0.1 * m_plan.voltageAllowed_V)) &
-                                    (shorter < 0.999 * h);
-                if (any(retake)) { // its inside is less exact than its end
-                    wanted = select(retake, shorter, wanted);
-                    expected = select(retake, V(never), expected);
-                    good = good & !retake;
-                    crossed = crossed & !retake;
-                }
-            }
-            if (any(crossed)) {
-                follows = crossed & !asleep & (at + delay <= 1.001 * h);
-                end = select(crossed, select(follows, at + delay, at), h);
-                Mask solved = m_kernel->endAt(end);
-                // The model takes the ports' remainders from the stages; what the solved ports say besides:
-                V rate(0);
-                const V model = m_kernel->value(watch, end, rate);
-                const V miss = watchedRow(watched, sleeping, asleep) - model;
-                const Mask slopes = crossed & (rate > V(0));
-                const V most = 0.01 * h;
-                V shift = select(slopes, -miss / select(slopes, rate, V(1)), V(0));
-                shift = lane::smaller(lane::larger(shift, -most), most);
-                const Mask far = lane::magnitude(shift) > V(1e-3 * m_plan.accuracy) * (t + at);
-                if (any(far)) {
-                    end = lane::larger(end + shift, V(0));
-                    solved = m_kernel->endAt(end);
-                }
                 for (std::size_t l = 0; l < m_lamps.size(); ++l)
                     m_lamps[l].last_C = m_kernel->charge(m_lampModels[l], end).value;
-                m_live = m_live & (solved | !good);
                 if (high) m_live = m_live & !(crossed & !asleep & (row(0, m_kernel->end) >= V(0)));
             }
+            m_live = m_live & (made.solved | !good);
             m_live = m_live & !(good & !asleep & (row(2, m_kernel->end) >= V(0)));
             good = good & m_live;
 
@@ -495,8 +511,9 @@ class LaneRun final : public LaneGroup {
             side.firstStep = select(starts, h * ideal, side.firstStep);
             side.knowsFirstStep = side.knowsFirstStep | starts;
             first = first & !starts;
-            wanted = select(good, lane::smaller(select(byTime, lane::larger(wanted, grown), grown), V(quietAfter_s)),
-                            wanted);
+            wanted = select(
+                good, lane::smaller(select(byTime, lane::larger(wanted, grown), grown), V(quietAfter_s)),
+                wanted);
             const Mask moved = good & !ended;
             if (any(moved)) m_live = m_live & (m_kernel->accept(moved) | !moved);
             m_live = m_live & (t < V(quietAfter_s));
@@ -514,8 +531,7 @@ class LaneRun final : public LaneGroup {
         if (!sleeping) return watch;
         const RowModel<V> supply = m_kernel->model(3);
         watch.start = select(asleep, supply.start, watch.start);
-        for (int k = 0; k < m_n; ++k)
-            watch.byMode[k] = select(asleep, supply.byMode[k], watch.byMode[k]);
+        for (int k = 0; k < m_n; ++k) watch.byMode[k] = select(asleep, supply.byMode[k], watch.byMode[k]);
         for (int k = 0; k < m_fold->kept; ++k)
             watch.byRemainder[k] = select(asleep, supply.byRemainder[k], watch.byRemainder[k]);
         return watch;
@@ -548,7 +564,6 @@ class LaneRun final : public LaneGroup {
     LaneList<RowModel<V>> m_lampModels;
     V m_length;
     Mask m_live;
-    bool m_refolded = false;
 };
 
 } // namespace blinkwright::engine

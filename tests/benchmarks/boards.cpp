@@ -40,7 +40,8 @@ std::vector<Figure> figures() {
 }
 
 BatchRequest spreadOf(const devices::Board& board, long boards) {
-    BatchRequest request{.boards = boards};
+    BatchRequest request;
+    request.boards = boards;
     request.threads = 1;
     for (std::size_t k = 0; k < board.resistors.size(); ++k)
         request.varied.push_back({engine::VariedKind::resistor, static_cast<int>(k)});
@@ -111,8 +112,10 @@ int main(int count, char** arguments) {
             const BatchOutcome once = engine::runBatch(figure.board, request);
             const auto in = std::count_if(once.boards.begin(), once.boards.end(),
                                           [](const auto& b) { return b.inLanes; });
-            std::fprintf(stderr, "%s: %d lanes at accuracy %.2g: worst error %.2g, %ld of %ld in lanes, %.0f boards/s\n",
-                         figure.name.c_str(), once.lanes, accuracy, errorAt(accuracy, width), in, boards, rate);
+            std::fprintf(
+                stderr,
+                "%s: %d lanes at accuracy %.2g: worst error %.2g, %ld of %ld in lanes, %.0f boards/s\n",
+                figure.name.c_str(), once.lanes, accuracy, errorAt(accuracy, width), in, boards, rate);
             return rate;
         };
         const double widest = measure(lanes, 20000);
