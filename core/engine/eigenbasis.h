@@ -32,14 +32,14 @@ class Eigenbasis {
 
     void forget() { m_known = false; }
     /// What another basis of n states can go on from.
-    void keep(std::vector<V>& kept, int n) const {
+    void keep(LaneList<V>& kept, int n) const {
         const auto size = static_cast<std::size_t>(n * n);
         kept.resize(m_known && n > 1 ? 2 * size : 0);
         if (kept.empty()) return;
         std::copy_n(m_O.begin(), size, kept.begin());
         std::copy_n(m_inverse.begin(), size, kept.begin() + n * n);
     }
-    void takeUp(const std::vector<V>& kept) {
+    void takeUp(const LaneList<V>& kept) {
         const auto size = static_cast<std::ptrdiff_t>(kept.size() / 2);
         std::copy_n(kept.begin(), size, m_O.begin());
         std::copy_n(kept.begin() + size, size, m_inverse.begin());

@@ -23,10 +23,10 @@ template <class V>
 struct FoldSource {
     int n = 0, m = 0;
     int rows = 0; ///< watched: four a timer, then one a junction with a port: its true current
-    std::vector<PortLaw<V>> laws;
-    std::vector<V> a, A, Z, b, B, D;
-    std::vector<V> c0, Cy, Ci; ///< rows: c0 + Cy y - Ci i
-    std::vector<V> rootC;      ///< square root of each capacitance
+    LaneList<PortLaw<V>> laws;
+    LaneList<V> a, A, Z, b, B, D;
+    LaneList<V> c0, Cy, Ci; ///< rows: c0 + Cy y - Ci i
+    LaneList<V> rootC;      ///< square root of each capacitance
 };
 
 template <class V>
@@ -36,9 +36,9 @@ struct Folded {
     std::vector<int> keptPort;       ///< the port behind each of those
     std::vector<int> straightPort;   ///< the others
     std::vector<std::uint8_t> piece; ///< of each of the others
-    std::vector<PortLaw<V>> laws;    ///< of the kept
-    std::vector<V> a, A, Z, b, B, D;
-    std::vector<V> c0, Cy, Ci; ///< rows of the source, then the voltages of the straight ports
+    LaneList<PortLaw<V>> laws;       ///< of the kept
+    LaneList<V> a, A, Z, b, B, D;
+    LaneList<V> c0, Cy, Ci; ///< rows of the source, then the voltages of the straight ports
     const FoldSource<V>* source = nullptr;
 
     BLINKWRIGHT_INLINE V row(int k, const V* y, const V* i) const {
@@ -58,8 +58,8 @@ struct Folded {
 namespace detail {
 
 /// out (rows x columns) = from, rows picked by `rows`.
-template <class V>
-void pick(std::vector<V>& out, const std::vector<V>& from, const std::vector<int>& rows, int columns) {
+template <class List>
+void pick(List& out, const List& from, const std::vector<int>& rows, int columns) {
     out.resize(rows.size() * static_cast<std::size_t>(columns));
     for (std::size_t k = 0; k < rows.size(); ++k)
         for (int j = 0; j < columns; ++j)
@@ -98,12 +98,12 @@ bool Folded<V>::fold(const FoldSource<V>& from, const std::uint8_t* regimes) {
     };
 
     // The straight ports: (1 + Z g) u = a - Z c + A y - Z i, as one table with the right sides 1, y, i.
-    std::vector<V> c(static_cast<std::size_t>(s)), g(static_cast<std::size_t>(s));
+    LaneList<V> c(static_cast<std::size_t>(s)), g(static_cast<std::size_t>(s));
     for (int k = 0; k < s; ++k)
         from.laws[static_cast<std::size_t>(straightPort[static_cast<std::size_t>(k)])].straight(
             piece[static_cast<std::size_t>(k)], c[static_cast<std::size_t>(k)],
             g[static_cast<std::size_t>(k)]);
-    std::vector<V> M(static_cast<std::size_t>(s * s)), X(static_cast<std::size_t>(s * width));
+    LaneList<V> M(static_cast<std::size_t>(s * s)), X(static_cast<std::size_t>(s * width));
     for (int k = 0; k < s; ++k) {
         const int port = straightPort[static_cast<std::size_t>(k)];
         V constant = from.a[static_cast<std::size_t>(port)];
@@ -133,8 +133,7 @@ bool Folded<V>::fold(const FoldSource<V>& from, const std::uint8_t* regimes) {
         for (int j = 0; j < width; ++j) X[at(k, width, j)] /= M[at(k, s, k)];
 
     // What every other equation says once i = c + g u of the straight ports is put in.
-    const auto substitute = [&](const std::vector<V>& byStraight, int row, V& constant, V* byState,
-                                V* byPort) {
+    const auto substitute = [&](const LaneList<V>& byStraight, int row, V& constant, V* byState, V* byPort) {
         for (int k = 0; k < s; ++k) {
             const V weight = byStraight[at(row, m, straightPort[static_cast<std::size_t>(k)])];
             if (all((weight >= V(0)) & (weight <= V(0)))) continue;

@@ -247,7 +247,7 @@ class Kernel final : public StepKernel<V> {
     }
 
     V value(const RowModel<V>& m, V t, V& rate) const override {
-        const V share = m_h > V(0) ? t / m_h : V(0);
+        const V share = select(m_h > V(0), t / m_h, V(0));
         V sum = m.start;
         rate = V(0);
         const V square = share * share;

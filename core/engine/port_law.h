@@ -6,35 +6,9 @@
 #pragma once
 
 #include "core/devices/laws.h"
-
-#include <cstdint>
+#include "core/engine/port_kind.h"
 
 namespace blinkwright::engine {
-
-enum class PortKind : std::uint8_t {
-    junction,
-    idle,       ///< timer's own current
-    threshold,  ///< threshold input
-    trigger,    ///< trigger input
-    resetInput, ///< CMOS reset input
-    discharge,
-    outputHighBipolar,
-    outputLowBipolar,
-    outputCmos,
-};
-
-/// What counts as straight, for a given accuracy.
-struct StraightBand {
-    double widths = 16;     ///< this many times its width from its knee a law is on its straight piece
-    double current = 1e-13; ///< a junction that carries less counts as dark [A]
-    double shift = 1e-7;    ///< a correction of a crossing by less than this share of the step is the last
-    /// A share of `accuracy` / 100 of what a law switches is neglected at most.
-    static StraightBand of(double accuracy) {
-        return {.widths = std::clamp(-std::log(0.01 * accuracy), 8.0, 37.0),
-                .current = 1e-8 * accuracy,
-                .shift = 0.1 * accuracy};
-    }
-};
 
 template <class V>
 struct PortLaw {
@@ -104,6 +78,24 @@ struct PortLaw {
             return low ? 0 : saturated(u, band);
         default:
             return 0;
+        }
+    }
+
+    /// Lanes in which u is on the given straight piece.
+    BLINKWRIGHT_INLINE MaskOf<V> on(int piece, V u, const StraightBand& band) const {
+        switch (kind) {
+        case PortKind::junction:
+            return u < p[2];
+        case PortKind::idle: {
+            const double reach = band.widths * devices::detail::idleWidth;
+            return (u > p[1] + reach) & (u > V(1 + reach));
+        }
+        default: {
+            const bool pair = kind == PortKind::threshold || kind == PortKind::trigger;
+            const V reach(pair ? band.widths * 2 * devices::thermalVoltage
+                               : (0.5 * band.widths + 1) * devices::detail::leakWidth);
+            return piece == 1 ? u < -reach : u > reach;
+        }
         }
     }
 

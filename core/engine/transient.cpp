@@ -79,4 +79,23 @@ Run simulate(const devices::Board& board, const RunRequest& request) {
     return run;
 }
 
+LampRun simulateLamps(const devices::Board& board, const RunRequest& request) {
+    LampRun run;
+    run.report.accuracy = request.accuracy;
+    if (run.report.detail = startFault(board); !run.report.detail.empty()) return run;
+    Simulation sim(std::make_shared<Network>(board), {.accuracy = request.accuracy,
+                                                      .keepWaveform = false,
+                                                      .ignorePresses = request.ignorePresses,
+                                                      .cancel = request.cancel});
+    sim.powerOn();
+    run.report = sim.run({.switchings = 2L * request.flashes,
+                          .until_s = request.longest_s,
+                          .steps = request.stepBudget,
+                          .events = request.eventBudget});
+    for (const Switching& s : sim.switchings())
+        if (s.timer == 0) run.times_s.push_back(s.time_s);
+    run.charges_C = sim.phaseCharges();
+    return run;
+}
+
 } // namespace blinkwright::engine

@@ -73,6 +73,14 @@ struct Run {
 /// Runs from power-on.
 Run simulate(const devices::Board& board, const RunRequest& request);
 
+/// What a run of the first timer's output and lamps comes to, where no waveform is wanted.
+struct LampRun {
+    std::vector<double> times_s;   ///< of the first timer's switchings
+    std::vector<double> charges_C; ///< for each of them, of each lamp since the one before
+    RunReport report;
+};
+LampRun simulateLamps(const devices::Board& board, const RunRequest& request);
+
 /// Why the first timer has no single settled period.
 enum class NoPeriod {
     none,           ///< it has one
