@@ -1,0 +1,498 @@
+#include "core/engine/large/assembly.h"
+
+#include "core/engine/dense_solve.h"
+#include "core/engine/large/phi_functions.h"
+
+#include <Eigen/Dense>
+#include <Eigen/Eigenvalues>
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::engine::large {
+
+namespace {
+
+constexpr double never = std::numeric_limits<double>::infinity();
+constexpr std::size_t mostFast = 3;
+/// A block without a plan is solved anew where a border has moved by more than the radius of its last plan
+/// and by more than this [V].
+constexpr double mostUnplanned_V = 0.05;
+
+std::size_t at(int k) {
+    return static_cast<std::size_t>(k);
+}
+
+bool isBorderCapacitor(const Partition& partition, const Piece& piece) {
+    if (piece.states() == 0 || !piece.timers.empty() || !piece.junctions.empty()) return false;
+    return std::all_of(piece.nodes.begin(), piece.nodes.end(), [&](devices::Node node) {
+        return node == 0 ||
+               std::find(partition.borders.begin(), partition.borders.end(), node) != partition.borders.end();
+    });
+}
+
+} // namespace
+
+Assembly::Assembly(Partition partition, const BlockTolerances& tolerances)
+    : m_tol(tolerances), m_borderNodes(partition.borders), m_r(static_cast<int>(partition.borders.size())) {
+    std::vector<int> across;
+    m_blocks.reserve(partition.pieces.size());
+    for (auto& piece : partition.pieces) {
+        const bool fast = isBorderCapacitor(partition, piece);
+        m_blocks.emplace_back(std::move(piece));
+        const Block& block = m_blocks.back();
+        m_first.push_back(m_M);
+        if (fast)
+            for (int k = 0; k < block.states(); ++k) across.push_back(m_M + k);
+        m_M += block.states();
+        m_draws.emplace_back(at(block.borders()));
+    }
+    if (across.size() <= mostFast) m_fastModes = across;
+    m_fastShare.resize(m_fastModes.size());
+    m_stale.assign(m_blocks.size(), 1);
+    m_planned.assign(m_blocks.size(), 0);
+    for (auto* v : {&m_lambda, &m_z, &m_force, &m_c2, &m_c3, &m_begin, &m_zEnd, &m_r1, &m_r2})
+        v->assign(at(m_M), 0);
+    m_byBorder.assign(at(m_r * m_M), 0);
+    m_draw.assign(at(m_r * m_M), 0);
+    m_conductance.assign(at(m_r * m_r), 0);
+    m_matrix.assign(at(4 * m_r * m_r), 0);
+    for (auto* v : {&m_V, &m_VEnd, &m_VSome, &m_some, &m_diagonal}) v->assign(at(m_r), 0);
+    m_right.assign(at(2 * m_r), 0);
+    for (auto* v : {&m_curve.p0, &m_curve.p1, &m_curve.p2, &m_fast.p0, &m_fast.p1, &m_fast.p2})
+        v->assign(at(m_r), 0);
+}
+
+void Assembly::powerOn() {
+    m_start.clear();
+    for (const Block& block : m_blocks) {
+        std::vector<double> y;
+        for (int k = 0; k < block.states(); ++k)
+            y.push_back(block.piece().board.capacitors[at(k)].initialVoltage);
+        m_start.push_back(std::move(y));
+    }
+    m_time = 0;
+    std::fill(m_V.begin(), m_V.end(), 0.0);
+    std::fill(m_diagonal.begin(), m_diagonal.end(), 1.0);
+    m_reset = true;
+}
+
+void Assembly::configure(int block, const std::vector<bool>& switches, const std::vector<bool>& outputs) {
+    m_settled = false;
+    m_blocks[at(block)].configure(switches, outputs);
+    m_stale[at(block)] = 1;
+}
+
+void Assembly::capacitorVoltages(int block, const double* z, double* y) const {
+    const Block& b = m_blocks[at(block)];
+    const int n = b.states();
+    const double* vectors = b.modes().vectors.data();
+    for (int k = 0; k < n; ++k) {
+        y[k] = b.base()[k];
+        for (int j = 0; j < n; ++j) y[k] += vectors[k * n + j] * z[j];
+    }
+}
+
+/// Copies what the steps need of a block's base.
+void Assembly::load(int k) {
+    const Block& b = m_blocks[at(k)];
+    const ModeSet& modes = b.modes();
+    const int n = b.states(), r = b.borders();
+    const double* v = b.base() + n;
+    for (int j = 0; j < n; ++j) {
+        const std::size_t m = at(m_first[at(k)] + j);
+        m_lambda[m] = modes.lambda[at(j)];
+        m_z[m] = 0;
+        m_c2[m] = modes.c2[at(j)];
+        m_c3[m] = modes.c3[at(j)];
+        m_begin[m] = m_time;
+        double force = modes.force[at(j)];
+        for (int p = 0; p < r; ++p) {
+            const double by = modes.byBorder[at(j * r + p)];
+            force -= by * v[p];
+            m_byBorder[at(b.piece().borders[at(p)] * m_M) + m] = by;
+            m_draw[at(b.piece().borders[at(p)] * m_M) + m] = b.rowByMode()[p * n + j];
+        }
+        m_force[m] = force;
+    }
+    for (int p = 0; p < r; ++p) {
+        Draw& draw = m_draws[at(k)][at(p)];
+        draw = {b.piece().borders[at(p)], b.rowValue()[p], b.rowC2()[p], b.rowC3()[p], m_time};
+        for (int q = 0; q < r; ++q) draw.constant -= b.rowByBorder()[p * r + q] * v[q];
+    }
+}
+
+/// The border voltages of this instant, from the blocks as they are linearised.
+bool Assembly::balance() {
+    std::fill(m_conductance.begin(), m_conductance.end(), 0.0);
+    std::fill(m_right.begin(), m_right.end(), 0.0);
+    for (std::size_t k = 0; k < m_blocks.size(); ++k) {
+        const Block& b = m_blocks[k];
+        const int r = b.borders();
+        for (int p = 0; p < r; ++p) {
+            const Draw& draw = m_draws[k][at(p)];
+            const double s = m_time - draw.begin_s;
+            m_right[at(draw.border)] -= draw.constant + s * s * (draw.c2 + s * draw.c3);
+            for (int q = 0; q < r; ++q)
+                m_conductance[at(draw.border * m_r + m_draws[k][at(q)].border)] += b.rowByBorder()[p * r + q];
+        }
+    }
+    for (int b = 0; b < m_r; ++b) {
+        const double* draw = m_draw.data() + b * m_M;
+        double sum = 0;
+        for (int j = 0; j < m_M; ++j) sum += draw[j] * m_z[at(j)];
+        m_right[at(b)] -= sum;
+        m_diagonal[at(b)] = std::max(std::abs(m_conductance[at(b * m_r + b)]), 1e-12);
+    }
+    std::copy(m_conductance.begin(), m_conductance.end(), m_matrix.begin());
+    std::copy(m_right.begin(), m_right.begin() + m_r, m_VSome.begin());
+    if (m_r > 0 && !solveDense(m_matrix.data(), m_VSome.data(), m_r)) return false;
+    return std::all_of(m_VSome.begin(), m_VSome.end(), [](double v) { return std::isfinite(v); });
+}
+
+bool Assembly::settle() {
+    m_settled = true;
+    const auto rebase = [&](int k, const double* V) {
+        Block& b = m_blocks[at(k)];
+        const int first = m_first[at(k)];
+        double y[12];
+        capacitorVoltages(k, m_z.data() + first, y);
+        m_stale[at(k)] = 0;
+        m_planned[at(k)] = 0;
+        double v[8];
+        for (int p = 0; p < b.borders(); ++p) v[p] = V[b.piece().borders[at(p)]];
+        if (!b.solve(m_reset ? m_start[at(k)].data() : y, v)) return false;
+        load(k);
+        return true;
+    };
+    constexpr int most = 200;
+    std::vector<double>& V = m_V;
+    for (int k = 0; k < blocks(); ++k)
+        if (m_stale[at(k)] && !rebase(k, V.data())) return false;
+    m_reset = false;
+    for (int iteration = 0; iteration < most; ++iteration) {
+        if (!balance()) return false;
+        // Far from the solution the laws bend: after some full steps, part of the way only.
+        const double share = iteration < 12 ? 1 : iteration < 40 ? 0.5 : 0.15;
+        for (int b = 0; b < m_r; ++b) V[at(b)] += share * (m_VSome[at(b)] - V[at(b)]);
+        bool again = false;
+        for (int b = 0; b < m_r && share < 1; ++b)
+            again = again || std::abs(V[at(b)] - m_VSome[at(b)]) > 1e-9 * (1 + std::abs(V[at(b)]));
+        bool moved = false;
+        for (int k = 0; k < blocks(); ++k) {
+            const Block& b = m_blocks[at(k)];
+            if (b.isLinear()) continue;
+            const double radius =
+                m_planned[at(k)] ? b.radius_V() : std::clamp(b.lastRadius_V(), 1e-6, mostUnplanned_V);
+            bool out = false;
+            for (int p = 0; p < b.borders(); ++p)
+                out = out || std::abs(V[at(b.piece().borders[at(p)])] - b.base()[b.states() + p]) > radius;
+            if (!out) continue;
+            if (!rebase(k, V.data())) return false;
+            moved = true;
+        }
+        if (moved || again) continue;
+        bool planned = false;
+        for (int k = 0; k < blocks(); ++k) {
+            if (m_planned[at(k)]) continue;
+            if (!m_blocks[at(k)].plan(m_tol, m_time, m_diagonal.data())) return false;
+            m_planned[at(k)] = 1;
+            planned = true;
+            load(k);
+            if (onBase) onBase(k);
+        }
+        if (!planned) break;
+    }
+    findFast();
+    return true;
+}
+
+/// The exponentials that the capacitors across the borders bring about: the eigenvalues of their own
+/// equations with the borders' balance solved in, and how much of each there is now.
+void Assembly::findFast() {
+    const int count = static_cast<int>(m_fastModes.size()), r = m_r;
+    m_fast.rate.assign(at(count), 0.0);
+    m_fast.amplitude.assign(at(count * r), 0.0);
+    if (count == 0) return;
+    Eigen::MatrixXd Y(r, r), Q(r, count), F(count, r);
+    Eigen::VectorXd rate(count);
+    for (int a = 0; a < r; ++a)
+        for (int b = 0; b < r; ++b) Y(a, b) = m_conductance[at(a * r + b)];
+    for (int j = 0; j < count; ++j) {
+        const std::size_t mode = at(m_fastModes[at(j)]);
+        rate(j) = m_lambda[mode] * m_z[mode] + m_force[mode];
+        for (int b = 0; b < r; ++b) {
+            Q(b, j) = m_draw[at(b * m_M) + mode];
+            F(j, b) = m_byBorder[at(b * m_M) + mode];
+            rate(j) += F(j, b) * m_V[at(b)];
+        }
+    }
+    const Eigen::MatrixXd byState = -Y.partialPivLu().solve(Q); // of the border voltages
+    Eigen::MatrixXd J = F * byState;
+    for (int j = 0; j < count; ++j) J(j, j) += m_lambda[at(m_fastModes[at(j)])];
+    Eigen::VectorXd left = rate;
+    const Eigen::EigenSolver<Eigen::MatrixXd> solver(J);
+    if (J.allFinite() && solver.info() == Eigen::Success &&
+        (solver.eigenvalues().imag().array() == 0).all()) {
+        const Eigen::MatrixXd vectors = solver.pseudoEigenvectors();
+        const Eigen::VectorXd parts = vectors.partialPivLu().solve(rate);
+        for (int j = 0; j < count; ++j) {
+            const double lambda = solver.eigenvalues()(j).real();
+            if (!(lambda < 0) || !std::isfinite(parts(j))) continue;
+            m_fast.rate[at(j)] = lambda;
+            left -= vectors.col(j) * parts(j);
+            const Eigen::VectorXd volts = byState * vectors.col(j) * (parts(j) / lambda);
+            for (int b = 0; b < r; ++b) m_fast.amplitude[at(j * r + b)] = volts(b);
+        }
+    }
+    for (int j = 0; j < count; ++j) m_fastShare[at(j)] = left(j);
+}
+
+bool Assembly::reach(double wish_s, double& most_s) {
+    bool any = false;
+    for (int k = 0; k < blocks(); ++k) {
+        const Block& b = m_blocks[at(k)];
+        if (b.begin_s() < m_time && b.begin_s() + b.span_s() < m_time + wish_s) {
+            m_stale[at(k)] = 1;
+            any = true;
+        }
+    }
+    if ((any || !m_settled) && !settle()) return false;
+    most_s = never;
+    for (const Block& b : m_blocks) most_s = std::min(most_s, b.begin_s() + b.span_s() - m_time);
+    return true;
+}
+
+double Assembly::attempt(double h) {
+    const int r = m_r, M = m_M;
+    const double a = 0.5 * h;
+    m_h = h;
+    // Exponentials too slow to tell from a parabola stay in it.
+    m_curve.rate.clear();
+    m_curve.amplitude.clear();
+    double expA[mostFast], expH[mostFast];
+    bool apart[mostFast] = {};
+    for (std::size_t j = 0; j < m_fast.rate.size(); ++j) {
+        apart[j] = m_fast.rate[j] * h < -0.05;
+        if (!apart[j]) continue;
+        const std::size_t e = m_curve.rate.size();
+        m_curve.rate.push_back(m_fast.rate[j]);
+        expA[e] = std::exp(m_fast.rate[j] * a);
+        expH[e] = expA[e] * expA[e];
+        for (int b = 0; b < r; ++b) m_curve.amplitude.push_back(m_fast.amplitude[j * at(r) + at(b)]);
+    }
+    const int exps = static_cast<int>(m_curve.rate.size());
+    for (int b = 0; b < r; ++b) {
+        double p0 = m_V[at(b)];
+        for (int e = 0; e < exps; ++e) p0 -= m_curve.amplitude[at(e * r + b)];
+        m_curve.p0[at(b)] = p0;
+        m_curve.p1[at(b)] = m_curve.p2[at(b)] = 0;
+    }
+
+    std::fill(m_right.begin(), m_right.end(), 0.0);
+    std::fill(m_matrix.begin(), m_matrix.end(), 0.0);
+    std::fill(m_some.begin(), m_some.end(),
+              0.0); // rate of what the blocks draw, at the begin, the fast damped
+    const int size = 2 * r;
+    for (int j = 0; j < M; ++j) {
+        const std::size_t m = at(j);
+        const double lambda = m_lambda[m], s0 = m_time - m_begin[m], z = m_z[m];
+        const double c2 = m_c2[m], c3 = m_c3[m];
+        double g0 = m_force[m] + s0 * s0 * (c2 + s0 * c3);
+        const double g1 = s0 * (2 * c2 + 3 * c3 * s0), g2 = c2 + 3 * c3 * s0;
+        for (int b = 0; b < r; ++b) g0 += m_byBorder[at(b * M) + m] * m_curve.p0[at(b)];
+        const Phi half = phiOf(lambda * a), full = doubled(half);
+        double zA = half.k0 * z +
+                    a * (half.k1 * g0 + a * (half.k2 * g1 + a * (2 * half.k3 * g2 + a * 6 * half.k4 * c3)));
+        double zH = full.k0 * z +
+                    h * (full.k1 * g0 + h * (full.k2 * g1 + h * (2 * full.k3 * g2 + h * 6 * full.k4 * c3)));
+        double rate = lambda * z + g0;
+        for (int e = 0; e < exps; ++e) {
+            double force = 0;
+            for (int b = 0; b < r; ++b) force += m_byBorder[at(b * M) + m] * m_curve.amplitude[at(e * r + b)];
+            zA += force * answer(m_curve.rate[at(e)], lambda, expA[e], half.k0, a);
+            zH += force * answer(m_curve.rate[at(e)], lambda, expH[e], full.k0, h);
+            rate += force;
+        }
+        m_zEnd[m] = zH;
+        const double a1 = a * a * half.k2, a2 = 2 * a * a * a * half.k3;
+        m_r1[m] = h * h * full.k2;
+        m_r2[m] = 2 * h * h * h * full.k3;
+        for (std::size_t f = 0; f < m_fastModes.size(); ++f)
+            if (m_fastModes[f] == j && apart[f]) rate = m_fastShare[f];
+        const double fast = 0.1 * lambda * h; // what is over within the step counts by its size, not its rate
+        rate /= 1 + fast * fast;
+        for (int b = 0; b < r; ++b) {
+            const double draw = m_draw[at(b * M) + m];
+            if (draw == 0) continue;
+            m_right[at(b)] -= draw * zA;
+            m_right[at(r + b)] -= draw * zH;
+            m_some[at(b)] += draw * rate;
+            for (int q = 0; q < r; ++q) {
+                const double by = draw * m_byBorder[at(q * M) + m];
+                m_matrix[at(b * size + q)] += by * a1;
+                m_matrix[at(b * size + r + q)] += by * a2;
+                m_matrix[at((r + b) * size + q)] += by * m_r1[m];
+                m_matrix[at((r + b) * size + r + q)] += by * m_r2[m];
+            }
+        }
+    }
+    if (r == 0) return 0;
+    for (const auto& draws : m_draws)
+        for (const Draw& draw : draws) {
+            const double s0 = m_time - draw.begin_s, sA = s0 + a, sH = s0 + h;
+            m_right[at(draw.border)] -= draw.constant + sA * sA * (draw.c2 + sA * draw.c3);
+            m_right[at(r + draw.border)] -= draw.constant + sH * sH * (draw.c2 + sH * draw.c3);
+            m_some[at(draw.border)] += s0 * (2 * draw.c2 + 3 * s0 * draw.c3);
+        }
+    for (int b = 0; b < r; ++b)
+        for (int q = 0; q < r; ++q) {
+            const double Y = m_conductance[at(b * r + q)];
+            double vA = m_curve.p0[at(q)], vH = vA;
+            for (int e = 0; e < exps; ++e) {
+                vA += m_curve.amplitude[at(e * r + q)] * expA[e];
+                vH += m_curve.amplitude[at(e * r + q)] * expH[e];
+            }
+            m_right[at(b)] -= Y * vA;
+            m_right[at(r + b)] -= Y * vH;
+            m_matrix[at(b * size + q)] += Y * a;
+            m_matrix[at(b * size + r + q)] += Y * a * a;
+            m_matrix[at((r + b) * size + q)] += Y * h;
+            m_matrix[at((r + b) * size + r + q)] += Y * h * h;
+        }
+    // Unknowns in volt, so that the matrix is well scaled.
+    for (int row = 0; row < size; ++row)
+        for (int q = 0; q < r; ++q) {
+            m_matrix[at(row * size + q)] /= h;
+            m_matrix[at(row * size + r + q)] /= h * h;
+        }
+    if (!solveDense(m_matrix.data(), m_right.data(), size)) return never;
+    for (int b = 0; b < r; ++b) {
+        m_curve.p1[at(b)] = m_right[at(b)] / h;
+        m_curve.p2[at(b)] = m_right[at(r + b)] / (h * h);
+        if (!std::isfinite(m_curve.p1[at(b)]) || !std::isfinite(m_curve.p2[at(b)])) return never;
+        m_VEnd[at(b)] = m_curve.at(b, h);
+    }
+    for (int b = 0; b < r; ++b) {
+        const double* by = m_byBorder.data() + b * M;
+        const double p1 = m_curve.p1[at(b)], p2 = m_curve.p2[at(b)];
+        for (int j = 0; j < M; ++j) m_zEnd[at(j)] += by[j] * (p1 * m_r1[at(j)] + p2 * m_r2[at(j)]);
+    }
+    // A parabola through begin, middle and end is off by d s (s - h/2) (s - h) / 6, d the third derivative:
+    // its slope at the begin by d h^2 / 12, and itself at most by a tenth of h times that.
+    std::copy(m_conductance.begin(), m_conductance.end(), m_matrix.begin());
+    if (!solveDense(m_matrix.data(), m_some.data(), r)) return never;
+    double worst = 0;
+    for (int b = 0; b < r; ++b)
+        worst = std::max(worst, 0.1 * h * std::abs(-m_some[at(b)] - m_curve.p1[at(b)]));
+    return worst / m_tol.voltage_V;
+}
+
+double Assembly::modeAt(int mode, double s) const {
+    const std::size_t m = at(mode);
+    const double lambda = m_lambda[m], s0 = m_time - m_begin[m];
+    const double c2 = m_c2[m], c3 = m_c3[m];
+    double g0 = m_force[m] + s0 * s0 * (c2 + s0 * c3);
+    double g1 = s0 * (2 * c2 + 3 * c3 * s0), g2 = c2 + 3 * c3 * s0;
+    for (int b = 0; b < m_r; ++b) {
+        const double by = m_byBorder[at(b * m_M) + m];
+        g0 += by * m_curve.p0[at(b)];
+        g1 += by * m_curve.p1[at(b)];
+        g2 += by * m_curve.p2[at(b)];
+    }
+    const Phi phi = phiOf(lambda * s);
+    double z =
+        phi.k0 * m_z[m] + s * (phi.k1 * g0 + s * (phi.k2 * g1 + s * (2 * phi.k3 * g2 + s * 6 * phi.k4 * c3)));
+    for (std::size_t e = 0; e < m_curve.rate.size(); ++e) {
+        double force = 0;
+        for (int b = 0; b < m_r; ++b)
+            force += m_byBorder[at(b * m_M) + m] * m_curve.amplitude[e * at(m_r) + at(b)];
+        z += force * answer(m_curve.rate[e], lambda, std::exp(m_curve.rate[e] * s), phi.k0, s);
+    }
+    return z;
+}
+
+void Assembly::advance(double s, double end_s) {
+    if (s == m_h) {
+        std::copy(m_VEnd.begin(), m_VEnd.end(), m_V.begin());
+    } else {
+        for (int j = 0; j < m_M; ++j) m_zEnd[at(j)] = modeAt(j, s);
+        for (int b = 0; b < m_r; ++b) m_V[at(b)] = m_curve.at(b, s);
+    }
+    std::swap(m_z, m_zEnd);
+    m_time = end_s;
+    m_settled = false;
+}
+
+Watched Assembly::watched(int block, int timer, const double* z, const double* v, double s) const {
+    const Block& b = m_blocks[at(block)];
+    const int n = b.states(), r = b.borders();
+    double out[4];
+    for (int k = 0; k < 4; ++k) {
+        const int row = b.watchedRow(timer) + k;
+        double sum = b.rowValue()[row] + s * s * (b.rowC2()[row] + s * b.rowC3()[row]);
+        for (int j = 0; j < n; ++j) sum += b.rowByMode()[row * n + j] * z[j];
+        for (int p = 0; p < r; ++p)
+            sum += b.rowByBorder()[row * r + p] * (v[b.piece().borders[at(p)]] - b.base()[n + p]);
+        out[k] = sum;
+    }
+    return {out[0], out[1], out[2], out[3]};
+}
+
+Watched Assembly::watchedNow(int block, int timer, Watched* rate) const {
+    const Block& b = m_blocks[at(block)];
+    const int n = b.states(), first = m_first[at(block)];
+    const double s = m_time - b.begin_s();
+    if (rate) {
+        double out[4];
+        for (int k = 0; k < 4; ++k) {
+            const int row = b.watchedRow(timer) + k;
+            double sum = s * (2 * b.rowC2()[row] + 3 * s * b.rowC3()[row]);
+            for (int j = 0; j < n; ++j) {
+                const std::size_t m = at(first + j);
+                double g = m_lambda[m] * m_z[m] + m_force[m] + s * s * (m_c2[m] + s * m_c3[m]);
+                for (const int border : b.piece().borders)
+                    g += m_byBorder[at(border * m_M) + m] * m_V[at(border)];
+                sum += b.rowByMode()[row * n + j] * g;
+            }
+            out[k] = sum;
+        }
+        *rate = {out[0], out[1], out[2], out[3]};
+    }
+    return watched(block, timer, m_z.data() + first, m_V.data(), s);
+}
+
+Watched Assembly::watchedAtEnd(int block, int timer) const {
+    return watched(block, timer, m_zEnd.data() + m_first[at(block)], m_VEnd.data(),
+                   m_time - m_blocks[at(block)].begin_s() + m_h);
+}
+
+Watched Assembly::watchedAt(int block, int timer, double s) {
+    double z[12];
+    for (int j = 0; j < m_blocks[at(block)].states(); ++j) z[j] = modeAt(m_first[at(block)] + j, s);
+    for (int b = 0; b < m_r; ++b) m_VSome[at(b)] = m_curve.at(b, s);
+    return watched(block, timer, z, m_VSome.data(), m_time - m_blocks[at(block)].begin_s() + s);
+}
+
+bool Assembly::watchedExactly(int block, int timer, double s, Watched& out) {
+    Block& b = m_blocks[at(block)];
+    double z[12], y[20];
+    for (int j = 0; j < b.states(); ++j) z[j] = modeAt(m_first[at(block)] + j, s);
+    capacitorVoltages(block, z, y);
+    for (int p = 0; p < b.borders(); ++p) y[b.states() + p] = m_curve.at(b.piece().borders[at(p)], s);
+    return b.watched(timer, y, out);
+}
+
+long Assembly::solves() const {
+    long sum = 0;
+    for (const Block& b : m_blocks) sum += b.solves();
+    return sum;
+}
+
+long Assembly::rejected() const {
+    long sum = 0;
+    for (const Block& b : m_blocks) sum += b.rejected();
+    return sum;
+}
+
+} // namespace blinkwright::engine::large
