@@ -18,6 +18,7 @@ constexpr std::size_t mostFast = 3;
 /// A block without a plan is solved anew where a border has moved by more than the radius of its last plan
 /// and by more than this [V].
 constexpr double mostUnplanned_V = 0.05;
+constexpr double mostStep_V = 30; // of the borders in one iteration
 
 std::size_t at(int k) {
     return static_cast<std::size_t>(k);
@@ -57,7 +58,7 @@ Assembly::Assembly(Partition partition, const BlockTolerances& tolerances)
     m_draw.assign(at(m_r * m_M), 0);
     m_conductance.assign(at(m_r * m_r), 0);
     m_matrix.assign(at(4 * m_r * m_r), 0);
-    for (auto* v : {&m_V, &m_VEnd, &m_VSome, &m_some, &m_diagonal}) v->assign(at(m_r), 0);
+    for (auto* v : {&m_V, &m_VEnd, &m_VSome, &m_some, &m_last, &m_diagonal}) v->assign(at(m_r), 0);
     m_right.assign(at(2 * m_r), 0);
     for (auto* v : {&m_curve.p0, &m_curve.p1, &m_curve.p2, &m_fast.p0, &m_fast.p1, &m_fast.p2})
         v->assign(at(m_r), 0);
@@ -170,20 +171,33 @@ bool Assembly::settle() {
     for (int k = 0; k < blocks(); ++k)
         if (m_stale[at(k)] && !rebase(k, V.data())) return false;
     m_reset = false;
-    for (int iteration = 0; iteration < most; ++iteration) {
+    // Newton's method on the borders' balance. Steps that turn back and forth, as where a law bends sharply,
+    // are taken by a smaller and smaller share.
+    double share = 1;
+    std::fill(m_last.begin(), m_last.end(), 0.0);
+    bool done = false;
+    for (int iteration = 0; iteration < most && !done; ++iteration) {
         if (!balance()) return false;
-        // Far from the solution the laws bend: after some full steps, part of the way only.
-        const double share = iteration < 12 ? 1 : iteration < 40 ? 0.5 : 0.15;
-        for (int b = 0; b < m_r; ++b) V[at(b)] += share * (m_VSome[at(b)] - V[at(b)]);
+        double forth = 0, back = 0;
+        for (int b = 0; b < m_r; ++b) {
+            const double step = std::clamp(m_VSome[at(b)] - V[at(b)], -mostStep_V, mostStep_V);
+            forth += m_last[at(b)] * m_last[at(b)];
+            back -= step * m_last[at(b)];
+            m_last[at(b)] = step;
+        }
+        share = back > 0.5 * forth ? 0.5 * share : std::min(1.0, 1.4 * share);
         bool again = false;
-        for (int b = 0; b < m_r && share < 1; ++b)
+        for (int b = 0; b < m_r; ++b) {
+            V[at(b)] += share * m_last[at(b)];
             again = again || std::abs(V[at(b)] - m_VSome[at(b)]) > 1e-9 * (1 + std::abs(V[at(b)]));
+        }
         bool moved = false;
         for (int k = 0; k < blocks(); ++k) {
             const Block& b = m_blocks[at(k)];
             if (b.isLinear()) continue;
+            // Half the radius is left for the step to come.
             const double radius =
-                m_planned[at(k)] ? b.radius_V() : std::clamp(b.lastRadius_V(), 1e-6, mostUnplanned_V);
+                0.5 * (m_planned[at(k)] ? b.radius_V() : std::clamp(b.lastRadius_V(), 2e-6, mostUnplanned_V));
             bool out = false;
             for (int p = 0; p < b.borders(); ++p)
                 out = out || std::abs(V[at(b.piece().borders[at(p)])] - b.base()[b.states() + p]) > radius;
@@ -193,18 +207,22 @@ bool Assembly::settle() {
         }
         if (moved || again) continue;
         bool planned = false;
+        double drift = m_drift;
+        findFast();
+        for (std::size_t j = 0; j < m_fast.amplitude.size(); ++j)
+            drift = std::max(drift, std::abs(m_fast.amplitude[j] * m_fast.rate[j / at(m_r)]));
         for (int k = 0; k < blocks(); ++k) {
             if (m_planned[at(k)]) continue;
-            if (!m_blocks[at(k)].plan(m_tol, m_time, m_diagonal.data())) return false;
+            if (!m_blocks[at(k)].plan(m_tol, m_time, m_diagonal.data(), drift)) return false;
             m_planned[at(k)] = 1;
             planned = true;
             load(k);
             if (onBase) onBase(k);
         }
-        if (!planned) break;
+        done = !planned;
     }
     findFast();
-    return true;
+    return done;
 }
 
 /// The exponentials that the capacitors across the borders bring about: the eigenvalues of their own
@@ -388,6 +406,25 @@ double Assembly::attempt(double h) {
     return worst / m_tol.voltage_V;
 }
 
+double Assembly::excursion() {
+    double worst = 0;
+    for (int b = 0; b < m_r; ++b) m_VSome[at(b)] = m_curve.at(b, 0.5 * m_h);
+    for (int k = 0; k < blocks(); ++k) {
+        const Block& b = m_blocks[at(k)];
+        if (b.isLinear()) continue;
+        double off = 0;
+        for (int p = 0; p < b.borders(); ++p) {
+            const std::size_t border = at(b.piece().borders[at(p)]);
+            const double base = b.base()[b.states() + p];
+            off = std::max({off, std::abs(m_VEnd[border] - base), std::abs(m_VSome[border] - base)});
+        }
+        off /= b.radius_V();
+        if (off > 1 && b.begin_s() < m_time) renew(k);
+        worst = std::max(worst, off);
+    }
+    return worst;
+}
+
 double Assembly::modeAt(int mode, double s) const {
     const std::size_t m = at(mode);
     const double lambda = m_lambda[m], s0 = m_time - m_begin[m];
@@ -413,6 +450,9 @@ double Assembly::modeAt(int mode, double s) const {
 }
 
 void Assembly::advance(double s, double end_s) {
+    m_drift = 0;
+    for (int b = 0; b < m_r && s > 0; ++b)
+        m_drift = std::max(m_drift, std::abs(m_curve.at(b, s) - m_V[at(b)]) / s);
     if (s == m_h) {
         std::copy(m_VEnd.begin(), m_VEnd.end(), m_V.begin());
     } else {
@@ -480,6 +520,14 @@ bool Assembly::watchedExactly(int block, int timer, double s, Watched& out) {
     for (int j = 0; j < b.states(); ++j) z[j] = modeAt(m_first[at(block)] + j, s);
     capacitorVoltages(block, z, y);
     for (int p = 0; p < b.borders(); ++p) y[b.states() + p] = m_curve.at(b.piece().borders[at(p)], s);
+    return b.watched(timer, y, out);
+}
+
+bool Assembly::watchedNowExactly(int block, int timer, Watched& out) {
+    Block& b = m_blocks[at(block)];
+    double y[20];
+    capacitorVoltages(block, m_z.data() + m_first[at(block)], y);
+    for (int p = 0; p < b.borders(); ++p) y[b.states() + p] = m_V[at(b.piece().borders[at(p)])];
     return b.watched(timer, y, out);
 }
 

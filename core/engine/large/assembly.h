@@ -54,7 +54,10 @@ class Assembly {
     /// New switches and outputs of a block; settle() must follow.
     void configure(int block, const std::vector<bool>& switches, const std::vector<bool>& outputs);
     /// The block gets a new base at the next settle().
-    void renew(int block) { m_stale[static_cast<std::size_t>(block)] = true; }
+    void renew(int block) {
+        m_stale[static_cast<std::size_t>(block)] = 1;
+        m_settled = false;
+    }
     /// New bases for the blocks that need one, and the border voltages of this instant. @return false where
     /// no solution was found.
     bool settle();
@@ -67,6 +70,10 @@ class Assembly {
     bool reach(double wish_s, double& most_s);
     /// Border voltages for a step of length h. @return their error over what is allowed.
     double attempt(double h);
+    /// How far the attempt takes a border from the base of any block, over the block's radius. Blocks that it
+    /// takes too far and whose base is older than this instant get a new one at the next settle().
+    double excursion();
+    bool isSettled() const { return m_settled; }
     const BorderCurve& curve() const { return m_curve; }
     /// Ends the step at s <= h; `end_s` is the time then, to the last digit.
     void advance(double s, double end_s);
@@ -78,6 +85,7 @@ class Assembly {
     /// At a time s of the attempt.
     Watched watchedAt(int block, int timer, double s);
     /// The same by the block's laws. @return false where they have no solution.
+    bool watchedNowExactly(int block, int timer, Watched& out);
     bool watchedExactly(int block, int timer, double s, Watched& out);
 
     long solves() const;
@@ -115,12 +123,13 @@ class Assembly {
     std::vector<std::vector<Draw>> m_draws;
     std::vector<double> m_conductance; ///< r x r, of all blocks together
     std::vector<double> m_diagonal;    ///< of it, for the blocks' error tests
-    std::vector<double> m_V, m_VEnd, m_VSome, m_some, m_right, m_matrix;
+    std::vector<double> m_V, m_VEnd, m_VSome, m_last, m_some, m_right, m_matrix;
     // Capacitors across the borders.
     std::vector<int> m_fastModes;
     std::vector<double> m_fastShare; ///< by fast mode: its rate without the exponentials
     BorderCurve m_fast;              ///< rates and amplitudes found at this instant
     double m_h = 0;
+    double m_drift = 0; ///< of the borders over the last step [V/s]
     BorderCurve m_curve;
 };
 

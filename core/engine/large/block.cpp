@@ -221,7 +221,7 @@ bool Block::stage(const double* moved, const double* v, double* rate, double* ro
 
 /// Largest error of border currents, comparators and lamp charges over what is allowed, from the rows'
 /// errors.
-double Block::rowError(const double* error, double h, const BlockTolerances& tol,
+double Block::rowError(const double* error, double h, double lasting_s, const BlockTolerances& tol,
                        const double* borderConductance) const {
     double worst = 0;
     for (int b = 0; b < m_r; ++b)
@@ -237,8 +237,10 @@ double Block::rowError(const double* error, double h, const BlockTolerances& tol
         const double rated = m_piece.board.junctions[at(lamp.junction)].ratedCurrent;
         const double here = std::abs(m_value[at(row)]) * h;
         const double dark_C = tol.darkShare * rated * (m_begin_s - m_phaseBegin_s + h);
-        const double scale = std::max({lamp.cycle_C, lamp.phase_C + here, dark_C, 1e-15});
-        worst = std::max(worst, std::abs(error[row]) * h / (scale * tol.charge));
+        // Before a first flash has shown how much it carries, a tenth of the rated current for a millisecond.
+        const double unknown_C = lamp.cycle_C > 0 ? 0 : 1e-4 * rated;
+        const double scale = std::max({lamp.cycle_C, lamp.phase_C + here, dark_C, unknown_C, 1e-15});
+        worst = std::max(worst, std::abs(error[row]) * lasting_s / (scale * tol.charge));
     }
     return worst;
 }
@@ -283,23 +285,20 @@ bool Block::tryPlan(double h, const BlockTolerances& tol, const double* borderCo
         m_c3[at(row)] = last / (h * h * h);
         m_left[at(row)] = 0.1 * last; // the largest part of a cubic that a parabola does not take
     }
-    m_error = std::max(m_error, rowError(m_left.data(), h, tol, borderConductance));
+    m_error = std::max(m_error, rowError(m_left.data(), h, h, tol, borderConductance));
     return true;
 }
 
-/// Whether the plan stands border voltages that are off by the radius for all its length; else the radius is
-/// cut, by what the error grows at least.
-bool Block::tryRadius(const BlockTolerances& tol, const double* borderConductance) {
+/// How far the laws at the plan's end are off from linear where a border is off by the radius: for the
+/// capacitor voltages, if that lasted all the plan, and for the rows; over what is allowed.
+Block::Bend Block::bend(const BlockTolerances& tol, const double* borderConductance, double stay_s) {
     const int n = m_n;
     const double h = n > 0 ? m_span_s : 1;
-    double worst = 0, v[8], drift[12];
+    Bend worst;
+    double v[8], drift[12], rate[20];
     for (int b = 0; b < m_r; ++b) {
         for (int k = 0; k < m_r; ++k) v[k] = m_y[at(n + k)] + (k == b ? m_radius_V : 0);
-        double rate[20];
-        if (!stage(m_c[1].data(), v, rate, m_left.data())) {
-            worst = 10;
-            break;
-        }
+        if (!stage(m_c[1].data(), v, rate, m_left.data())) return {0, 10};
         for (int k = 0; k < n; ++k) m_F[at(k)] = rate[k] - m_stageRate[at(k)];
         for (int k = 0; k < n; ++k) {
             const double off = product(m_modes.inverse.data() + k * n, m_F.data(), n) -
@@ -307,20 +306,53 @@ bool Block::tryRadius(const BlockTolerances& tol, const double* borderConductanc
             drift[k] = off * h * phi1(h * m_modes.lambda[at(k)]);
         }
         for (int k = 0; k < n; ++k)
-            worst =
-                std::max(worst, std::abs(product(m_modes.vectors.data() + k * n, drift, n)) / tol.voltage_V);
+            worst.states = std::max(
+                worst.states, std::abs(product(m_modes.vectors.data() + k * n, drift, n)) / tol.voltage_V);
         for (int row = 0; row < m_rows; ++row)
             m_left[at(row)] -= m_stageRows[1][at(row)] + m_byBorder[at(row * m_r + b)] * m_radius_V;
-        worst = std::max(worst, rowError(m_left.data(), h, tol, borderConductance));
+        worst.rows =
+            std::max(worst.rows, rowError(m_left.data(), h, std::min(h, stay_s), tol, borderConductance));
     }
-    if (worst <= 1) {
-        if (worst < 0.25) m_memory->radius_V = std::min(1.5 * m_radius_V, 100.0);
-        return true;
+    return worst;
+}
+
+/// Chooses the radius, and cuts the span where the borders move out of the radius sooner anyway.
+void Block::findRadius(const BlockTolerances& tol, const double* borderConductance, double drift) {
+    const double least = 0.1 * tol.voltage_V;
+    m_radius_V = m_memory->radius_V > 0 ? m_memory->radius_V : firstRadius_V;
+    for (int attempt = 0; attempt < 20; ++attempt) {
+        const double stay_s = drift > 0 ? m_radius_V / drift : never;
+        Bend worst = bend(tol, borderConductance, stay_s);
+        if (!(worst.states < 1e30 && worst.rows < 1e30)) worst = {0, 10};
+        if (worst.states > 1 && stay_s < m_span_s) {
+            const double cut = std::max(0.9 / worst.states, stay_s / m_span_s);
+            m_span_s *= cut;
+            worst.states *= cut;
+        }
+        const double all = std::max(worst.states, worst.rows);
+        if (all <= 1) {
+            m_memory->radius_V = all < 0.25 ? std::min(1.5 * m_radius_V, 100.0) : m_radius_V;
+            return;
+        }
+        m_radius_V = std::max(m_radius_V * std::max(0.1, 0.9 / all), least);
+        m_memory->radius_V = m_radius_V;
+        if (all <= 8 || m_radius_V == least) return; // errors shrink with the radius at least
     }
-    m_radius_V = std::isfinite(worst) ? m_radius_V * std::max(0.1, 0.9 / worst) : 0.1 * m_radius_V;
-    m_radius_V = std::max(m_radius_V, 0.1 * tol.voltage_V);
-    m_memory->radius_V = m_radius_V;
-    return worst <= 8 || m_radius_V <= 0.1 * tol.voltage_V;
+}
+
+/// When the first comparator input that is still far from its level reaches it, at the rates of the base. The
+/// input currents turn on and off there, within some 50 mV: a plan that passes over that may miss it between
+/// its stages.
+double Block::timeToLevels() const {
+    constexpr double far_V = 0.1;
+    double soonest = never;
+    for (int t = 0; t < m_timers; ++t)
+        for (int row = watchedRow(t); row < watchedRow(t) + 2; ++row) {
+            const double rate = product(m_byMode.data() + row * m_n, m_modes.force.data(), m_n);
+            const double time = -m_value[at(row)] / rate;
+            if (std::abs(m_value[at(row)]) > far_V && time > 0) soonest = std::min(soonest, time);
+        }
+    return soonest;
 }
 
 bool Block::findSpan(const BlockTolerances& tol, const double* borderConductance) {
@@ -331,6 +363,7 @@ bool Block::findSpan(const BlockTolerances& tol, const double* borderConductance
         for (int k = 0; k < m_n; ++k) speed = std::max(speed, std::abs(m_rate[at(k)]));
         h = speed > 0 ? std::clamp(1e-2 / speed, 1e-9, 1.0) : 1;
     }
+    h = std::min(h, timeToLevels());
     for (int attempt = 0; attempt < 60; ++attempt) {
         const bool solved = tryPlan(h, tol, borderConductance);
         const double error = solved && std::isfinite(m_error) ? m_error : 1e8;
@@ -347,7 +380,7 @@ bool Block::findSpan(const BlockTolerances& tol, const double* borderConductance
     return false;
 }
 
-bool Block::plan(const BlockTolerances& tol, double begin_s, const double* borderConductance) {
+bool Block::plan(const BlockTolerances& tol, double begin_s, const double* borderConductance, double drift) {
     for (std::size_t l = 0; l < m_lamps.size(); ++l) {
         Lamp& lamp = m_lamps[l];
         const double now = std::abs(m_value[at(m_r + 4 * m_timers) + l]);
@@ -367,10 +400,7 @@ bool Block::plan(const BlockTolerances& tol, double begin_s, const double* borde
     } else if (!findSpan(tol, borderConductance)) {
         return false;
     }
-    m_radius_V = m_memory->radius_V > 0 ? m_memory->radius_V : firstRadius_V;
-    for (int attempt = 0; attempt < 20 && m_r > 0 && !tryRadius(tol, borderConductance); ++attempt) {
-    }
-    if (m_r == 0) m_radius_V = never;
+    if (m_r > 0) findRadius(tol, borderConductance, drift);
     m_fresh = false;
     return true;
 }

@@ -62,7 +62,9 @@ class Block {
     bool solve(const double* y, const double* v);
     /// Finds span and radius. @param borderConductance how firmly the borders hold [S].
     /// @param begin_s time of the base.
-    bool plan(const BlockTolerances& tolerances, double begin_s, const double* borderConductance);
+    /// @param drift how fast the borders move [V/s].
+    bool plan(const BlockTolerances& tolerances, double begin_s, const double* borderConductance,
+              double drift);
     /// What the piece draws from its borders at other border voltages and the base's capacitor voltages, by
     /// its laws. @return false where there is no solution.
     bool drawn(const double* v, double* current);
@@ -104,10 +106,15 @@ class Block {
     bool eigen();
     void derivativeAndRows(const double* y, const double* u, const double* i, double* rate, double* rows);
     bool stage(const double* moved, const double* v, double* rate, double* rows);
+    double timeToLevels() const;
     bool findSpan(const BlockTolerances& tolerances, const double* borderConductance);
     bool tryPlan(double h, const BlockTolerances& tolerances, const double* borderConductance);
-    bool tryRadius(const BlockTolerances& tolerances, const double* borderConductance);
-    double rowError(const double* error, double h, const BlockTolerances& tolerances,
+    struct Bend {
+        double states = 0, rows = 0;
+    };
+    Bend bend(const BlockTolerances& tolerances, const double* borderConductance, double stay_s);
+    void findRadius(const BlockTolerances& tolerances, const double* borderConductance, double drift);
+    double rowError(const double* error, double h, double lasting_s, const BlockTolerances& tolerances,
                     const double* borderConductance) const;
 
     Piece m_piece;

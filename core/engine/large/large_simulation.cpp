@@ -19,7 +19,7 @@ std::size_t at(int k) {
 BlockTolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;
     for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
-    return {.voltage_V = 0.5 * accuracy * volts, .charge = 2 * accuracy, .darkShare = 1e-3};
+    return {.voltage_V = 2 * accuracy * volts, .charge = 2 * accuracy, .darkShare = 1e-3};
 }
 
 } // namespace
@@ -109,6 +109,14 @@ bool LargeSimulation::readLevels() {
         }
         t.wish = wishOf(t, w, m_time);
         if (!t.awake || !(t.wish > 0)) continue;
+        // By the laws it may not be so yet.
+        if (Watched exact; m_all.watchedNowExactly(t.block, t.local, exact)) {
+            t.wish = wishOf(t, exact, m_time);
+            if (!(t.wish > 0)) {
+                m_all.renew(t.block);
+                continue;
+            }
+        }
         flip(static_cast<int>(k), m_time);
         t.wish = -1;
         dueNow = dueNow || t.outputDue_s <= m_time;
@@ -276,8 +284,8 @@ RunReport LargeSimulation::loop() {
     const auto stop = [&](StopReason reason) {
         report.reason = reason;
         report.reached_s = m_time;
-        report.steps = m_steps;
-        report.rejected = m_rejected;
+        report.steps = m_steps + m_bases;
+        report.rejected = m_rejected + m_all.rejected();
         report.events = m_events;
         return report;
     };
@@ -309,13 +317,22 @@ RunReport LargeSimulation::loop() {
         double h = std::min(wish, most);
         bool whole = h < m_h;
         double end_s = m_time + h;
-        double error = 0;
+        double error = 0, off = 0;
         for (int turn = 0;; ++turn) {
             if (m_time + 1.001 * h >= limit || m_time + h == m_time) { // no sliver of a step is left over
                 h = std::min(limit - m_time, h * 1.001);
             }
             error = m_all.attempt(h);
-            if (error <= 1) break;
+            if (error <= 1) {
+                off = m_all.excursion();
+                if (off <= 1) break;
+                if (!m_all.isSettled()) { // once for each block at this instant
+                    if (!m_all.reach(h, most)) return stop(StopReason::noSolution);
+                    h = std::min(h, most);
+                    continue;
+                }
+                error = off * off * off;
+            }
             ++m_rejected;
             whole = false;
             h *= std::isfinite(error) ? std::clamp(0.9 * std::cbrt(1 / error), 0.1, 0.8) : 0.1;
@@ -348,6 +365,7 @@ RunReport LargeSimulation::loop() {
         m_all.advance(s, end_s);
         m_time = end_s;
         ++m_steps;
+        error = std::max(error, off * off * off);
         const double grow = error > 1e-9 ? std::clamp(0.9 * std::cbrt(1 / error), 0.5, 8.0) : 8.0;
         m_h = whole ? std::max(m_h, h * grow) : h * grow;
         m_h = std::min(m_h, quietAfter_s);

@@ -131,11 +131,20 @@ Components componentsOf(const std::vector<Part>& parts, int nodes, const std::ve
 }
 
 /// Chooses the borders one by one: the net that leaves most pieces with timers, as long as it leaves enough
-/// more of them; in a piece that is still too large, failing that, the net on which most parts hang.
-std::vector<Node> chooseBorders(const std::vector<Part>& parts, int nodes, int leastGain) {
+/// more of them, and does not swing by itself if that can be had; in a piece that is still too large, failing
+/// that, the net on which most parts hang.
+std::vector<Node> chooseBorders(const Board& board, const std::vector<Part>& parts, int leastGain) {
+    const int nodes = board.nodes();
     std::vector<bool> border(static_cast<std::size_t>(nodes), false);
     border[0] = true;
     std::vector<Node> chosen;
+    // A net that swings with every switching of a timer makes a bad border, for it takes all blocks along.
+    namespace pins = circuit::timerPin;
+    std::vector<bool> swings(static_cast<std::size_t>(nodes), false);
+    for (const auto& timer : board.timers)
+        for (const int pin : {pins::trigger, pins::output, pins::control, pins::threshold, pins::discharge})
+            if (const Node node = timer.pins[static_cast<std::size_t>(pin)]; node != open)
+                swings[static_cast<std::size_t>(node)] = true;
     for (;;) {
         const Components now = componentsOf(parts, nodes, border);
         const int heaviest = now.heaviest();
@@ -145,8 +154,9 @@ std::vector<Node> chooseBorders(const std::vector<Part>& parts, int nodes, int l
         for (std::size_t k = 0; k < parts.size(); ++k)
             if (now.ofPart[k] == heaviest)
                 for (Node node : parts[k].nodes) ++degree[static_cast<std::size_t>(node)];
-        Node best = open, busiest = open;
+        Node best = open, busiest = open, bestQuiet = open;
         int bestCount = now.withTimers() + leastGain - 1;
+        int bestQuietCount = bestCount;
         for (Node node = 1; node < nodes; ++node) {
             const int hangs = degree[static_cast<std::size_t>(node)];
             if (border[static_cast<std::size_t>(node)] || hangs < 3) continue;
@@ -158,7 +168,12 @@ std::vector<Node> chooseBorders(const std::vector<Part>& parts, int nodes, int l
                 bestCount = count;
                 best = node;
             }
+            if (!swings[static_cast<std::size_t>(node)] && count > bestQuietCount) {
+                bestQuietCount = count;
+                bestQuiet = node;
+            }
         }
+        if (bestQuiet != open || !tooLarge) best = bestQuiet;
         if (best == open && tooLarge) best = busiest;
         if (best == open || chosen.size() == mostBorders) break;
         border[static_cast<std::size_t>(best)] = true;
@@ -284,7 +299,7 @@ std::optional<Partition> partition(const Board& board, int leastGain) {
     if (board.nodes() == 0) return std::nullopt;
     const auto parts = partsOf(board);
     Partition result;
-    result.borders = chooseBorders(parts, board.nodes(), leastGain);
+    result.borders = chooseBorders(board, parts, leastGain);
     std::vector<bool> border(static_cast<std::size_t>(board.nodes()), false);
     border[0] = true;
     for (Node node : result.borders) border[static_cast<std::size_t>(node)] = true;
@@ -300,8 +315,12 @@ std::optional<Partition> partition(const Board& board, int leastGain) {
     return result;
 }
 
+bool hasManyTimers(const Board& board) {
+    return board.timers.size() > denseTimers;
+}
+
 bool isLarge(const Board& board) {
-    return board.timers.size() > denseTimers || board.capacitors.size() > denseCapacitors;
+    return hasManyTimers(board) || board.capacitors.size() > denseCapacitors;
 }
 
 } // namespace blinkwright::engine::large

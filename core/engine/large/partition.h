@@ -36,5 +36,7 @@ std::optional<Partition> partition(const devices::Board& board, int leastGain = 
 
 /// Whether a board is large enough to be simulated piece by piece, other things being equal.
 bool isLarge(const devices::Board& board);
+/// Whether it is so for its timers: such a board has no period.
+bool hasManyTimers(const devices::Board& board);
 
 } // namespace blinkwright::engine::large
