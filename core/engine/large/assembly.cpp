@@ -403,7 +403,7 @@ double Assembly::attempt(double h) {
     double worst = 0;
     for (int b = 0; b < r; ++b)
         worst = std::max(worst, 0.1 * h * std::abs(-m_some[at(b)] - m_curve.p1[at(b)]));
-    return worst / m_tol.voltage_V;
+    return worst / (0.25 * m_tol.voltage_V); // there are many steps to a flash
 }
 
 double Assembly::excursion() {
