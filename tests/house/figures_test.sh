@@ -17,6 +17,7 @@ programs() {
   printf '#!/usr/bin/env bash\nprintf "slider_to_picture_median 5.25 ms\\nslider_to_picture_p99 9 ms\\n"\n' >"$bin/slider_to_picture"
   # shellcheck disable=SC2016
   printf '#!/usr/bin/env bash\ncase $1 in start) printf "start_to_curve 210.5 ms\\n";; memory) printf "memory_at_rest 70 MiB\\n";; esac\nprintf "noise\\n" >&2\n' >"$bin/whole_program"
+  printf '#!/usr/bin/env bash\nprintf "cost_100_timers 3.9 x\\n"\n' >"$bin/hundred_timers"
   chmod +x "$bin"/*
 }
 stub ninja "printf 'building\n'"
@@ -37,8 +38,9 @@ expect "all figures, one line each, in the order of the table" test "$out" = \
   "slider_to_picture_median 5.25 ms
 slider_to_picture_p99 9 ms
 start_to_curve 210.5 ms
-memory_at_rest 70 MiB"
-expect "each program is built once" test "$(calls ninja)" = "-C $world/build/benchmarks slider_to_picture whole_program"
+memory_at_rest 70 MiB
+cost_100_timers 3.9 x"
+expect "each program is built once" test "$(calls ninja)" = "-C $world/build/benchmarks slider_to_picture whole_program hundred_timers"
 
 forget_calls
 figures memory_at_rest
