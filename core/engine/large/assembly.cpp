@@ -103,10 +103,10 @@ void Assembly::load(int k) {
     for (int j = 0; j < n; ++j) {
         const std::size_t m = at(m_first[at(k)] + j);
         m_lambda[m] = modes.lambda[at(j)];
-        m_z[m] = 0;
+        m_z[m] = b.entry()[j];
         m_c2[m] = modes.c2[at(j)];
         m_c3[m] = modes.c3[at(j)];
-        m_begin[m] = m_time;
+        m_begin[m] = b.begin_s();
         double force = modes.force[at(j)];
         for (int p = 0; p < r; ++p) {
             const double by = modes.byBorder[at(j * r + p)];
@@ -118,7 +118,7 @@ void Assembly::load(int k) {
     }
     for (int p = 0; p < r; ++p) {
         Draw& draw = m_draws[at(k)][at(p)];
-        draw = {b.piece().borders[at(p)], b.rowValue()[p], b.rowC2()[p], b.rowC3()[p], m_time};
+        draw = {b.piece().borders[at(p)], b.rowValue()[p], b.rowC2()[p], b.rowC3()[p], b.begin_s()};
         for (int q = 0; q < r; ++q) draw.constant -= b.rowByBorder()[p * r + q] * v[q];
     }
 }
@@ -157,11 +157,17 @@ bool Assembly::settle() {
         Block& b = m_blocks[at(k)];
         const int first = m_first[at(k)];
         double y[12];
-        capacitorVoltages(k, m_z.data() + first, y);
+        if (!m_reset) capacitorVoltages(k, m_z.data() + first, y);
         m_stale[at(k)] = 0;
         m_planned[at(k)] = 0;
         double v[8];
         for (int p = 0; p < b.borders(); ++p) v[p] = V[b.piece().borders[at(p)]];
+        if (!m_reset && b.adopt(y, v, m_time)) {
+            m_planned[at(k)] = 1;
+            load(k);
+            if (onBase) onBase(k);
+            return true;
+        }
         if (!b.solve(m_reset ? m_start[at(k)].data() : y, v)) return false;
         load(k);
         return true;
@@ -270,7 +276,7 @@ bool Assembly::reach(double wish_s, double& most_s) {
     bool any = false;
     for (int k = 0; k < blocks(); ++k) {
         const Block& b = m_blocks[at(k)];
-        if (b.begin_s() < m_time && b.begin_s() + b.span_s() < m_time + wish_s) {
+        if (b.based_s() < m_time && b.begin_s() + b.span_s() < m_time + wish_s) {
             m_stale[at(k)] = 1;
             any = true;
         }
@@ -419,7 +425,7 @@ double Assembly::excursion() {
             off = std::max({off, std::abs(m_VEnd[border] - base), std::abs(m_VSome[border] - base)});
         }
         off /= b.radius_V();
-        if (off > 1 && b.begin_s() < m_time) renew(k);
+        if (off > 1 && b.based_s() < m_time) renew(k);
         worst = std::max(worst, off);
     }
     return worst;
@@ -534,6 +540,12 @@ bool Assembly::watchedNowExactly(int block, int timer, Watched& out) {
 long Assembly::solves() const {
     long sum = 0;
     for (const Block& b : m_blocks) sum += b.solves();
+    return sum;
+}
+
+long Assembly::adopted() const {
+    long sum = 0;
+    for (const Block& b : m_blocks) sum += b.adopted();
     return sum;
 }
 

@@ -88,6 +88,7 @@ class Assembly {
     bool watchedNowExactly(int block, int timer, Watched& out);
     bool watchedExactly(int block, int timer, double s, Watched& out);
 
+    long adopted() const;
     long solves() const;
     long rejected() const;
 

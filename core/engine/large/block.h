@@ -39,6 +39,30 @@ struct ModeSet {
     std::vector<double> inverse;
 };
 
+/// A base and its plan.
+struct BlockBase {
+    static constexpr std::size_t notKept = static_cast<std::size_t>(-1);
+
+    const Reduced* reduced = nullptr;
+    std::vector<double> y, u, slope; ///< capacitor and border voltages; port voltages and slopes
+    Linearisation linear;
+    ModeSet modes;
+    std::vector<double> rate;                             ///< y' and border rows
+    std::vector<double> value, byMode, byBorder, c2, c3;  ///< rows, see Block
+    std::vector<double> end;                              ///< the modes where the plan ends
+    double span_s = 0, radius_V = 0;
+    double reach_V = 0; ///< how far capacitor voltages may be off from the plan's
+    int guide = 0;      ///< the mode that moves most: tells where on the plan a point is
+    bool linearised = false, planned = false, reusable = false;
+    std::size_t number = 0; ///< among the bases of its state of switches and outputs
+    mutable std::size_t keptAt = notKept; ///< where the waveform has it
+
+    /// A mode of the plan at a time from its begin.
+    double modeAt(int mode, double s) const;
+    /// When on the plan the guide is at a value; negative where it is not found. @param share a first guess.
+    double timeOf(double guideValue, double share) const;
+};
+
 class Block {
   public:
     static constexpr double never = std::numeric_limits<double>::infinity();
@@ -61,9 +85,9 @@ class Block {
     /// equations have no solution or are singular there.
     bool solve(const double* y, const double* v);
     /// Finds span and radius. @param borderConductance how firmly the borders hold [S].
-    /// @param begin_s time of the base.
+    /// @param time_s now.
     /// @param drift how fast the borders move [V/s].
-    bool plan(const BlockTolerances& tolerances, double begin_s, const double* borderConductance,
+    bool plan(const BlockTolerances& tolerances, double time_s, const double* borderConductance,
               double drift);
     /// What the piece draws from its borders at other border voltages and the base's capacitor voltages, by
     /// its laws. @return false where there is no solution.
@@ -71,25 +95,33 @@ class Block {
     /// What the comparators of a timer watch at a point, by its laws.
     bool watched(int timer, const double* yAndBorders, Watched& out);
 
-    double begin_s() const { return m_begin_s; }
-    double span_s() const { return m_span_s; }
-    double radius_V() const { return m_radius_V; }
+    /// Takes up an earlier plan that passes near this point, border voltages included, instead of solving.
+    /// @return false where there is none.
+    bool adopt(const double* y, const double* v, double time_s);
+    /// The modes where the plan was taken up.
+    const double* entry() const { return m_entry.data(); }
+    bool isPlanned() const { return m_base && m_base->planned; }
+
+    const BlockBase& now() const { return *m_base; }
+    double begin_s() const { return m_begin_s; } ///< of the plan, had it been followed from its begin
+    double based_s() const { return m_based_s; } ///< when it was taken up
+    double span_s() const { return m_base->span_s; }
+    double radius_V() const { return m_base->radius_V; }
     /// Of the last plan in this state of switches and outputs; 0 where there was none. [V]
     double lastRadius_V() const { return m_memory->radius_V; }
-    const ModeSet& modes() const { return m_modes; }
-    const double* base() const { return m_y.data(); } ///< capacitor voltages, then border voltages
-    const double* basePorts() const { return m_u.data(); }
-    const Linearisation& linear() const { return m_linear; }
+    const ModeSet& modes() const { return m_base->modes; }
+    const double* base() const { return m_base->y.data(); } ///< capacitor voltages, then border voltages
 
     // Rows: border currents (drawn from the border), four a timer as in Watched, lamps.
     int rows() const { return m_rows; }
     int watchedRow(int timer) const { return m_r + 4 * timer; }
-    const double* rowValue() const { return m_value.data(); }       ///< at the base
-    const double* rowByMode() const { return m_byMode.data(); }     ///< rows x n
-    const double* rowByBorder() const { return m_byBorder.data(); } ///< rows x r
-    const double* rowC2() const { return m_c2.data(); }             ///< times s^2
-    const double* rowC3() const { return m_c3.data(); }             ///< times s^3
+    const double* rowValue() const { return m_base->value.data(); }       ///< at the base
+    const double* rowByMode() const { return m_base->byMode.data(); }     ///< rows x n
+    const double* rowByBorder() const { return m_base->byBorder.data(); } ///< rows x r
+    const double* rowC2() const { return m_base->c2.data(); }             ///< times s^2
+    const double* rowC3() const { return m_base->c3.data(); }             ///< times s^3
 
+    long adopted() const { return m_adopted; }
     long solves() const { return m_solves; }
     long rejected() const { return m_rejected; }
 
@@ -100,9 +132,21 @@ class Block {
     };
     /// What is remembered of a state of switches and outputs.
     struct Memory {
-        std::vector<double> u;
+        std::vector<std::unique_ptr<BlockBase>> bases;
+        std::size_t oldest = 0;
+        /// Of each base what adopt() asks first, close together: half the radius, span, the guide at the plan's
+        /// end and at no capacitor voltages, its row, the border voltages. Not reusable: half the radius is negative.
+        std::vector<double> index;
         double firstSpan_s = 0, radius_V = 0;
     };
+    std::unique_ptr<BlockBase> newBase() const;
+    int indexWidth() const { return 4 + m_n + m_r; }
+    double* indexOf(const BlockBase* base);
+    void enterIndex();
+    BlockBase* room();
+    const BlockBase* nearest(const double* y, const double* v) const;
+    void countCharges(double time_s, const double* lampCurrents);
+    void keepForLater(const BlockTolerances& tolerances, const double* borderConductance);
     bool eigen();
     void derivativeAndRows(const double* y, const double* u, const double* i, double* rate, double* rows);
     bool stage(const double* moved, const double* v, double* rate, double* rows);
@@ -126,15 +170,11 @@ class Block {
     Memory* m_memory = nullptr;
     bool m_fresh = true; ///< the next base is the first in its state of switches and outputs
 
-    double m_begin_s = 0, m_span_s = 0, m_radius_V = 0, m_phaseBegin_s = 0, m_nextSpan_s = 0;
+    BlockBase* m_base = nullptr;
+    double m_begin_s = 0, m_based_s = 0, m_phaseBegin_s = 0, m_nextSpan_s = 0;
     double m_error = 0; ///< of the last attempt at a plan, over what is allowed
-    long m_solves = 0, m_rejected = 0;
-    std::vector<double> m_y, m_u, m_i, m_slope, m_guess;
-    Linearisation m_linear;
-    bool m_linearised = false; ///< m_linear and m_slope belong to the present state of switches and outputs
-    ModeSet m_modes;
-    std::vector<double> m_rate; ///< y' and border rows at the base
-    std::vector<double> m_value, m_byMode, m_byBorder, m_c2, m_c3;
+    long m_solves = 0, m_rejected = 0, m_adopted = 0;
+    std::vector<double> m_i, m_guess, m_entry;
     PortSolver m_ports;
     // Room to work in.
     std::vector<double> m_at, m_stageU, m_stageI, m_stageSlope, m_stageRate, m_stageRows[2], m_left,

@@ -43,15 +43,19 @@ BlockWave::BlockWave(const devices::Board& board, const Assembly& all)
 void BlockWave::keepBase(const Assembly& all, int k) {
     const Block& b = all.block(k);
     const Reduced& r = b.reduced();
-    m_parts[at(k)].bases.push_back({all.time_s(), &r, m_numbers.size()});
+    const BlockBase& base = b.now();
+    const bool isNew = base.keptAt == BlockBase::notKept;
+    if (isNew) base.keptAt = m_numbers.size();
+    m_parts[at(k)].bases.push_back({all.time_s(), b.begin_s(), &r, base.keptAt});
+    if (!isNew) return;
     const auto add = [&](const double* from, std::size_t count) {
         m_numbers.insert(m_numbers.end(), from, from + count);
     };
     const auto n = at(b.states()), size = at(b.states() + b.borders()), m = at(r.m);
-    add(b.base(), size);
-    add(b.basePorts(), m);
-    add(b.linear().portByState.data(), m * size);
-    const ModeSet& modes = b.modes();
+    add(base.y.data(), size);
+    add(base.u.data(), m);
+    add(base.linear.portByState.data(), m * size);
+    const ModeSet& modes = base.modes;
     add(modes.vectors.data(), n * n);
     for (const auto* v : {&modes.lambda, &modes.force, &modes.c2, &modes.c3}) add(v->data(), n);
     add(modes.byBorder.data(), n * at(b.borders()));
@@ -68,7 +72,7 @@ void BlockWave::evaluatePart(const Part& part, const Step& step, double s, const
                              Instant& out) const {
     // The base in force when the step began; of several at one instant, the last.
     const auto after = std::upper_bound(part.bases.begin(), part.bases.end(), step.begin_s,
-                                        [](double time, const Base& base) { return time < base.begin_s; });
+                                        [](double time, const Base& base) { return time < base.since_s; });
     if (after == part.bases.begin()) return;
     const Base& base = *(after - 1);
     const Reduced& r = *base.reduced;

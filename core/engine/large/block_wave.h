@@ -35,7 +35,8 @@ class BlockWave {
 
   private:
     struct Base {
-        double begin_s = 0;
+        double since_s = 0; ///< when it came into force
+        double begin_s = 0; ///< of its plan
         const Reduced* reduced = nullptr;
         std::size_t offset = 0;
     };

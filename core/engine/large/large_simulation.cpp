@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
 
 namespace blinkwright::engine::large {
 
@@ -381,6 +383,7 @@ Run LargeSimulation::run() {
     run.report = loop();
     run.switchings = std::move(m_switchings);
     for (const Timer& t : m_timers) run.outputs.push_back(t.output);
+    if (getenv("LDBG")) fprintf(stderr,"steps %ld bases %ld adopted %ld solves %ld rej %ld\n",m_steps,m_bases,m_all.adopted(),m_all.solves(),m_all.rejected());
     if (m_wave) run.wave = BlockWave::waveform(std::move(m_wave));
     return run;
 }
