@@ -46,11 +46,16 @@ Assembly::Assembly(Partition partition, const BlockTolerances& tolerances)
         if (fast)
             for (int k = 0; k < block.states(); ++k) across.push_back(m_M + k);
         m_M += block.states();
-        m_draws.emplace_back(at(block.borders()));
+        m_firstLink.push_back(static_cast<int>(m_links.size()));
+        m_firstOwn.push_back(static_cast<int>(m_own.size()));
+        for (const int border : block.piece().borders) m_links.push_back({.border = border, .block = blocks() - 1});
+        m_own.resize(m_own.size() + at(block.borders() * block.borders()));
     }
     if (across.size() <= mostFast) m_fastModes = across;
     m_fastShare.resize(m_fastModes.size());
-    m_stale.assign(m_blocks.size(), 1);
+    m_stale.assign(m_blocks.size(), fine);
+    m_based.assign(m_blocks.size(), 0);
+    m_until.assign(m_blocks.size(), 0);
     m_planned.assign(m_blocks.size(), 0);
     for (auto* v : {&m_lambda, &m_z, &m_force, &m_c2, &m_c3, &m_begin, &m_zEnd, &m_r1, &m_r2})
         v->assign(at(m_M), 0);
@@ -81,7 +86,7 @@ void Assembly::powerOn() {
 void Assembly::configure(int block, const std::vector<bool>& switches, const std::vector<bool>& outputs) {
     m_settled = false;
     m_blocks[at(block)].configure(switches, outputs);
-    m_stale[at(block)] = 1;
+    stale(block, worn);
 }
 
 void Assembly::capacitorVoltages(int block, const double* z, double* y) const {
@@ -116,34 +121,58 @@ void Assembly::load(int k) {
         }
         m_force[m] = force;
     }
+    const bool planned = m_planned[at(k)] != 0;
+    const double radius = b.isLinear() ? never
+                          : planned    ? b.radius_V()
+                                       : std::clamp(b.lastRadius_V(), 2e-6, mostUnplanned_V);
     for (int p = 0; p < r; ++p) {
-        Draw& draw = m_draws[at(k)][at(p)];
-        draw = {b.piece().borders[at(p)], b.rowValue()[p], b.rowC2()[p], b.rowC3()[p], b.begin_s()};
-        for (int q = 0; q < r; ++q) draw.constant -= b.rowByBorder()[p * r + q] * v[q];
+        Link& link = m_links[at(m_firstLink[at(k)] + p)];
+        link.base = v[p];
+        link.radius = radius;
+        link.constant = b.rowValue()[p];
+        link.c2 = b.rowC2()[p];
+        link.c3 = b.rowC3()[p];
+        link.begin_s = b.begin_s();
+        for (int q = 0; q < r; ++q) {
+            const double own = b.rowByBorder()[p * r + q];
+            link.constant -= own * v[q];
+            m_own[at(m_firstOwn[at(k)] + p * r + q)] = own;
+        }
     }
+    m_based[at(k)] = m_time;
+    m_until[at(k)] = planned ? b.begin_s() + b.span_s() : m_time;
+    m_ownStale = true;
+}
+
+/// The conductances of all blocks together.
+void Assembly::addUp() {
+    m_ownStale = false;
+    std::fill(m_conductance.begin(), m_conductance.end(), 0.0);
+    for (std::size_t k = 0; k < m_blocks.size(); ++k) {
+        const int r = m_blocks[k].borders();
+        const Link* links = m_links.data() + m_firstLink[k];
+        const double* own = m_own.data() + m_firstOwn[k];
+        for (int p = 0; p < r; ++p)
+            for (int q = 0; q < r; ++q)
+                m_conductance[at(links[p].border * m_r + links[q].border)] += own[p * r + q];
+    }
+    for (int b = 0; b < m_r; ++b)
+        m_diagonal[at(b)] = std::max(std::abs(m_conductance[at(b * m_r + b)]), 1e-12);
 }
 
 /// The border voltages of this instant, from the blocks as they are linearised.
 bool Assembly::balance() {
-    std::fill(m_conductance.begin(), m_conductance.end(), 0.0);
+    if (m_ownStale) addUp();
     std::fill(m_right.begin(), m_right.end(), 0.0);
-    for (std::size_t k = 0; k < m_blocks.size(); ++k) {
-        const Block& b = m_blocks[k];
-        const int r = b.borders();
-        for (int p = 0; p < r; ++p) {
-            const Draw& draw = m_draws[k][at(p)];
-            const double s = m_time - draw.begin_s;
-            m_right[at(draw.border)] -= draw.constant + s * s * (draw.c2 + s * draw.c3);
-            for (int q = 0; q < r; ++q)
-                m_conductance[at(draw.border * m_r + m_draws[k][at(q)].border)] += b.rowByBorder()[p * r + q];
-        }
+    for (const Link& link : m_links) {
+        const double s = m_time - link.begin_s;
+        m_right[at(link.border)] -= link.constant + s * s * (link.c2 + s * link.c3);
     }
     for (int b = 0; b < m_r; ++b) {
         const double* draw = m_draw.data() + b * m_M;
         double sum = 0;
         for (int j = 0; j < m_M; ++j) sum += draw[j] * m_z[at(j)];
         m_right[at(b)] -= sum;
-        m_diagonal[at(b)] = std::max(std::abs(m_conductance[at(b * m_r + b)]), 1e-12);
     }
     std::copy(m_conductance.begin(), m_conductance.end(), m_matrix.begin());
     std::copy(m_right.begin(), m_right.begin() + m_r, m_VSome.begin());
@@ -158,11 +187,12 @@ bool Assembly::settle() {
         const int first = m_first[at(k)];
         double y[12];
         if (!m_reset) capacitorVoltages(k, m_z.data() + first, y);
-        m_stale[at(k)] = 0;
+        const bool mustSolve = m_stale[at(k)] == mustBeSolved;
+        m_stale[at(k)] = fine;
         m_planned[at(k)] = 0;
         double v[8];
         for (int p = 0; p < b.borders(); ++p) v[p] = V[b.piece().borders[at(p)]];
-        if (!m_reset && b.adopt(y, v, m_time)) {
+        if (!m_reset && !mustSolve && b.adopt(y, v, m_time)) {
             m_planned[at(k)] = 1;
             load(k);
             if (onBase) onBase(k);
@@ -170,12 +200,16 @@ bool Assembly::settle() {
         }
         if (!b.solve(m_reset ? m_start[at(k)].data() : y, v)) return false;
         load(k);
+        m_unplanned.push_back(k);
         return true;
     };
     constexpr int most = 200;
     std::vector<double>& V = m_V;
-    for (int k = 0; k < blocks(); ++k)
-        if (m_stale[at(k)] && !rebase(k, V.data())) return false;
+    m_before = V;
+    m_unplanned.clear();
+    for (const int k : m_staleBlocks)
+        if (m_stale[at(k)] != fine && !rebase(k, V.data())) return false;
+    m_staleBlocks.clear();
     m_reset = false;
     // Newton's method on the borders' balance. Steps that turn back and forth, as where a law bends sharply,
     // are taken by a smaller and smaller share.
@@ -198,36 +232,30 @@ bool Assembly::settle() {
             again = again || std::abs(V[at(b)] - m_VSome[at(b)]) > 1e-9 * (1 + std::abs(V[at(b)]));
         }
         bool moved = false;
-        for (int k = 0; k < blocks(); ++k) {
-            const Block& b = m_blocks[at(k)];
-            if (b.isLinear()) continue;
+        for (const Link& link : m_links) {
             // Half the radius is left for the step to come.
-            const double radius =
-                0.5 * (m_planned[at(k)] ? b.radius_V() : std::clamp(b.lastRadius_V(), 2e-6, mostUnplanned_V));
-            bool out = false;
-            for (int p = 0; p < b.borders(); ++p)
-                out = out || std::abs(V[at(b.piece().borders[at(p)])] - b.base()[b.states() + p]) > radius;
-            if (!out) continue;
-            if (!rebase(k, V.data())) return false;
+            if (!(std::abs(V[at(link.border)] - link.base) > 0.5 * link.radius)) continue;
+            if (!rebase(link.block, V.data())) return false;
             moved = true;
         }
         if (moved || again) continue;
-        bool planned = false;
+        done = m_unplanned.empty();
+        if (done) break;
         double drift = m_drift;
         findFast();
         for (std::size_t j = 0; j < m_fast.amplitude.size(); ++j)
             drift = std::max(drift, std::abs(m_fast.amplitude[j] * m_fast.rate[j / at(m_r)]));
-        for (int k = 0; k < blocks(); ++k) {
+        for (const int k : m_unplanned) {
             if (m_planned[at(k)]) continue;
             if (!m_blocks[at(k)].plan(m_tol, m_time, m_diagonal.data(), drift)) return false;
             m_planned[at(k)] = 1;
-            planned = true;
             load(k);
             if (onBase) onBase(k);
         }
-        done = !planned;
+        m_unplanned.clear();
     }
     findFast();
+    for (int b = 0; b < m_r; ++b) m_variation += std::abs(V[at(b)] - m_before[at(b)]);
     return done;
 }
 
@@ -273,17 +301,11 @@ void Assembly::findFast() {
 }
 
 bool Assembly::reach(double wish_s, double& most_s) {
-    bool any = false;
-    for (int k = 0; k < blocks(); ++k) {
-        const Block& b = m_blocks[at(k)];
-        if (b.based_s() < m_time && b.begin_s() + b.span_s() < m_time + wish_s) {
-            m_stale[at(k)] = 1;
-            any = true;
-        }
-    }
-    if ((any || !m_settled) && !settle()) return false;
+    for (int k = 0; k < blocks(); ++k)
+        if (m_until[at(k)] < m_time + wish_s && m_based[at(k)] < m_time) stale(k, worn);
+    if (!m_settled && !settle()) return false;
     most_s = never;
-    for (const Block& b : m_blocks) most_s = std::min(most_s, b.begin_s() + b.span_s() - m_time);
+    for (const double until : m_until) most_s = std::min(most_s, until - m_time);
     return true;
 }
 
@@ -362,13 +384,12 @@ double Assembly::attempt(double h) {
         }
     }
     if (r == 0) return 0;
-    for (const auto& draws : m_draws)
-        for (const Draw& draw : draws) {
-            const double s0 = m_time - draw.begin_s, sA = s0 + a, sH = s0 + h;
-            m_right[at(draw.border)] -= draw.constant + sA * sA * (draw.c2 + sA * draw.c3);
-            m_right[at(r + draw.border)] -= draw.constant + sH * sH * (draw.c2 + sH * draw.c3);
-            m_some[at(draw.border)] += s0 * (2 * draw.c2 + 3 * s0 * draw.c3);
-        }
+    for (const Link& link : m_links) {
+        const double s0 = m_time - link.begin_s, sA = s0 + a, sH = s0 + h;
+        m_right[at(link.border)] -= link.constant + sA * sA * (link.c2 + sA * link.c3);
+        m_right[at(r + link.border)] -= link.constant + sH * sH * (link.c2 + sH * link.c3);
+        m_some[at(link.border)] += s0 * (2 * link.c2 + 3 * s0 * link.c3);
+    }
     for (int b = 0; b < r; ++b)
         for (int q = 0; q < r; ++q) {
             const double Y = m_conductance[at(b * r + q)];
@@ -414,18 +435,16 @@ double Assembly::attempt(double h) {
 
 double Assembly::excursion() {
     double worst = 0;
-    for (int b = 0; b < m_r; ++b) m_VSome[at(b)] = m_curve.at(b, 0.5 * m_h);
-    for (int k = 0; k < blocks(); ++k) {
-        const Block& b = m_blocks[at(k)];
-        if (b.isLinear()) continue;
-        double off = 0;
-        for (int p = 0; p < b.borders(); ++p) {
-            const std::size_t border = at(b.piece().borders[at(p)]);
-            const double base = b.base()[b.states() + p];
-            off = std::max({off, std::abs(m_VEnd[border] - base), std::abs(m_VSome[border] - base)});
-        }
-        off /= b.radius_V();
-        if (off > 1 && b.based_s() < m_time) renew(k);
+    m_attemptVariation = 0;
+    for (int b = 0; b < m_r; ++b) {
+        const double half = m_VSome[at(b)] = m_curve.at(b, 0.5 * m_h);
+        m_attemptVariation += std::abs(half - m_V[at(b)]) + std::abs(m_VEnd[at(b)] - half);
+    }
+    for (const Link& link : m_links) {
+        const double off = std::max(std::abs(m_VEnd[at(link.border)] - link.base),
+                                    std::abs(m_VSome[at(link.border)] - link.base)) /
+                           link.radius;
+        if (off > 1 && m_based[at(link.block)] < m_time) stale(link.block, worn);
         worst = std::max(worst, off);
     }
     return worst;
@@ -457,6 +476,7 @@ double Assembly::modeAt(int mode, double s) const {
 
 void Assembly::advance(double s, double end_s) {
     m_drift = 0;
+    m_variation += m_attemptVariation;
     for (int b = 0; b < m_r && s > 0; ++b)
         m_drift = std::max(m_drift, std::abs(m_curve.at(b, s) - m_V[at(b)]) / s);
     if (s == m_h) {
@@ -485,27 +505,42 @@ Watched Assembly::watched(int block, int timer, const double* z, const double* v
     return {out[0], out[1], out[2], out[3]};
 }
 
-Watched Assembly::watchedNow(int block, int timer, Watched* rate) const {
+Look Assembly::look(int block, int timer) const {
     const Block& b = m_blocks[at(block)];
-    const int n = b.states(), first = m_first[at(block)];
+    const int n = b.states(), r = b.borders(), first = m_first[at(block)];
     const double s = m_time - b.begin_s();
-    if (rate) {
-        double out[4];
-        for (int k = 0; k < 4; ++k) {
-            const int row = b.watchedRow(timer) + k;
-            double sum = s * (2 * b.rowC2()[row] + 3 * s * b.rowC3()[row]);
-            for (int j = 0; j < n; ++j) {
-                const std::size_t m = at(first + j);
-                double g = m_lambda[m] * m_z[m] + m_force[m] + s * s * (m_c2[m] + s * m_c3[m]);
-                for (const int border : b.piece().borders)
-                    g += m_byBorder[at(border * m_M) + m] * m_V[at(border)];
-                sum += b.rowByMode()[row * n + j] * g;
-            }
-            out[k] = sum;
+    double speed[12], quasi[12];
+    for (int j = 0; j < n; ++j) {
+        const std::size_t m = at(first + j);
+        speed[j] = m_lambda[m] * m_z[m] + m_force[m] + s * s * (m_c2[m] + s * m_c3[m]);
+        quasi[j] = 0;
+        for (const int border : b.piece().borders) {
+            const double by = m_byBorder[at(border * m_M) + m];
+            speed[j] += by * m_V[at(border)];
+            quasi[j] = std::max(quasi[j], std::abs(by / m_lambda[m]));
         }
-        *rate = {out[0], out[1], out[2], out[3]};
     }
-    return watched(block, timer, m_z.data() + first, m_V.data(), s);
+    Look look;
+    look.now = watched(block, timer, m_z.data() + first, m_V.data(), s);
+    double rate[4];
+    for (int k = 0; k < 4; ++k) {
+        const int row = b.watchedRow(timer) + k;
+        const double bend = s * (2 * b.rowC2()[row] + 3 * s * b.rowC3()[row]);
+        double sum = bend, fastest = std::abs(bend), gain = 0;
+        for (int p = 0; p < r; ++p) gain = std::max(gain, std::abs(b.rowByBorder()[row * r + p]));
+        for (int j = 0; j < n; ++j) {
+            const double part = b.rowByMode()[row * n + j] * speed[j];
+            sum += part;
+            fastest += std::abs(part);
+            gain += std::abs(b.rowByMode()[row * n + j]) * quasi[j];
+        }
+        rate[k] = sum;
+        if (k == 3) continue;
+        look.fastest = std::max(look.fastest, fastest);
+        look.gain = std::max(look.gain, gain);
+    }
+    look.rate = {rate[0], rate[1], rate[2], rate[3]};
+    return look;
 }
 
 Watched Assembly::watchedAtEnd(int block, int timer) const {

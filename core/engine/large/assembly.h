@@ -36,6 +36,13 @@ struct BorderCurve {
     }
 };
 
+/// What a timer watches, and how that moves.
+struct Look {
+    Watched now{}, rate{}; ///< [V], [V/s]
+    double fastest = 0;    ///< the most that any of it moves at while the borders rest [V/s]
+    double gain = 0;       ///< the most that any of it moves for a volt of the borders
+};
+
 class Assembly {
   public:
     Assembly(Partition partition, const BlockTolerances& tolerances);
@@ -53,11 +60,8 @@ class Assembly {
     void powerOn();
     /// New switches and outputs of a block; settle() must follow.
     void configure(int block, const std::vector<bool>& switches, const std::vector<bool>& outputs);
-    /// The block gets a new base at the next settle().
-    void renew(int block) {
-        m_stale[static_cast<std::size_t>(block)] = 1;
-        m_settled = false;
-    }
+    /// The block's laws are solved anew at the next settle().
+    void renew(int block) { stale(block, mustBeSolved); }
     /// New bases for the blocks that need one, and the border voltages of this instant. @return false where
     /// no solution was found.
     bool settle();
@@ -73,13 +77,17 @@ class Assembly {
     /// How far the attempt takes a border from the base of any block, over the block's radius. Blocks that it
     /// takes too far and whose base is older than this instant get a new one at the next settle().
     double excursion();
+    /// How much the borders move during the attempt, found by excursion(), and have moved since the begin, all ways
+    /// added up [V].
+    double attemptVariation() const { return m_attemptVariation; }
+    double variation() const { return m_variation; }
     bool isSettled() const { return m_settled; }
     const BorderCurve& curve() const { return m_curve; }
     /// Ends the step at s <= h; `end_s` is the time then, to the last digit.
     void advance(double s, double end_s);
 
-    /// What a timer of a block watches now, and how fast it changes [V/s].
-    Watched watchedNow(int block, int timer, Watched* rate = nullptr) const;
+    /// What a timer of a block watches now.
+    Look look(int block, int timer) const;
     /// At the end of the attempt.
     Watched watchedAtEnd(int block, int timer) const;
     /// At a time s of the attempt.
@@ -94,7 +102,16 @@ class Assembly {
 
   private:
     void capacitorVoltages(int block, const double* z, double* y) const;
+    /// Whether a block needs a new base.
+    enum Stale : char { fine, worn, mustBeSolved };
+    void stale(int block, Stale how) {
+        auto& now = m_stale[static_cast<std::size_t>(block)];
+        if (now == fine) m_staleBlocks.push_back(block);
+        now = std::max(now, how);
+        m_settled = false;
+    }
     bool balance();
+    void addUp();
     void load(int block);
     void findFast();
     Watched watched(int block, int timer, const double* z, const double* v, double s) const;
@@ -104,7 +121,9 @@ class Assembly {
     std::vector<devices::Node> m_borderNodes;
     std::vector<Block> m_blocks;
     std::vector<int> m_first;    ///< mode, by block
-    std::vector<char> m_stale;   ///< by block: needs a base
+    std::vector<Stale> m_stale;  ///< by block
+    std::vector<int> m_staleBlocks, m_unplanned;
+    std::vector<double> m_based, m_until; ///< by block: when its plan was taken up, when it ends
     std::vector<char> m_planned; ///< by block: its base has a plan
     int m_r = 0, m_M = 0;
     double m_time = 0;
@@ -116,20 +135,24 @@ class Assembly {
     std::vector<double> m_lambda, m_z, m_force, m_c2, m_c3, m_begin;
     std::vector<double> m_byBorder, m_draw; ///< borders x modes
     std::vector<double> m_zEnd, m_r1, m_r2;
-    // By block and border, block by block.
-    struct Draw {
-        int border = 0;
+    /// What a block draws from a border, and how far that may be off its base.
+    struct Link {
+        int border = 0, block = 0;
+        double base = 0, radius = 0;
         double constant = 0, c2 = 0, c3 = 0, begin_s = 0;
     };
-    std::vector<std::vector<Draw>> m_draws;
+    std::vector<Link> m_links;                 ///< block by block
+    std::vector<double> m_own;                 ///< conductances of each block's borders, block by block
+    std::vector<int> m_firstLink, m_firstOwn;  ///< by block
+    bool m_ownStale = true;
     std::vector<double> m_conductance; ///< r x r, of all blocks together
     std::vector<double> m_diagonal;    ///< of it, for the blocks' error tests
-    std::vector<double> m_V, m_VEnd, m_VSome, m_last, m_some, m_right, m_matrix;
+    std::vector<double> m_V, m_VEnd, m_VSome, m_before, m_last, m_some, m_right, m_matrix;
     // Capacitors across the borders.
     std::vector<int> m_fastModes;
     std::vector<double> m_fastShare; ///< by fast mode: its rate without the exponentials
     BorderCurve m_fast;              ///< rates and amplitudes found at this instant
-    double m_h = 0;
+    double m_h = 0, m_variation = 0, m_attemptVariation = 0;
     double m_drift = 0; ///< of the borders over the last step [V/s]
     BorderCurve m_curve;
 };

@@ -613,7 +613,7 @@ double BlockBase::timeOf(double wanted, double share) const {
         const double speed = modes.lambda[k] * z + modes.force[k] + s * s * (modes.c2[k] + s * modes.c3[k]);
         const double step = (wanted - z) / speed;
         s = std::clamp(s + step, 0.0, span_s);
-        if (!(std::abs(step) > 1e-7 * span_s)) return s; // the small rest is a deviation like any other
+        if (!(std::abs(step) > 1e-3 * span_s)) return s; // the small rest is a deviation like any other
     }
     return -1;
 }

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 
 namespace blinkwright::engine::large {
 
@@ -95,27 +93,53 @@ void LargeSimulation::flip(int timer, double time_s) {
     t.latch = !t.latch;
     t.dwellUntil_s = time_s + std::max(t.delay_s, leastDwell_s);
     t.outputDue_s = time_s + t.delay_s;
+    t.safeUntil_s = -1;
+    t.predicted_s = never;
+    m_pending.push_back(timer);
+}
+
+void LargeSimulation::look(Timer& t) {
+    const Look look = m_all.look(t.block, t.local);
+    const Watched& w = look.now;
+    if (!t.awake) {
+        t.powered = t.powered || w.supply >= 0;
+        if (m_time >= wakeAfter_s && (t.powered || m_time >= wakeLatest_s)) {
+            t.awake = true;
+            --m_sleeping;
+        }
+    }
+    t.wish = wishOf(t, w, m_time);
+    t.looked_s = m_time;
+    t.predicted_s = never;
+    t.safeUntil_s = t.safeVariation_V = -1;
+    if (!t.awake) return;
+    const double now = wishOf(t, w, never);
+    const double ahead = m_meanInterval_s > 0 ? m_meanInterval_s : 1e-6;
+    const Watched& rate = look.rate;
+    const double then = wishOf(t,
+                               {w.trigger + ahead * rate.trigger, w.threshold + ahead * rate.threshold,
+                                w.reset + ahead * rate.reset, w.supply},
+                               never);
+    if (then > now) t.predicted_s = m_time - now * ahead / (then - now) + t.delay_s;
+    if (m_time < t.dwellUntil_s || !(now < 0)) return;
+    // Half of what is missing may come from its own motion, which only slows down, half from the borders.
+    t.safeUntil_s = m_time - 0.5 * now / look.fastest;
+    t.safeVariation_V = m_all.variation() - 0.5 * now / look.gain;
 }
 
 bool LargeSimulation::readLevels() {
     bool dueNow = false;
     for (std::size_t k = 0; k < m_timers.size(); ++k) {
         Timer& t = m_timers[k];
-        const Watched w = m_all.watchedNow(t.block, t.local);
-        if (!t.awake) {
-            t.powered = t.powered || w.supply >= 0;
-            if (m_time >= wakeAfter_s && (t.powered || m_time >= wakeLatest_s)) {
-                t.awake = true;
-                --m_sleeping;
-            }
-        }
-        t.wish = wishOf(t, w, m_time);
+        if (isSafe(t, m_time, m_all.variation())) continue;
+        look(t);
         if (!t.awake || !(t.wish > 0)) continue;
         // By the laws it may not be so yet.
         if (Watched exact; m_all.watchedNowExactly(t.block, t.local, exact)) {
             t.wish = wishOf(t, exact, m_time);
             if (!(t.wish > 0)) {
                 m_all.renew(t.block);
+                t.safeUntil_s = t.looked_s = -1;
                 continue;
             }
         }
@@ -138,20 +162,26 @@ bool LargeSimulation::settleInstant() {
             ++m_events;
             changed = true;
         }
-        for (std::size_t k = 0; k < m_timers.size(); ++k) {
-            Timer& t = m_timers[k];
-            if (t.outputDue_s > m_time) continue;
+        std::sort(m_pending.begin(), m_pending.end());
+        std::erase_if(m_pending, [&](int k) {
+            Timer& t = m_timers[at(k)];
+            if (t.outputDue_s > m_time) return false;
             t.outputDue_s = never;
-            if (t.output == t.latch) continue;
+            t.safeUntil_s = -1;
+            if (t.output == t.latch) return true;
             t.output = t.latch;
             m_changed[at(t.block)] = 1;
             changed = true;
-            m_switchings.push_back({m_time, static_cast<int>(k), t.output});
+            m_switchings.push_back({m_time, k, t.output});
             if (k == 0) ++m_counted;
-        }
+            return true;
+        });
         if (changed) {
             for (int b = 0; b < m_all.blocks(); ++b)
-                if (std::exchange(m_changed[at(b)], 0)) configure(b);
+                if (std::exchange(m_changed[at(b)], 0)) {
+                    configure(b);
+                    for (const int k : m_timersOf[at(b)]) m_timers[at(k)].safeUntil_s = -1;
+                }
             m_jumped = true;
             if (!m_all.settle()) return false;
             m_lastEvent_s = m_time;
@@ -163,7 +193,7 @@ bool LargeSimulation::settleInstant() {
 
 double LargeSimulation::nextTimed() const {
     double next = never;
-    for (const Timer& t : m_timers) next = std::min(next, t.outputDue_s);
+    for (const int k : m_pending) next = std::min(next, m_timers[at(k)].outputDue_s);
     if (m_sleeping > 0) {
         if (m_time < wakeAfter_s)
             next = std::min(next, wakeAfter_s);
@@ -175,37 +205,38 @@ double LargeSimulation::nextTimed() const {
     return next;
 }
 
-/// When the next output will switch, as the wishes move now; from the present instant.
+/// How long until the next output will switch, as the wishes moved when they were looked at last.
 double LargeSimulation::predicted() {
     double soonest = never;
-    const double ahead = m_meanInterval_s > 0 ? m_meanInterval_s : 1e-6;
-    for (const Timer& t : m_timers) {
-        if (!t.awake) continue;
-        Watched rate;
-        const Watched w = m_all.watchedNow(t.block, t.local, &rate);
-        const double now = wishOf(t, w, never);
-        const double then = wishOf(t,
-                                   {w.trigger + ahead * rate.trigger, w.threshold + ahead * rate.threshold,
-                                    w.reset + ahead * rate.reset, w.supply},
-                                   never);
-        if (!(then > now)) continue;
-        soonest = std::min(soonest, -now * ahead / (then - now) + t.delay_s);
-    }
-    return soonest;
+    for (const Timer& t : m_timers) soonest = std::min(soonest, t.predicted_s);
+    return std::max(soonest - m_time, 0.0);
 }
 
 /// When within the attempted step a timer's wish turns positive, or nothing.
 std::optional<double> LargeSimulation::crossing(int timer, double h) {
-    const Timer& t = m_timers[at(timer)];
+    Timer& t = m_timers[at(timer)];
+    if (isSafe(t, m_time + h, m_all.variation() + m_all.attemptVariation())) return std::nullopt;
+    if (t.looked_s != m_time) look(t);
     const double pause = t.awake ? t.dwellUntil_s : wakeAfter_s;
     if (m_time + h < pause) return std::nullopt;
+    double bias = 0; // of the wish as it is linearised
     const auto wishAt = [&](double s) {
-        return wishOf(t, m_all.watchedAt(t.block, t.local, s), std::max(m_time + s, pause));
+        return wishOf(t, m_all.watchedAt(t.block, t.local, s), std::max(m_time + s, pause)) - bias;
     };
     double low = std::max(pause - m_time, 0.0), high = h;
     double atLow = low > 0 ? wishAt(low) : t.wish;
     double atHigh = wishOf(t, m_all.watchedAtEnd(t.block, t.local), std::max(m_time + h, pause));
-    if (atLow > 0) return low; // tripped while it was not read: acts when it is
+    if (atLow > 0) {
+        // Tripped while it was not read: acts when it is.
+        Watched exact;
+        if (low > 0 || !m_all.watchedNowExactly(t.block, t.local, exact)) return low;
+        bias = atLow - wishOf(t, exact, m_time);
+        if (!(bias >= atLow)) return low;
+        atLow -= bias;
+        atHigh -= bias;
+        m_all.renew(t.block);
+        t.safeUntil_s = -1;
+    }
     // A step that moves far may pass the level and come back: look within it.
     if (std::abs(atHigh - atLow) > 0.05 && (atHigh > 0 ? atHigh > -0.3 * atLow : atHigh > -0.05))
         for (int k = 1; k < 4; ++k) {
@@ -251,6 +282,7 @@ std::optional<double> LargeSimulation::crossing(int timer, double h) {
         const double moved = root + missing / slope;
         if (moved > h) { // not within this step after all
             m_all.renew(t.block);
+            t.safeUntil_s = -1;
             return std::nullopt;
         }
         const double shift = std::max(moved, from) - root;
@@ -312,10 +344,6 @@ RunReport LargeSimulation::loop() {
         double wish = std::min(m_h, std::max(1.02 * next, 1e-9));
         wish = std::min(wish, limit - m_time);
         if (!m_all.reach(wish, most)) return stop(StopReason::noSolution);
-        if (readLevels()) { // a new base may show a level tripped
-            if (!settleInstant()) return stop(StopReason::noSolution);
-            continue;
-        }
         double h = std::min(wish, most);
         bool whole = h < m_h;
         double end_s = m_time + h;
@@ -383,7 +411,6 @@ Run LargeSimulation::run() {
     run.report = loop();
     run.switchings = std::move(m_switchings);
     for (const Timer& t : m_timers) run.outputs.push_back(t.output);
-    if (getenv("LDBG")) fprintf(stderr,"steps %ld bases %ld adopted %ld solves %ld rej %ld\n",m_steps,m_bases,m_all.adopted(),m_all.solves(),m_all.rejected());
     if (m_wave) run.wave = BlockWave::waveform(std::move(m_wave));
     return run;
 }

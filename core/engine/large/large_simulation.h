@@ -30,7 +30,13 @@ class LargeSimulation {
         bool powered = false; ///< pin 8 has reached 0.8 x nominal supply once
         double outputDue_s = never;
         double dwellUntil_s = 0;
-        double wish = 0; ///< at the present instant
+        // As it was looked at last.
+        double wish = 0;
+        double looked_s = -1;
+        double predicted_s = never; ///< when it seemed to switch
+        /// It cannot switch before this time, nor before the borders have moved by this much, added up; whichever
+        /// comes first.
+        double safeUntil_s = -1, safeVariation_V = -1;
     };
     struct Toggle {
         int block = 0, local = 0;
@@ -48,6 +54,11 @@ class LargeSimulation {
     bool isClosed(int toggle, double time_s) const;
     double wishOf(const Timer& timer, const Watched& w, double time_s) const;
     void flip(int timer, double time_s);
+    /// Looks at a timer as it is now.
+    void look(Timer& timer);
+    bool isSafe(const Timer& timer, double until_s, double variation_V) const {
+        return until_s <= timer.safeUntil_s && variation_V <= timer.safeVariation_V;
+    }
     /// All that is due at the present instant, until nothing is. @return false if no solution was found.
     bool settleInstant();
     /// Reads all levels; flips those that are tripped. @return whether an output is due at once.
@@ -62,6 +73,7 @@ class LargeSimulation {
     RunRequest m_request;
     Assembly m_all;
     std::vector<Timer> m_timers;
+    std::vector<int> m_pending; ///< timers whose output is due
     std::vector<Toggle> m_toggles;
     std::vector<std::vector<int>> m_timersOf, m_togglesOf; ///< by block
     std::vector<char> m_changed;                           ///< by block: to be configured anew
