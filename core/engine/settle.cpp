@@ -1,3 +1,4 @@
+#include "core/engine/large/partition.h"
 #include "core/engine/simulation.h"
 #include "core/engine/transient.h"
 
@@ -122,6 +123,11 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
         return result;
     }
     const std::string& ref = board.timers.front().ref;
+    if (large::hasManyTimers(board) && large::partition(board)) {
+        result.why =
+            ref + " has no single period of its own: other timers switch beside it on the same supply.";
+        return result;
+    }
     PeriodMap map(board, request);
     std::set<int> others;
     const auto failed = [&](NoPeriod reason, std::string why) {

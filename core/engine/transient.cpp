@@ -1,5 +1,6 @@
 #include "core/engine/transient.h"
 
+#include "core/engine/large/large_simulation.h"
 #include "core/engine/simulation.h"
 
 namespace blinkwright::engine {
@@ -63,6 +64,8 @@ Run simulate(const devices::Board& board, const RunRequest& request) {
     Run run;
     run.report.accuracy = request.accuracy;
     if (run.report.detail = startFault(board); !run.report.detail.empty()) return run;
+    if (large::isLarge(board))
+        if (auto parts = large::partition(board)) return large::simulate(board, *std::move(parts), request);
     Simulation sim(std::make_shared<Network>(board), {.accuracy = request.accuracy,
                                                       .keepWaveform = request.keepWaveform,
                                                       .ignorePresses = request.ignorePresses,

@@ -1,5 +1,6 @@
 #include "core/engine/waveform.h"
 
+#include "core/engine/large/block_wave.h"
 #include "core/engine/wave_data.h"
 
 #include <algorithm>
@@ -55,6 +56,7 @@ Waveform::Span Waveform::step(std::size_t k) const {
     return {m_data->steps[k].begin_s, m_data->steps[k].end_s()};
 }
 bool Waveform::jumpsBefore(std::size_t k) const {
+    if (m_data->blocks) return k > 0 && m_data->blocks->jumps(m_data->steps[k].offset);
     return k > 0 && m_data->steps[k].reduced != m_data->steps[k - 1].reduced;
 }
 
@@ -90,6 +92,7 @@ void Waveform::instant(double time_s, Side side, Instant& out) const {
 
 void Waveform::instant(const Knot& knot, Instant& out) const {
     const WaveStep& step = m_data->steps[knot.step];
+    if (m_data->blocks) return m_data->blocks->evaluate(step.offset, knot.share * step.length_s, out);
     const Reduced& r = *step.reduced;
     const Network& net = *m_data->network;
     const devices::Board& board = net.board();
@@ -149,6 +152,7 @@ Waveform Waveform::part(double from_s, double to_s, double newBegin_s) const {
     auto data = std::make_shared<WaveData>();
     data->network = m_data->network;
     data->numbers = m_data->numbers;
+    data->blocks = m_data->blocks;
     for (const WaveStep& step : m_data->steps) {
         if (step.begin_s < from_s || step.begin_s >= to_s) continue;
         WaveStep moved = step;
@@ -162,6 +166,7 @@ Waveform Waveform::repeated(int count) const {
     auto data = std::make_shared<WaveData>();
     data->network = m_data->network;
     data->numbers = m_data->numbers;
+    data->blocks = m_data->blocks;
     const double period = end_s() - begin_s();
     for (int k = 0; k < count; ++k)
         for (WaveStep step : m_data->steps) {

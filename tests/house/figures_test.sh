@@ -19,6 +19,7 @@ programs() {
   printf '#!/usr/bin/env bash\ncase $1 in start) printf "start_to_curve 210.5 ms\\n";; memory) printf "memory_at_rest 70 MiB\\n";; esac\nprintf "noise\\n" >&2\n' >"$bin/whole_program"
   printf '#!/usr/bin/env bash\nprintf "ida_over_ours_one_lamp 51.5 x\\nida_over_ours_two_lamps 20 x\\n"\n' >"$bin/engine_against_ida"
   printf '#!/usr/bin/env bash\nprintf "boards_one_lamp 70000 boards/s\\nboards_two_lamps 30000 boards/s\\n"\n' >"$bin/boards"
+  printf '#!/usr/bin/env bash\nprintf "cost_100_timers 3.9 x\\n"\n' >"$bin/hundred_timers"
   chmod +x "$bin"/*
 }
 stub ninja "printf 'building\n'"
@@ -44,9 +45,10 @@ memory_at_rest 70 MiB
 ida_over_ours_one_lamp 51.5 x
 ida_over_ours_two_lamps 20 x
 boards_one_lamp 70000 boards/s
-boards_two_lamps 30000 boards/s"
+boards_two_lamps 30000 boards/s
+cost_100_timers 3.9 x"
 expect "each program is built once" test "$(calls ninja)" = \
-  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards"
+  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers"
 
 forget_calls
 figures memory_at_rest
