@@ -147,6 +147,7 @@ bool Block::solve(const double* y, const double* v) {
     base->planned = base->reusable = false;
     indexOf(base)[0] = -1;
     base->keptAt = BlockBase::notKept;
+    base->hintSpeed = 0;
     ++m_solves;
     NearbyInverse nearby;
     if (near) nearby = {near->linear.W.data(), near->slope.data()};
@@ -514,7 +515,7 @@ void Block::keepForLater(const BlockTolerances& tol, const double* borderConduct
     base.reusable = std::isfinite(base.reach_V);
 }
 
-bool Block::adopt(const double* y, const double* v, double time_s) {
+bool Block::adopt(const double* y, const double* v, double time_s, double least_s) {
     if (!m_memory) return false;
     const int n = m_n;
     // What looks best by the index is tried first; a point too far from a plan rules that plan out.
@@ -539,7 +540,7 @@ bool Block::adopt(const double* y, const double* v, double time_s) {
             const double wanted = product(index + 4, y, n) - index[3];
             const double share = wanted / index[2];
             const double left = (1 - share) * index[1];
-            if (!(share > -0.01 && share < 0.9) || left <= longest) continue;
+            if (!(share > -0.01) || left <= longest || left < std::min(least_s, 0.5 * index[1])) continue;
             longest = left;
             choice = c;
             choiceShare = share;
@@ -608,12 +609,20 @@ double BlockBase::modeAt(int j, double s) const {
 double BlockBase::timeOf(double wanted, double share) const {
     const auto k = static_cast<std::size_t>(guide);
     double s = share * span_s;
+    if (hintSpeed != 0) {
+        s = hint_s + (wanted - hintValue) / hintSpeed;
+        if (s >= 0 && std::abs(s - hint_s) < 0.02 * span_s) return s; // straight enough
+        s = std::clamp(s, 0.0, span_s);
+    }
     for (int turn = 0; turn < 8; ++turn) {
         const double z = modeAt(guide, s);
         const double speed = modes.lambda[k] * z + modes.force[k] + s * s * (modes.c2[k] + s * modes.c3[k]);
         const double step = (wanted - z) / speed;
+        hint_s = s;
+        hintValue = z;
+        hintSpeed = speed;
         s = std::clamp(s + step, 0.0, span_s);
-        if (!(std::abs(step) > 1e-3 * span_s)) return s; // the small rest is a deviation like any other
+        if (!(std::abs(step) > 0.02 * span_s)) return s; // the small rest is a deviation like any other
     }
     return -1;
 }

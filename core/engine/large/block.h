@@ -52,6 +52,7 @@ struct BlockBase {
     std::vector<double> end;                              ///< the modes where the plan ends
     double span_s = 0, radius_V = 0;
     double reach_V = 0; ///< how far capacitor voltages may be off from the plan's
+    mutable double hint_s = 0, hintValue = 0, hintSpeed = 0; ///< where timeOf() was last
     int guide = 0;      ///< the mode that moves most: tells where on the plan a point is
     bool linearised = false, planned = false, reusable = false;
     std::size_t number = 0; ///< among the bases of its state of switches and outputs
@@ -96,8 +97,8 @@ class Block {
     bool watched(int timer, const double* yAndBorders, Watched& out);
 
     /// Takes up an earlier plan that passes near this point, border voltages included, instead of solving.
-    /// @return false where there is none.
-    bool adopt(const double* y, const double* v, double time_s);
+    /// @param least_s how much of the plan must be left, or half of it. @return false where there is none.
+    bool adopt(const double* y, const double* v, double time_s, double least_s);
     /// The modes where the plan was taken up.
     const double* entry() const { return m_entry.data(); }
     bool isPlanned() const { return m_base && m_base->planned; }

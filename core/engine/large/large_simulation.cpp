@@ -287,7 +287,8 @@ std::optional<double> LargeSimulation::crossing(int timer, double h) {
         }
         const double shift = std::max(moved, from) - root;
         root += shift;
-        if (std::abs(shift) <= 1e-11 * (m_time + root)) break;
+        // What is left of a shift is a small share of it: the slope is that of the linearised wish.
+        if (std::abs(shift) <= std::max(1e-11, 0.1 * m_request.accuracy) * (m_time + root)) break;
     }
     return root;
 }
@@ -341,7 +342,7 @@ RunReport LargeSimulation::loop() {
         const double limit = std::min(timed, m_request.longest_s);
         double most = never;
         const double next = predicted();
-        double wish = std::min(m_h, std::max(1.02 * next, 1e-9));
+        double wish = std::min(m_h, std::max(1.15 * next, 1e-9));
         wish = std::min(wish, limit - m_time);
         if (!m_all.reach(wish, most)) return stop(StopReason::noSolution);
         double h = std::min(wish, most);
