@@ -137,17 +137,19 @@ void Assembly::load(int k) {
         for (int q = 0; q < r; ++q) {
             const double own = b.rowByBorder()[p * r + q];
             link.constant -= own * v[q];
-            m_own[at(m_firstOwn[at(k)] + p * r + q)] = own;
+            double& kept = m_own[at(m_firstOwn[at(k)] + p * r + q)];
+            m_conductance[at(link.border * m_r + b.piece().borders[at(q)])] += own - kept;
+            kept = own;
         }
     }
     m_based[at(k)] = m_time;
     m_until[at(k)] = planned ? b.begin_s() + b.span_s() : m_time;
-    m_ownStale = true;
+    if (++m_changes > 500) addUp(); // rounding does not pile up
 }
 
 /// The conductances of all blocks together.
 void Assembly::addUp() {
-    m_ownStale = false;
+    m_changes = 0;
     std::fill(m_conductance.begin(), m_conductance.end(), 0.0);
     for (std::size_t k = 0; k < m_blocks.size(); ++k) {
         const int r = m_blocks[k].borders();
@@ -157,13 +159,12 @@ void Assembly::addUp() {
             for (int q = 0; q < r; ++q)
                 m_conductance[at(links[p].border * m_r + links[q].border)] += own[p * r + q];
     }
-    for (int b = 0; b < m_r; ++b)
-        m_diagonal[at(b)] = std::max(std::abs(m_conductance[at(b * m_r + b)]), 1e-12);
 }
 
 /// The border voltages of this instant, from the blocks as they are linearised.
 bool Assembly::balance() {
-    if (m_ownStale) addUp();
+    for (int b = 0; b < m_r; ++b)
+        m_diagonal[at(b)] = std::max(std::abs(m_conductance[at(b * m_r + b)]), 1e-12);
     std::fill(m_right.begin(), m_right.end(), 0.0);
     for (const Link& link : m_links) {
         const double s = m_time - link.begin_s;

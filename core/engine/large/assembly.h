@@ -147,7 +147,7 @@ class Assembly {
     std::vector<Link> m_links;                 ///< block by block
     std::vector<double> m_own;                 ///< conductances of each block's borders, block by block
     std::vector<int> m_firstLink, m_firstOwn;  ///< by block
-    bool m_ownStale = true;
+    int m_changes = 0; ///< of the conductances since they were added up
     std::vector<double> m_conductance; ///< r x r, of all blocks together
     std::vector<double> m_diagonal;    ///< of it, for the blocks' error tests
     std::vector<double> m_V, m_VEnd, m_VSome, m_before, m_last, m_some, m_right, m_matrix;
