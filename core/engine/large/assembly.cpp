@@ -59,6 +59,7 @@ Assembly::Assembly(Partition partition, const BlockTolerances& tolerances)
     m_planned.assign(m_blocks.size(), 0);
     for (auto* v : {&m_lambda, &m_z, &m_force, &m_c2, &m_c3, &m_begin, &m_zEnd, &m_r1, &m_r2})
         v->assign(at(m_M), 0);
+    m_phi.assign(at(5 * m_M), 0);
     m_byBorder.assign(at(m_r * m_M), 0);
     m_draw.assign(at(m_r * m_M), 0);
     m_conductance.assign(at(m_r * m_r), 0);
@@ -136,17 +137,19 @@ void Assembly::load(int k) {
         for (int q = 0; q < r; ++q) {
             const double own = b.rowByBorder()[p * r + q];
             link.constant -= own * v[q];
-            m_own[at(m_firstOwn[at(k)] + p * r + q)] = own;
+            double& kept = m_own[at(m_firstOwn[at(k)] + p * r + q)];
+            m_conductance[at(link.border * m_r + b.piece().borders[at(q)])] += own - kept;
+            kept = own;
         }
     }
     m_based[at(k)] = m_time;
     m_until[at(k)] = planned ? b.begin_s() + b.span_s() : m_time;
-    m_ownStale = true;
+    if (++m_changes > 500) addUp(); // rounding does not pile up
 }
 
 /// The conductances of all blocks together.
 void Assembly::addUp() {
-    m_ownStale = false;
+    m_changes = 0;
     std::fill(m_conductance.begin(), m_conductance.end(), 0.0);
     for (std::size_t k = 0; k < m_blocks.size(); ++k) {
         const int r = m_blocks[k].borders();
@@ -156,13 +159,12 @@ void Assembly::addUp() {
             for (int q = 0; q < r; ++q)
                 m_conductance[at(links[p].border * m_r + links[q].border)] += own[p * r + q];
     }
-    for (int b = 0; b < m_r; ++b)
-        m_diagonal[at(b)] = std::max(std::abs(m_conductance[at(b * m_r + b)]), 1e-12);
 }
 
 /// The border voltages of this instant, from the blocks as they are linearised.
 bool Assembly::balance() {
-    if (m_ownStale) addUp();
+    for (int b = 0; b < m_r; ++b)
+        m_diagonal[at(b)] = std::max(std::abs(m_conductance[at(b * m_r + b)]), 1e-12);
     std::fill(m_right.begin(), m_right.end(), 0.0);
     for (const Link& link : m_links) {
         const double s = m_time - link.begin_s;
@@ -192,7 +194,7 @@ bool Assembly::settle() {
         m_planned[at(k)] = 0;
         double v[8];
         for (int p = 0; p < b.borders(); ++p) v[p] = V[b.piece().borders[at(p)]];
-        if (!m_reset && !mustSolve && b.adopt(y, v, m_time)) {
+        if (!m_reset && !mustSolve && b.adopt(y, v, m_time, m_wish_s)) {
             m_planned[at(k)] = 1;
             load(k);
             if (onBase) onBase(k);
@@ -301,6 +303,7 @@ void Assembly::findFast() {
 }
 
 bool Assembly::reach(double wish_s, double& most_s) {
+    m_wish_s = wish_s;
     for (int k = 0; k < blocks(); ++k)
         if (m_until[at(k)] < m_time + wish_s && m_based[at(k)] < m_time) stale(k, worn);
     if (!m_settled && !settle()) return false;
@@ -309,37 +312,11 @@ bool Assembly::reach(double wish_s, double& most_s) {
     return true;
 }
 
-double Assembly::attempt(double h) {
-    const int r = m_r, M = m_M;
+/// Where the modes come to at the middle and the end of a step of length h with the borders as at its begin, how they
+/// answer to the parabola's terms, and the sums of both that the borders' balance asks for.
+void Assembly::answerToAll(double h, const double* expA, const double* expH, const bool* apart) {
+    const int r = m_r, M = m_M, size = 2 * r, exps = static_cast<int>(m_curve.rate.size());
     const double a = 0.5 * h;
-    m_h = h;
-    // Exponentials too slow to tell from a parabola stay in it.
-    m_curve.rate.clear();
-    m_curve.amplitude.clear();
-    double expA[mostFast], expH[mostFast];
-    bool apart[mostFast] = {};
-    for (std::size_t j = 0; j < m_fast.rate.size(); ++j) {
-        apart[j] = m_fast.rate[j] * h < -0.05;
-        if (!apart[j]) continue;
-        const std::size_t e = m_curve.rate.size();
-        m_curve.rate.push_back(m_fast.rate[j]);
-        expA[e] = std::exp(m_fast.rate[j] * a);
-        expH[e] = expA[e] * expA[e];
-        for (int b = 0; b < r; ++b) m_curve.amplitude.push_back(m_fast.amplitude[j * at(r) + at(b)]);
-    }
-    const int exps = static_cast<int>(m_curve.rate.size());
-    for (int b = 0; b < r; ++b) {
-        double p0 = m_V[at(b)];
-        for (int e = 0; e < exps; ++e) p0 -= m_curve.amplitude[at(e * r + b)];
-        m_curve.p0[at(b)] = p0;
-        m_curve.p1[at(b)] = m_curve.p2[at(b)] = 0;
-    }
-
-    std::fill(m_right.begin(), m_right.end(), 0.0);
-    std::fill(m_matrix.begin(), m_matrix.end(), 0.0);
-    std::fill(m_some.begin(), m_some.end(),
-              0.0); // rate of what the blocks draw, at the begin, the fast damped
-    const int size = 2 * r;
     for (int j = 0; j < M; ++j) {
         const std::size_t m = at(j);
         const double lambda = m_lambda[m], s0 = m_time - m_begin[m], z = m_z[m];
@@ -383,6 +360,110 @@ double Assembly::attempt(double h) {
             }
         }
     }
+}
+
+/// The same for one border without exponentials, in loops that the compiler can turn into vector instructions.
+void Assembly::answerToOne(double h) {
+    const int M = m_M;
+    const double a = 0.5 * h, p0 = m_curve.p0[0], time = m_time;
+    const double* __restrict lambdas = m_lambda.data();
+    const double* __restrict zs = m_z.data();
+    const double* __restrict c2s = m_c2.data();
+    const double* __restrict c3s = m_c3.data();
+    const double* __restrict begins = m_begin.data();
+    const double* __restrict forces = m_force.data();
+    const double* __restrict bys = m_byBorder.data();
+    const double* __restrict draws = m_draw.data();
+    double* __restrict zEnd = m_zEnd.data();
+    double* __restrict r1 = m_r1.data();
+    double* __restrict r2 = m_r2.data();
+    double* __restrict k = m_phi.data();
+    double* __restrict k1 = k + M;
+    double* __restrict k2 = k1 + M;
+    double* __restrict k3 = k2 + M;
+    double* __restrict k4 = k3 + M;
+    for (int j = 0; j < M; ++j) {
+        const Phi p = smallPhi(lambdas[j] * a);
+        k[j] = p.k0;
+        k1[j] = p.k1;
+        k2[j] = p.k2;
+        k3[j] = p.k3;
+        k4[j] = p.k4;
+    }
+    for (int j = 0; j < M; ++j) {
+        if (std::abs(lambdas[j] * a) < Phi::smallest) continue;
+        const Phi p = phiOf(lambdas[j] * a);
+        k[j] = p.k0;
+        k1[j] = p.k1;
+        k2[j] = p.k2;
+        k3[j] = p.k3;
+        k4[j] = p.k4;
+    }
+    double sums[7] = {};
+    for (int j = 0; j < M; ++j) {
+        const double lambda = lambdas[j], s0 = time - begins[j], z = zs[j], c2 = c2s[j], c3 = c3s[j];
+        const double g0 = forces[j] + s0 * s0 * (c2 + s0 * c3) + bys[j] * p0;
+        const double g1 = s0 * (2 * c2 + 3 * c3 * s0), g2 = 2 * (c2 + 3 * c3 * s0), g3 = 6 * c3;
+        const Phi half{k[j], k1[j], k2[j], k3[j], k4[j]}, full = doubled(half);
+        const double zA = half.k0 * z + a * (half.k1 * g0 + a * (half.k2 * g1 + a * (half.k3 * g2 + a * half.k4 * g3)));
+        const double zH = full.k0 * z + h * (full.k1 * g0 + h * (full.k2 * g1 + h * (full.k3 * g2 + h * full.k4 * g3)));
+        const double fast = 0.1 * lambda * h;
+        zEnd[j] = zH;
+        r1[j] = h * h * full.k2;
+        r2[j] = 2 * h * h * h * full.k3;
+        const double draw = draws[j], by = draw * bys[j];
+        sums[0] += draw * zA;
+        sums[1] += draw * zH;
+        sums[2] += draw * (lambda * z + g0) / (1 + fast * fast);
+        sums[3] += by * half.k2;
+        sums[4] += by * half.k3;
+        sums[5] += by * r1[j];
+        sums[6] += by * r2[j];
+    }
+    m_right[0] -= sums[0];
+    m_right[1] -= sums[1];
+    m_some[0] += sums[2];
+    m_matrix[0] += sums[3] * a * a;
+    m_matrix[1] += sums[4] * 2 * a * a * a;
+    m_matrix[2] += sums[5];
+    m_matrix[3] += sums[6];
+}
+
+double Assembly::attempt(double h) {
+    const int r = m_r, M = m_M;
+    const double a = 0.5 * h;
+    m_h = h;
+    // Exponentials too slow to tell from a parabola stay in it.
+    m_curve.rate.clear();
+    m_curve.amplitude.clear();
+    double expA[mostFast], expH[mostFast];
+    bool apart[mostFast] = {};
+    for (std::size_t j = 0; j < m_fast.rate.size(); ++j) {
+        apart[j] = m_fast.rate[j] * h < -0.05;
+        if (!apart[j]) continue;
+        const std::size_t e = m_curve.rate.size();
+        m_curve.rate.push_back(m_fast.rate[j]);
+        expA[e] = std::exp(m_fast.rate[j] * a);
+        expH[e] = expA[e] * expA[e];
+        for (int b = 0; b < r; ++b) m_curve.amplitude.push_back(m_fast.amplitude[j * at(r) + at(b)]);
+    }
+    const int exps = static_cast<int>(m_curve.rate.size());
+    for (int b = 0; b < r; ++b) {
+        double p0 = m_V[at(b)];
+        for (int e = 0; e < exps; ++e) p0 -= m_curve.amplitude[at(e * r + b)];
+        m_curve.p0[at(b)] = p0;
+        m_curve.p1[at(b)] = m_curve.p2[at(b)] = 0;
+    }
+
+    std::fill(m_right.begin(), m_right.end(), 0.0);
+    std::fill(m_matrix.begin(), m_matrix.end(), 0.0);
+    std::fill(m_some.begin(), m_some.end(),
+              0.0); // rate of what the blocks draw, at the begin, the fast damped
+    const int size = 2 * r;
+    if (r == 1 && exps == 0)
+        answerToOne(h);
+    else
+        answerToAll(h, expA, expH, apart);
     if (r == 0) return 0;
     for (const Link& link : m_links) {
         const double s0 = m_time - link.begin_s, sA = s0 + a, sH = s0 + h;
@@ -474,6 +555,29 @@ double Assembly::modeAt(int mode, double s) const {
     return z;
 }
 
+void Assembly::advanceOne(double s) {
+    const int M = m_M;
+    const double p0 = m_curve.p0[0], p1 = m_curve.p1[0], p2 = m_curve.p2[0], time = m_time;
+    const double* __restrict lambdas = m_lambda.data();
+    const double* __restrict zs = m_z.data();
+    const double* __restrict c2s = m_c2.data();
+    const double* __restrict c3s = m_c3.data();
+    const double* __restrict begins = m_begin.data();
+    const double* __restrict forces = m_force.data();
+    const double* __restrict bys = m_byBorder.data();
+    double* __restrict zEnd = m_zEnd.data();
+    for (int j = 0; j < M; ++j) {
+        const double s0 = time - begins[j], c2 = c2s[j], c3 = c3s[j], by = bys[j];
+        const double g0 = forces[j] + s0 * s0 * (c2 + s0 * c3) + by * p0;
+        const double g1 = s0 * (2 * c2 + 3 * c3 * s0) + by * p1, g2 = 2 * (c2 + 3 * c3 * s0 + by * p2);
+        const Phi phi = smallPhi(lambdas[j] * s);
+        zEnd[j] = phi.k0 * zs[j] +
+                  s * (phi.k1 * g0 + s * (phi.k2 * g1 + s * (phi.k3 * g2 + s * 6 * phi.k4 * c3)));
+    }
+    for (int j = 0; j < M; ++j)
+        if (!(std::abs(lambdas[j] * s) < Phi::smallest)) zEnd[j] = modeAt(j, s);
+}
+
 void Assembly::advance(double s, double end_s) {
     m_drift = 0;
     m_variation += m_attemptVariation;
@@ -482,7 +586,10 @@ void Assembly::advance(double s, double end_s) {
     if (s == m_h) {
         std::copy(m_VEnd.begin(), m_VEnd.end(), m_V.begin());
     } else {
-        for (int j = 0; j < m_M; ++j) m_zEnd[at(j)] = modeAt(j, s);
+        if (m_r == 1 && m_curve.rate.empty())
+            advanceOne(s);
+        else
+            for (int j = 0; j < m_M; ++j) m_zEnd[at(j)] = modeAt(j, s);
         for (int b = 0; b < m_r; ++b) m_V[at(b)] = m_curve.at(b, s);
     }
     std::swap(m_z, m_zEnd);

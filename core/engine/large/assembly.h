@@ -110,6 +110,9 @@ class Assembly {
         now = std::max(now, how);
         m_settled = false;
     }
+    void answerToAll(double h, const double* expA, const double* expH, const bool* apart);
+    void answerToOne(double h);
+    void advanceOne(double s);
     bool balance();
     void addUp();
     void load(int block);
@@ -134,7 +137,7 @@ class Assembly {
     // By mode.
     std::vector<double> m_lambda, m_z, m_force, m_c2, m_c3, m_begin;
     std::vector<double> m_byBorder, m_draw; ///< borders x modes
-    std::vector<double> m_zEnd, m_r1, m_r2;
+    std::vector<double> m_zEnd, m_r1, m_r2, m_phi;
     /// What a block draws from a border, and how far that may be off its base.
     struct Link {
         int border = 0, block = 0;
@@ -144,7 +147,7 @@ class Assembly {
     std::vector<Link> m_links;                 ///< block by block
     std::vector<double> m_own;                 ///< conductances of each block's borders, block by block
     std::vector<int> m_firstLink, m_firstOwn;  ///< by block
-    bool m_ownStale = true;
+    int m_changes = 0; ///< of the conductances since they were added up
     std::vector<double> m_conductance; ///< r x r, of all blocks together
     std::vector<double> m_diagonal;    ///< of it, for the blocks' error tests
     std::vector<double> m_V, m_VEnd, m_VSome, m_before, m_last, m_some, m_right, m_matrix;
@@ -152,6 +155,7 @@ class Assembly {
     std::vector<int> m_fastModes;
     std::vector<double> m_fastShare; ///< by fast mode: its rate without the exponentials
     BorderCurve m_fast;              ///< rates and amplitudes found at this instant
+    double m_wish_s = 0; ///< as long as the next step should be
     double m_h = 0, m_variation = 0, m_attemptVariation = 0;
     double m_drift = 0; ///< of the borders over the last step [V/s]
     BorderCurve m_curve;

@@ -48,22 +48,40 @@ Block::Block(Piece piece) : m_piece(std::move(piece)), m_network(std::make_share
 
 std::unique_ptr<BlockBase> Block::newBase() const {
     auto base = std::make_unique<BlockBase>();
-    ModeSet& modes = base->modes;
-    for (auto* v : {&modes.lambda, &modes.force, &modes.c2, &modes.c3, &base->end}) v->resize(at(m_n));
-    modes.byBorder.resize(at(m_n * m_r));
-    modes.vectors.resize(at(m_n * m_n));
-    modes.inverse.resize(at(m_n * m_n));
-    for (auto* v : {&base->y, &base->rate}) v->resize(at(m_n + m_r));
-    for (auto* v : {&base->value, &base->c2, &base->c3}) v->resize(at(m_rows));
-    base->byMode.resize(at(m_rows * m_n));
-    base->byBorder.resize(at(m_rows * m_r));
     base->reduced = m_reduced;
-    for (auto* v : {&base->u, &base->slope}) v->assign(at(m_reduced->m), 0);
+    ModeSet& modes = base->modes;
+    const int n = m_n, size = n + m_r, m = m_reduced->m;
+    const std::pair<std::span<double>*, int> parts[] = {
+        {&modes.lambda, n},        {&modes.force, n},           {&modes.c2, n},       {&modes.c3, n},
+        {&base->end, n},           {&modes.byBorder, n * m_r},  {&modes.vectors, n * n},
+        {&modes.inverse, n * n},   {&base->y, size},            {&base->rate, size},  {&base->value, m_rows},
+        {&base->c2, m_rows},       {&base->c3, m_rows},         {&base->byMode, m_rows * n},
+        {&base->byBorder, m_rows * m_r}, {&base->u, m},         {&base->slope, m},    {&base->W, m * m},
+        {&base->portByState, m * size},  {&base->jacobian, size * size}};
+    int total = 0;
+    for (const auto& [part, count] : parts) total += count;
+    base->room = std::make_unique<double[]>(at(total));
+    double* next = base->room.get();
+    for (const auto& [part, count] : parts) {
+        *part = {next, at(count)};
+        next += count;
+    }
     return base;
 }
 
 void Block::configure(const std::vector<bool>& switches, const std::vector<bool>& outputs) {
-    const Reduced& next = m_network->reduced(switches, outputs);
+    const auto known = std::find_if(m_memories.begin(), m_memories.end(), [&](const Memory& memory) {
+        return memory.outputs == outputs && memory.switches == switches;
+    });
+    if (known != m_memories.end()) {
+        m_memory = &*known;
+    } else {
+        m_memory = &m_memories.emplace_back();
+        m_memory->switches = switches;
+        m_memory->outputs = outputs;
+        m_memory->reduced = &m_network->reduced(switches, outputs);
+    }
+    const Reduced& next = *m_memory->reduced;
     for (std::size_t l = 0; l < m_lamps.size(); ++l) {
         Lamp& lamp = m_lamps[l];
         lamp.port = next.lampPort[at(lamp.junction)];
@@ -71,7 +89,6 @@ void Block::configure(const std::vector<bool>& switches, const std::vector<bool>
         lamp.phase_C = 0;
     }
     m_reduced = &next;
-    m_memory = &m_memories[&next];
     const auto m = at(next.m);
     for (auto* v : {&m_i, &m_guess, &m_stageU, &m_stageI, &m_stageSlope}) v->assign(m, 0);
     m_fresh = true;
@@ -138,7 +155,7 @@ bool Block::solve(const double* y, const double* v) {
         for (int b = 0; b < m_r; ++b) step[n + b] = v[b] - near->y[at(n + b)];
         for (int k = 0; k < m; ++k)
             base->u[at(k)] =
-                near->u[at(k)] + product(near->linear.portByState.data() + k * size, step, size);
+                near->u[at(k)] + product(near->portByState.data() + k * size, step, size);
     }
     std::copy(y, y + n, base->y.begin());
     std::copy(v, v + m_r, base->y.begin() + n);
@@ -147,22 +164,26 @@ bool Block::solve(const double* y, const double* v) {
     base->planned = base->reusable = false;
     indexOf(base)[0] = -1;
     base->keptAt = BlockBase::notKept;
+    base->hintSpeed = 0;
     ++m_solves;
     NearbyInverse nearby;
-    if (near) nearby = {near->linear.W.data(), near->slope.data()};
+    if (near) nearby = {near->W.data(), near->slope.data()};
     base->linearised = false;
     if (!m_ports.solve(r, base->y.data(), base->u.data(), m_i.data(), m_stageSlope.data(), m_guess.data(),
                        near ? &nearby : nullptr))
         return false;
-    std::swap(base->slope, m_stageSlope);
-    base->linearised = base->linear.compute(r, base->slope.data());
+    std::copy(m_stageSlope.begin(), m_stageSlope.end(), base->slope.begin());
+    base->linearised = m_linear.compute(r, base->slope.data());
+    std::copy(m_linear.W.begin(), m_linear.W.end(), base->W.begin());
+    std::copy(m_linear.portByState.begin(), m_linear.portByState.end(), base->portByState.begin());
+    std::copy(m_linear.jacobian.begin(), m_linear.jacobian.end(), base->jacobian.begin());
     if (!base->linearised || !eigen()) return false;
 
     derivativeAndRows(m_base->y.data(), m_base->u.data(), m_i.data(), m_base->rate.data(), m_base->value.data());
     for (const double value : m_base->rate)
         if (!std::isfinite(value)) return false;
     const double* inverse = m_base->modes.inverse.data();
-    const double* J = m_base->linear.jacobian.data();
+    const double* J = m_base->jacobian.data();
     for (int k = 0; k < n; ++k) m_base->modes.force[at(k)] = product(inverse + k * n, m_base->rate.data(), n);
     for (int k = 0; k < n; ++k)
         for (int b = 0; b < m_r; ++b) {
@@ -189,7 +210,7 @@ bool Block::solve(const double* y, const double* v) {
             const double weight = -r.Ci[at(row * m + p)] * m_base->slope[at(p)];
             if (weight == 0) continue;
             for (int j = 0; j < size; ++j)
-                m_byState[at(j)] += weight * m_base->linear.portByState[at(p * size + j)];
+                m_byState[at(j)] += weight * m_base->portByState[at(p * size + j)];
         }
         put(m_r + row);
     }
@@ -198,7 +219,7 @@ bool Block::solve(const double* y, const double* v) {
         const double g =
             (m_base->slope[at(m_lamps[at(l)].port)] + port.reference) / (1 - port.reference * port.series);
         for (int j = 0; j < size; ++j)
-            m_byState[at(j)] = g * m_base->linear.portByState[at(m_lamps[at(l)].port * size + j)];
+            m_byState[at(j)] = g * m_base->portByState[at(m_lamps[at(l)].port * size + j)];
         put(m_r + 4 * m_timers + l);
     }
     std::fill(m_base->c2.begin(), m_base->c2.end(), 0.0);
@@ -215,7 +236,7 @@ bool Block::eigen() {
     for (int k = 0; k < n; ++k) root[k] = std::sqrt(m_piece.board.capacitors[at(k)].capacitance);
     Square S(n, n), vectors(n, n), inverse(n, n);
     for (int r = 0; r < n; ++r)
-        for (int c = 0; c < n; ++c) S(r, c) = m_base->linear.jacobian[at(r * size + c)] * root[r] / root[c];
+        for (int c = 0; c < n; ++c) S(r, c) = m_base->jacobian[at(r * size + c)] * root[r] / root[c];
     if (!S.allFinite()) return false;
     double* lambda = m_base->modes.lambda.data();
     bool found = false;
@@ -259,8 +280,8 @@ bool Block::stage(const double* moved, const double* v, double* rate, double* ro
     for (int b = 0; b < m_r; ++b) step[n + b] = v[b] - m_base->y[at(n + b)];
     for (int k = 0; k < size; ++k) m_at[at(k)] = m_base->y[at(k)] + step[k];
     for (int k = 0; k < r.m; ++k)
-        m_stageU[at(k)] = m_base->u[at(k)] + product(m_base->linear.portByState.data() + k * size, step, size);
-    const NearbyInverse nearby{m_base->linear.W.data(), m_base->slope.data()};
+        m_stageU[at(k)] = m_base->u[at(k)] + product(m_base->portByState.data() + k * size, step, size);
+    const NearbyInverse nearby{m_base->W.data(), m_base->slope.data()};
     ++m_solves;
     if (!m_ports.solve(r, m_at.data(), m_stageU.data(), m_stageI.data(), m_stageSlope.data(), m_guess.data(),
                        &nearby))
@@ -452,8 +473,8 @@ bool Block::plan(const BlockTolerances& tol, double time_s, const double* border
     if (isLinear()) return true;
 
     if (m_n == 0) { // nothing moves by itself
-        m_stageRate = m_base->rate;
-        m_stageRows[1] = m_base->value;
+        std::copy(m_base->rate.begin(), m_base->rate.end(), m_stageRate.begin());
+        std::copy(m_base->value.begin(), m_base->value.end(), m_stageRows[1].begin());
     } else if (!findSpan(tol, borderConductance)) {
         return false;
     }
@@ -514,7 +535,7 @@ void Block::keepForLater(const BlockTolerances& tol, const double* borderConduct
     base.reusable = std::isfinite(base.reach_V);
 }
 
-bool Block::adopt(const double* y, const double* v, double time_s) {
+bool Block::adopt(const double* y, const double* v, double time_s, double least_s) {
     if (!m_memory) return false;
     const int n = m_n;
     // What looks best by the index is tried first; a point too far from a plan rules that plan out.
@@ -523,10 +544,13 @@ bool Block::adopt(const double* y, const double* v, double time_s) {
     BlockBase* best = nullptr;
     double bestAt = 0, off[12];
     std::uint64_t ruledOut = 0;
+    // What followed last time is good enough if it is good.
+    int follower = m_base && m_base->reduced == m_reduced && m_base->next < count ? m_base->next : -1;
     while (!best) {
         int choice = -1;
         double longest = 0, choiceShare = 0, choiceWanted = 0;
-        for (int c = 0; c < count; ++c) {
+        for (int turn = follower >= 0 ? -1 : 0; turn < count; ++turn) {
+            const int c = turn < 0 ? follower : turn;
             const double* index = m_memory->index.data() + c * width;
             const double* v0 = index + 4 + n;
             bool near = (ruledOut >> c & 1) == 0 && index[0] >= 0;
@@ -539,13 +563,15 @@ bool Block::adopt(const double* y, const double* v, double time_s) {
             const double wanted = product(index + 4, y, n) - index[3];
             const double share = wanted / index[2];
             const double left = (1 - share) * index[1];
-            if (!(share > -0.01 && share < 0.9) || left <= longest) continue;
+            if (!(share > -0.01) || left <= longest || left < std::min(least_s, 0.5 * index[1])) continue;
             longest = left;
             choice = c;
             choiceShare = share;
             choiceWanted = wanted;
+            if (turn < 0 && left > 0.7 * index[1]) break;
         }
         if (choice < 0) return false;
+        follower = -1;
         ruledOut |= std::uint64_t{1} << choice;
         BlockBase& base = *m_memory->bases[at(choice)];
         if (n == 0) {
@@ -567,6 +593,7 @@ bool Block::adopt(const double* y, const double* v, double time_s) {
         bestAt = s;
     }
     ++m_adopted;
+    if (m_base && m_base->reduced == m_reduced) m_base->next = static_cast<int>(best->number);
     m_base = best;
     for (int k = 0; k < n; ++k) off[k] = y[k] - best->y[at(k)];
     for (int j = 0; j < n; ++j) m_entry[at(j)] = product(best->modes.inverse.data() + j * n, off, n);
@@ -608,12 +635,20 @@ double BlockBase::modeAt(int j, double s) const {
 double BlockBase::timeOf(double wanted, double share) const {
     const auto k = static_cast<std::size_t>(guide);
     double s = share * span_s;
+    if (hintSpeed != 0) {
+        s = hint_s + (wanted - hintValue) / hintSpeed;
+        if (s >= 0 && std::abs(s - hint_s) < 0.02 * span_s) return s; // straight enough
+        s = std::clamp(s, 0.0, span_s);
+    }
     for (int turn = 0; turn < 8; ++turn) {
         const double z = modeAt(guide, s);
         const double speed = modes.lambda[k] * z + modes.force[k] + s * s * (modes.c2[k] + s * modes.c3[k]);
         const double step = (wanted - z) / speed;
+        hint_s = s;
+        hintValue = z;
+        hintSpeed = speed;
         s = std::clamp(s + step, 0.0, span_s);
-        if (!(std::abs(step) > 1e-3 * span_s)) return s; // the small rest is a deviation like any other
+        if (!(std::abs(step) > 0.02 * span_s)) return s; // the small rest is a deviation like any other
     }
     return -1;
 }
@@ -631,8 +666,8 @@ bool Block::watched(int timer, const double* yAndBorders, Watched& out) {
     double step[20];
     for (int k = 0; k < size; ++k) step[k] = yAndBorders[k] - m_base->y[at(k)];
     for (int k = 0; k < r.m; ++k)
-        m_stageU[at(k)] = m_base->u[at(k)] + product(m_base->linear.portByState.data() + k * size, step, size);
-    const NearbyInverse nearby{m_base->linear.W.data(), m_base->slope.data()};
+        m_stageU[at(k)] = m_base->u[at(k)] + product(m_base->portByState.data() + k * size, step, size);
+    const NearbyInverse nearby{m_base->W.data(), m_base->slope.data()};
     ++m_solves;
     if (!m_ports.solve(r, yAndBorders, m_stageU.data(), m_stageI.data(), m_stageSlope.data(), m_guess.data(),
                        &nearby))

@@ -17,9 +17,10 @@
 #include "core/engine/network.h"
 #include "core/engine/port_solver.h"
 
+#include <deque>
 #include <limits>
-#include <map>
 #include <memory>
+#include <span>
 #include <vector>
 
 namespace blinkwright::engine::large {
@@ -33,10 +34,10 @@ struct BlockTolerances {
 /// The modes of a block and what drives them: z' = lambda z + force + (s^2) c2 + (s^3) c3 + F (v - v_base),
 /// s being the time since the base.
 struct ModeSet {
-    std::vector<double> lambda, force, c2, c3;
-    std::vector<double> byBorder; ///< n x r, rows
-    std::vector<double> vectors;  ///< y - y_base = vectors z; n x n, rows
-    std::vector<double> inverse;
+    std::span<double> lambda, force, c2, c3;
+    std::span<double> byBorder; ///< n x r, rows
+    std::span<double> vectors;  ///< y - y_base = vectors z; n x n, rows
+    std::span<double> inverse;
 };
 
 /// A base and its plan.
@@ -44,16 +45,19 @@ struct BlockBase {
     static constexpr std::size_t notKept = static_cast<std::size_t>(-1);
 
     const Reduced* reduced = nullptr;
-    std::vector<double> y, u, slope; ///< capacitor and border voltages; port voltages and slopes
-    Linearisation linear;
+    std::span<double> y, u, slope;              ///< capacitor and border voltages; port voltages and slopes
+    std::span<double> W, portByState, jacobian; ///< see Linearisation
     ModeSet modes;
-    std::vector<double> rate;                             ///< y' and border rows
-    std::vector<double> value, byMode, byBorder, c2, c3;  ///< rows, see Block
-    std::vector<double> end;                              ///< the modes where the plan ends
+    std::span<double> rate;                            ///< y' and border rows
+    std::span<double> value, byMode, byBorder, c2, c3; ///< rows, see Block
+    std::span<double> end;                             ///< the modes where the plan ends
+    std::unique_ptr<double[]> room;                    ///< of all these
     double span_s = 0, radius_V = 0;
     double reach_V = 0; ///< how far capacitor voltages may be off from the plan's
+    mutable double hint_s = 0, hintValue = 0, hintSpeed = 0; ///< where timeOf() was last
     int guide = 0;      ///< the mode that moves most: tells where on the plan a point is
     bool linearised = false, planned = false, reusable = false;
+    int next = -1; ///< the number of the base that was taken up after it last
     std::size_t number = 0; ///< among the bases of its state of switches and outputs
     mutable std::size_t keptAt = notKept; ///< where the waveform has it
 
@@ -68,6 +72,8 @@ class Block {
     static constexpr double never = std::numeric_limits<double>::infinity();
 
     explicit Block(Piece piece);
+    Block(Block&&) = default;
+    Block(const Block&) = delete;
 
     const Piece& piece() const { return m_piece; }
     Network& network() const { return *m_network; }
@@ -96,8 +102,8 @@ class Block {
     bool watched(int timer, const double* yAndBorders, Watched& out);
 
     /// Takes up an earlier plan that passes near this point, border voltages included, instead of solving.
-    /// @return false where there is none.
-    bool adopt(const double* y, const double* v, double time_s);
+    /// @param least_s how much of the plan must be left, or half of it. @return false where there is none.
+    bool adopt(const double* y, const double* v, double time_s, double least_s);
     /// The modes where the plan was taken up.
     const double* entry() const { return m_entry.data(); }
     bool isPlanned() const { return m_base && m_base->planned; }
@@ -133,6 +139,8 @@ class Block {
     /// What is remembered of a state of switches and outputs.
     struct Memory {
         std::vector<std::unique_ptr<BlockBase>> bases;
+        std::vector<bool> switches, outputs;
+        const Reduced* reduced = nullptr;
         std::size_t oldest = 0;
         /// Of each base what adopt() asks first, close together: half the radius, span, the guide at the plan's
         /// end and at no capacitor voltages, its row, the border voltages. Not reusable: half the radius is negative.
@@ -166,7 +174,7 @@ class Block {
     const Reduced* m_reduced = nullptr;
     int m_n = 0, m_r = 0, m_timers = 0, m_rows = 0;
     std::vector<Lamp> m_lamps;
-    std::map<const Reduced*, Memory> m_memories;
+    std::deque<Memory> m_memories;
     Memory* m_memory = nullptr;
     bool m_fresh = true; ///< the next base is the first in its state of switches and outputs
 
@@ -175,6 +183,7 @@ class Block {
     double m_error = 0; ///< of the last attempt at a plan, over what is allowed
     long m_solves = 0, m_rejected = 0, m_adopted = 0;
     std::vector<double> m_i, m_guess, m_entry;
+    Linearisation m_linear;
     PortSolver m_ports;
     // Room to work in.
     std::vector<double> m_at, m_stageU, m_stageI, m_stageSlope, m_stageRate, m_stageRows[2], m_left,

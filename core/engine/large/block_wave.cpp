@@ -54,7 +54,7 @@ void BlockWave::keepBase(const Assembly& all, int k) {
     const auto n = at(b.states()), size = at(b.states() + b.borders()), m = at(r.m);
     add(base.y.data(), size);
     add(base.u.data(), m);
-    add(base.linear.portByState.data(), m * size);
+    add(base.portByState.data(), m * size);
     const ModeSet& modes = base.modes;
     add(modes.vectors.data(), n * n);
     for (const auto* v : {&modes.lambda, &modes.force, &modes.c2, &modes.c3}) add(v->data(), n);

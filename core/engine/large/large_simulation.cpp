@@ -29,6 +29,9 @@ LargeSimulation::LargeSimulation(const devices::Board& board, Partition partitio
       m_all(std::move(partition), tolerancesFor(request.accuracy, board)) {
     m_timers.resize(board.timers.size());
     m_toggles.resize(board.switches.size());
+    m_safeUntil_s.assign(board.timers.size(), -1);
+    m_safeVariation_V.assign(board.timers.size(), -1);
+    m_predicted_s.assign(board.timers.size(), never);
     m_timersOf.resize(at(m_all.blocks()));
     m_togglesOf.resize(at(m_all.blocks()));
     m_changed.assign(at(m_all.blocks()), 0);
@@ -73,10 +76,11 @@ bool LargeSimulation::isClosed(int toggle, double time_s) const {
 }
 
 void LargeSimulation::configure(int block) {
-    std::vector<bool> switches, outputs;
-    for (const int k : m_togglesOf[at(block)]) switches.push_back(m_toggles[at(k)].closed);
-    for (const int k : m_timersOf[at(block)]) outputs.push_back(m_timers[at(k)].output);
-    m_all.configure(block, switches, outputs);
+    m_closed.clear();
+    m_high.clear();
+    for (const int k : m_togglesOf[at(block)]) m_closed.push_back(m_toggles[at(k)].closed);
+    for (const int k : m_timersOf[at(block)]) m_high.push_back(m_timers[at(k)].output);
+    m_all.configure(block, m_closed, m_high);
 }
 
 double LargeSimulation::wishOf(const Timer& t, const Watched& w, double time_s) const {
@@ -93,12 +97,13 @@ void LargeSimulation::flip(int timer, double time_s) {
     t.latch = !t.latch;
     t.dwellUntil_s = time_s + std::max(t.delay_s, leastDwell_s);
     t.outputDue_s = time_s + t.delay_s;
-    t.safeUntil_s = -1;
-    t.predicted_s = never;
+    m_safeUntil_s[at(timer)] = -1;
+    m_predicted_s[at(timer)] = never;
     m_pending.push_back(timer);
 }
 
-void LargeSimulation::look(Timer& t) {
+void LargeSimulation::look(std::size_t timer) {
+    Timer& t = m_timers[timer];
     const Look look = m_all.look(t.block, t.local);
     const Watched& w = look.now;
     if (!t.awake) {
@@ -110,8 +115,8 @@ void LargeSimulation::look(Timer& t) {
     }
     t.wish = wishOf(t, w, m_time);
     t.looked_s = m_time;
-    t.predicted_s = never;
-    t.safeUntil_s = t.safeVariation_V = -1;
+    m_predicted_s[timer] = never;
+    m_safeUntil_s[timer] = m_safeVariation_V[timer] = -1;
     if (!t.awake) return;
     const double now = wishOf(t, w, never);
     const double ahead = m_meanInterval_s > 0 ? m_meanInterval_s : 1e-6;
@@ -120,26 +125,26 @@ void LargeSimulation::look(Timer& t) {
                                {w.trigger + ahead * rate.trigger, w.threshold + ahead * rate.threshold,
                                 w.reset + ahead * rate.reset, w.supply},
                                never);
-    if (then > now) t.predicted_s = m_time - now * ahead / (then - now) + t.delay_s;
+    if (then > now) m_predicted_s[timer] = m_time - now * ahead / (then - now) + t.delay_s;
     if (m_time < t.dwellUntil_s || !(now < 0)) return;
     // Half of what is missing may come from its own motion, which only slows down, half from the borders.
-    t.safeUntil_s = m_time - 0.5 * now / look.fastest;
-    t.safeVariation_V = m_all.variation() - 0.5 * now / look.gain;
+    m_safeUntil_s[timer] = m_time - 0.5 * now / look.fastest;
+    m_safeVariation_V[timer] = m_all.variation() - 0.5 * now / look.gain;
 }
 
 bool LargeSimulation::readLevels() {
     bool dueNow = false;
     for (std::size_t k = 0; k < m_timers.size(); ++k) {
+        if (isSafe(k, m_time, m_all.variation())) continue;
+        look(k);
         Timer& t = m_timers[k];
-        if (isSafe(t, m_time, m_all.variation())) continue;
-        look(t);
         if (!t.awake || !(t.wish > 0)) continue;
         // By the laws it may not be so yet.
         if (Watched exact; m_all.watchedNowExactly(t.block, t.local, exact)) {
             t.wish = wishOf(t, exact, m_time);
             if (!(t.wish > 0)) {
                 m_all.renew(t.block);
-                t.safeUntil_s = t.looked_s = -1;
+                m_safeUntil_s[k] = t.looked_s = -1;
                 continue;
             }
         }
@@ -167,7 +172,7 @@ bool LargeSimulation::settleInstant() {
             Timer& t = m_timers[at(k)];
             if (t.outputDue_s > m_time) return false;
             t.outputDue_s = never;
-            t.safeUntil_s = -1;
+            m_safeUntil_s[at(k)] = -1;
             if (t.output == t.latch) return true;
             t.output = t.latch;
             m_changed[at(t.block)] = 1;
@@ -180,7 +185,7 @@ bool LargeSimulation::settleInstant() {
             for (int b = 0; b < m_all.blocks(); ++b)
                 if (std::exchange(m_changed[at(b)], 0)) {
                     configure(b);
-                    for (const int k : m_timersOf[at(b)]) m_timers[at(k)].safeUntil_s = -1;
+                    for (const int k : m_timersOf[at(b)]) m_safeUntil_s[at(k)] = -1;
                 }
             m_jumped = true;
             if (!m_all.settle()) return false;
@@ -208,15 +213,14 @@ double LargeSimulation::nextTimed() const {
 /// How long until the next output will switch, as the wishes moved when they were looked at last.
 double LargeSimulation::predicted() {
     double soonest = never;
-    for (const Timer& t : m_timers) soonest = std::min(soonest, t.predicted_s);
+    for (const double time : m_predicted_s) soonest = std::min(soonest, time);
     return std::max(soonest - m_time, 0.0);
 }
 
 /// When within the attempted step a timer's wish turns positive, or nothing.
 std::optional<double> LargeSimulation::crossing(int timer, double h) {
     Timer& t = m_timers[at(timer)];
-    if (isSafe(t, m_time + h, m_all.variation() + m_all.attemptVariation())) return std::nullopt;
-    if (t.looked_s != m_time) look(t);
+    if (t.looked_s != m_time) look(at(timer));
     const double pause = t.awake ? t.dwellUntil_s : wakeAfter_s;
     if (m_time + h < pause) return std::nullopt;
     double bias = 0; // of the wish as it is linearised
@@ -235,7 +239,7 @@ std::optional<double> LargeSimulation::crossing(int timer, double h) {
         atLow -= bias;
         atHigh -= bias;
         m_all.renew(t.block);
-        t.safeUntil_s = -1;
+        m_safeUntil_s[at(timer)] = -1;
     }
     // A step that moves far may pass the level and come back: look within it.
     if (std::abs(atHigh - atLow) > 0.05 && (atHigh > 0 ? atHigh > -0.3 * atLow : atHigh > -0.05))
@@ -282,12 +286,13 @@ std::optional<double> LargeSimulation::crossing(int timer, double h) {
         const double moved = root + missing / slope;
         if (moved > h) { // not within this step after all
             m_all.renew(t.block);
-            t.safeUntil_s = -1;
+            m_safeUntil_s[at(timer)] = -1;
             return std::nullopt;
         }
         const double shift = std::max(moved, from) - root;
         root += shift;
-        if (std::abs(shift) <= 1e-11 * (m_time + root)) break;
+        // What is left of a shift is a small share of it: the slope is that of the linearised wish.
+        if (std::abs(shift) <= std::max(1e-11, 0.1 * m_request.accuracy) * (m_time + root)) break;
     }
     return root;
 }
@@ -295,8 +300,12 @@ std::optional<double> LargeSimulation::crossing(int timer, double h) {
 /// The flips within the step that the first due output ends, into m_crossings.
 bool LargeSimulation::findCrossings(double h) {
     m_crossings.clear();
+    const double variation = m_all.variation() + m_all.attemptVariation();
     for (std::size_t k = 0; k < m_timers.size(); ++k)
-        if (const auto s = crossing(static_cast<int>(k), h)) m_crossings.push_back({static_cast<int>(k), *s});
+        if (isSafe(k, m_time + h, variation))
+            continue;
+        else if (const auto s = crossing(static_cast<int>(k), h))
+            m_crossings.push_back({static_cast<int>(k), *s});
     return !m_crossings.empty();
 }
 
@@ -341,7 +350,7 @@ RunReport LargeSimulation::loop() {
         const double limit = std::min(timed, m_request.longest_s);
         double most = never;
         const double next = predicted();
-        double wish = std::min(m_h, std::max(1.02 * next, 1e-9));
+        double wish = std::min(m_h, std::max(1.15 * next, 1e-9));
         wish = std::min(wish, limit - m_time);
         if (!m_all.reach(wish, most)) return stop(StopReason::noSolution);
         double h = std::min(wish, most);

@@ -33,10 +33,6 @@ class LargeSimulation {
         // As it was looked at last.
         double wish = 0;
         double looked_s = -1;
-        double predicted_s = never; ///< when it seemed to switch
-        /// It cannot switch before this time, nor before the borders have moved by this much, added up; whichever
-        /// comes first.
-        double safeUntil_s = -1, safeVariation_V = -1;
     };
     struct Toggle {
         int block = 0, local = 0;
@@ -55,9 +51,9 @@ class LargeSimulation {
     double wishOf(const Timer& timer, const Watched& w, double time_s) const;
     void flip(int timer, double time_s);
     /// Looks at a timer as it is now.
-    void look(Timer& timer);
-    bool isSafe(const Timer& timer, double until_s, double variation_V) const {
-        return until_s <= timer.safeUntil_s && variation_V <= timer.safeVariation_V;
+    void look(std::size_t timer);
+    bool isSafe(std::size_t timer, double until_s, double variation_V) const {
+        return until_s <= m_safeUntil_s[timer] && variation_V <= m_safeVariation_V[timer];
     }
     /// All that is due at the present instant, until nothing is. @return false if no solution was found.
     bool settleInstant();
@@ -73,10 +69,14 @@ class LargeSimulation {
     RunRequest m_request;
     Assembly m_all;
     std::vector<Timer> m_timers;
+    // By timer, kept apart since all of them are asked at every step. A timer cannot switch before one time, nor before
+    // the borders have moved by so much, added up; whichever comes first. Then when it seemed to switch.
+    std::vector<double> m_safeUntil_s, m_safeVariation_V, m_predicted_s;
     std::vector<int> m_pending; ///< timers whose output is due
     std::vector<Toggle> m_toggles;
     std::vector<std::vector<int>> m_timersOf, m_togglesOf; ///< by block
     std::vector<char> m_changed;                           ///< by block: to be configured anew
+    std::vector<bool> m_closed, m_high;                    ///< of the block to be configured
     std::vector<double> m_edges;
     std::vector<Crossing> m_crossings;
     std::vector<Switching> m_switchings;

@@ -7,27 +7,28 @@
 namespace blinkwright::engine::large {
 
 struct Phi {
+    static constexpr double smallest = 0.25; ///< arguments below this are small
     double k0, k1, k2, k3, k4;
 };
 
-inline Phi phiOf(double x) {
+/// For small arguments; anything for others.
+inline Phi smallPhi(double x) {
+    // The series of phi_4 to the eighth power, then down: no difference of near numbers.
     Phi p;
-    if (std::abs(x) < 0.25) {
-        // The series of phi_4 to the eighth power, then down: no difference of near numbers.
-        p.k4 =
-            1.0 / 24 +
-            x * (1.0 / 120 +
-                 x * (1.0 / 720 +
-                      x * (1.0 / 5040 +
-                           x * (1.0 / 40320 +
-                                x * (1.0 / 362880 +
-                                     x * (1.0 / 3628800 + x * (1.0 / 39916800 + x * (1.0 / 479001600))))))));
-        p.k3 = 1.0 / 6 + x * p.k4;
-        p.k2 = 0.5 + x * p.k3;
-        p.k1 = 1 + x * p.k2;
-        p.k0 = 1 + x * p.k1;
-        return p;
-    }
+    p.k4 = 1.0 / 479001600;
+    for (const double next : {1.0 / 39916800, 1.0 / 3628800, 1.0 / 362880, 1.0 / 40320, 1.0 / 5040, 1.0 / 720,
+                              1.0 / 120, 1.0 / 24})
+        p.k4 = next + x * p.k4;
+    p.k3 = 1.0 / 6 + x * p.k4;
+    p.k2 = 0.5 + x * p.k3;
+    p.k1 = 1 + x * p.k2;
+    p.k0 = 1 + x * p.k1;
+    return p;
+}
+
+inline Phi phiOf(double x) {
+    if (std::abs(x) < Phi::smallest) return smallPhi(x);
+    Phi p;
     const double over = 1 / x;
     p.k0 = std::exp(x);
     p.k1 = (p.k0 - 1) * over;
