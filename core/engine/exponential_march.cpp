@@ -4,15 +4,22 @@
 
 namespace blinkwright::engine {
 
+namespace {
+
+/// What integrating a drifting port's current leaves out comes near this accuracy.
+constexpr double finestDrift = 1e-5;
+
+} // namespace
+
 ExponentialMarch::ExponentialMarch(double accuracy, double voltageAllowed_V, bool insideMatters)
     // A Newton step of this size leaves a hundredth of `accuracy` behind in a junction's current.
     : m_close(0.05 * std::sqrt(0.02 * std::clamp(accuracy, 1e-12, 1e-2))), m_allowed_V(voltageAllowed_V),
-      m_insideMatters(insideMatters), m_band(StraightBand::of(accuracy)) {
+      m_mayDrift(!insideMatters && accuracy >= finestDrift), m_band(StraightBand::of(accuracy)) {
 }
 
 /// An input whose current moves its own voltage by little beside the width in which it turns on.
 bool ExponentialMarch::mayDrift(int port) const {
-    if (m_insideMatters) return false;
+    if (!m_mayDrift) return false;
     const auto& law = m_memory->source.laws[static_cast<std::size_t>(port)];
     if (law.kind != PortKind::threshold && law.kind != PortKind::trigger) return false;
     const double own = m_memory->source.Z[static_cast<std::size_t>(port * m_memory->source.m + port)];

@@ -84,7 +84,7 @@ class ExponentialMarch {
     bool mayDrift(int port) const;
 
     double m_close, m_allowed_V;
-    bool m_insideMatters, m_lost = false;
+    bool m_mayDrift, m_lost = false;
     StraightBand m_band;
     std::vector<std::unique_ptr<Memory>> m_memories;
     Memory* m_memory = nullptr;
