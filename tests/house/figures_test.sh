@@ -20,6 +20,7 @@ programs() {
   printf '#!/usr/bin/env bash\nprintf "ida_over_ours_one_lamp 51.5 x\\nida_over_ours_two_lamps 20 x\\n"\n' >"$bin/engine_against_ida"
   printf '#!/usr/bin/env bash\nprintf "boards_one_lamp 70000 boards/s\\nboards_two_lamps 30000 boards/s\\n"\n' >"$bin/boards"
   printf '#!/usr/bin/env bash\nprintf "cost_100_timers 3.9 x\\n"\n' >"$bin/hundred_timers"
+  printf '#!/usr/bin/env bash\nprintf "wait_over_solve 41 x\\n"\n' >"$bin/settling"
   chmod +x "$bin"/*
 }
 stub ninja "printf 'building\n'"
@@ -46,9 +47,10 @@ ida_over_ours_one_lamp 51.5 x
 ida_over_ours_two_lamps 20 x
 boards_one_lamp 70000 boards/s
 boards_two_lamps 30000 boards/s
-cost_100_timers 3.9 x"
+cost_100_timers 3.9 x
+wait_over_solve 41 x"
 expect "each program is built once" test "$(calls ninja)" = \
-  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers"
+  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling"
 
 forget_calls
 figures memory_at_rest
