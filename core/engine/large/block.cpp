@@ -357,6 +357,28 @@ bool Block::tryPlan(double h, const BlockTolerances& tol, const double* borderCo
         m_left[at(row)] = 0.1 * last; // the largest part of a cubic that a parabola does not take
     }
     m_error = std::max(m_error, rowError(m_left.data(), h, h, tol, borderConductance));
+    return m_error > 1 || checkBetween(h, tol);
+}
+
+/// Solves the laws once more, between the stages, for the cubic that the plan makes of what is not linear: where an
+/// input current turns on or off within the plan, the estimate from the stages alone can be small by chance.
+bool Block::checkBetween(double h, const BlockTolerances& tol) {
+    constexpr double where = 0.75;
+    const int n = m_n;
+    double z[12], rate[20], missed[12];
+    for (int k = 0; k < n; ++k) z[k] = m_base->modeAt(k, where * h);
+    if (!stage(z, m_base->y.data() + n, rate, m_left.data())) return false;
+    for (int k = 0; k < n; ++k) m_F[at(k)] = rate[k] - m_base->rate[at(k)];
+    for (int k = 0; k < n; ++k) {
+        const double s = where * h, lambda = m_base->modes.lambda[at(k)];
+        const double plan = s * s * (m_base->modes.c2[at(k)] + s * m_base->modes.c3[at(k)]);
+        const double off = product(m_base->modes.inverse.data() + k * n, m_F.data(), n) - lambda * z[k] - plan;
+        missed[k] = 0.3 * h * phi1(h * lambda) * off; // as a bump within the second half
+    }
+    for (int k = 0; k < n; ++k) {
+        const double error = std::abs(product(m_base->modes.vectors.data() + k * n, missed, n));
+        m_error = std::max(m_error, std::isfinite(error) ? error / tol.voltage_V : 1e8);
+    }
     return true;
 }
 
@@ -493,20 +515,23 @@ void Block::keepForLater(const BlockTolerances& tol, const double* borderConduct
     BlockBase& base = *m_base;
     base.reusable = true;
     base.reach_V = std::min(base.radius_V, firstRadius_V);
-    double widest = 0;
+    // The slowest mode tells where on the plan a point is, unless it rests.
+    double moves[12], widest = 0;
     for (int j = 0; j < n; ++j) {
-        const double s = base.span_s, lambda = base.modes.lambda[at(j)];
-        const Phi phi = phiOf(lambda * s);
-        base.end[at(j)] = s * (phi.k1 * base.modes.force[at(j)] +
-                               s * s * (2 * phi.k3 * base.modes.c2[at(j)] + s * 6 * phi.k4 * base.modes.c3[at(j)]));
-        double volts = 0;
+        base.end[at(j)] = base.modeAt(j, base.span_s);
+        moves[j] = 0;
         for (int k = 0; k < n; ++k)
-            volts = std::max(volts, std::abs(base.modes.vectors[at(k * n + j)] * base.end[at(j)]));
-        if (volts > widest) {
-            widest = volts;
-            base.guide = j;
-        }
+            moves[j] = std::max(moves[j], std::abs(base.modes.vectors[at(k * n + j)] * base.end[at(j)]));
+        widest = std::max(widest, moves[j]);
     }
+    base.guide = -1;
+    for (int j = 0; j < n; ++j)
+        if (moves[j] > 1e-3 * widest &&
+            (base.guide < 0 ||
+             std::abs(base.modes.lambda[at(j)]) < std::abs(base.modes.lambda[at(base.guide)])))
+            base.guide = j;
+    base.reusable = n == 0 || base.guide >= 0;
+    base.guide = std::max(base.guide, 0);
     if (n < 2) return; // the plan passes through every voltage between its ends
     const double h = base.span_s, *v = base.y.data() + n;
     double moved[12], step[12], rate[20], drift[12], worst = 0;

@@ -161,6 +161,7 @@ class Block {
     double timeToLevels() const;
     bool findSpan(const BlockTolerances& tolerances, const double* borderConductance);
     bool tryPlan(double h, const BlockTolerances& tolerances, const double* borderConductance);
+    bool checkBetween(double h, const BlockTolerances& tolerances);
     struct Bend {
         double states = 0, rows = 0;
     };

@@ -19,7 +19,7 @@ std::size_t at(int k) {
 BlockTolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;
     for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
-    return {.voltage_V = 2 * accuracy * volts, .charge = 2 * accuracy, .darkShare = 1e-3};
+    return {.voltage_V = accuracy * volts, .charge = 2 * accuracy, .darkShare = 1e-3};
 }
 
 } // namespace
