@@ -9,6 +9,8 @@ namespace blinkwright::engine {
 
 namespace {
 
+constexpr int mostLevels =
+    200; // of the sources on their way up; a board that needs more has no solution to speak of
 constexpr int mostChanged = 3; // slopes corrected for before a full step is as cheap
 
 std::size_t at(int row, int columns, int column) {
@@ -60,7 +62,8 @@ bool PortSolver::solve(const Reduced& r, const double* y, double* u, double* i, 
     std::fill(u, u + m, 0.0);
     std::fill(m_good.begin(), m_good.end(), 0.0);
     double reached = 0, step = 0.25;
-    while (reached < 1) {
+    for (int levels = 0; reached < 1; ++levels) {
+        if (levels == mostLevels) return false;
         const double share = std::min(1.0, reached + step);
         for (std::size_t k = 0; k < m; ++k) m_scaled[k] = share * m_sources[k];
         if (newton(r, m_scaled.data(), u, i, slope, guess, nullptr)) {

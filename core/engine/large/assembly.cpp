@@ -48,7 +48,8 @@ Assembly::Assembly(Partition partition, const BlockTolerances& tolerances)
         m_M += block.states();
         m_firstLink.push_back(static_cast<int>(m_links.size()));
         m_firstOwn.push_back(static_cast<int>(m_own.size()));
-        for (const int border : block.piece().borders) m_links.push_back({.border = border, .block = blocks() - 1});
+        for (const int border : block.piece().borders)
+            m_links.push_back({.border = border, .block = blocks() - 1});
         m_own.resize(m_own.size() + at(block.borders() * block.borders()));
     }
     if (across.size() <= mostFast) m_fastModes = across;
@@ -312,8 +313,8 @@ bool Assembly::reach(double wish_s, double& most_s) {
     return true;
 }
 
-/// Where the modes come to at the middle and the end of a step of length h with the borders as at its begin, how they
-/// answer to the parabola's terms, and the sums of both that the borders' balance asks for.
+/// Where the modes come to at the middle and the end of a step of length h with the borders as at its begin,
+/// how they answer to the parabola's terms, and the sums of both that the borders' balance asks for.
 void Assembly::answerToAll(double h, const double* expA, const double* expH, const bool* apart) {
     const int r = m_r, M = m_M, size = 2 * r, exps = static_cast<int>(m_curve.rate.size());
     const double a = 0.5 * h;
@@ -362,7 +363,8 @@ void Assembly::answerToAll(double h, const double* expA, const double* expH, con
     }
 }
 
-/// The same for one border without exponentials, in loops that the compiler can turn into vector instructions.
+/// The same for one border without exponentials, in loops that the compiler can turn into vector
+/// instructions.
 void Assembly::answerToOne(double h) {
     const int M = m_M;
     const double a = 0.5 * h, p0 = m_curve.p0[0], time = m_time;
@@ -405,8 +407,10 @@ void Assembly::answerToOne(double h) {
         const double g0 = forces[j] + s0 * s0 * (c2 + s0 * c3) + bys[j] * p0;
         const double g1 = s0 * (2 * c2 + 3 * c3 * s0), g2 = 2 * (c2 + 3 * c3 * s0), g3 = 6 * c3;
         const Phi half{k[j], k1[j], k2[j], k3[j], k4[j]}, full = doubled(half);
-        const double zA = half.k0 * z + a * (half.k1 * g0 + a * (half.k2 * g1 + a * (half.k3 * g2 + a * half.k4 * g3)));
-        const double zH = full.k0 * z + h * (full.k1 * g0 + h * (full.k2 * g1 + h * (full.k3 * g2 + h * full.k4 * g3)));
+        const double zA =
+            half.k0 * z + a * (half.k1 * g0 + a * (half.k2 * g1 + a * (half.k3 * g2 + a * half.k4 * g3)));
+        const double zH =
+            full.k0 * z + h * (full.k1 * g0 + h * (full.k2 * g1 + h * (full.k3 * g2 + h * full.k4 * g3)));
         const double fast = 0.1 * lambda * h;
         zEnd[j] = zH;
         r1[j] = h * h * full.k2;
@@ -571,8 +575,8 @@ void Assembly::advanceOne(double s) {
         const double g0 = forces[j] + s0 * s0 * (c2 + s0 * c3) + by * p0;
         const double g1 = s0 * (2 * c2 + 3 * c3 * s0) + by * p1, g2 = 2 * (c2 + 3 * c3 * s0 + by * p2);
         const Phi phi = smallPhi(lambdas[j] * s);
-        zEnd[j] = phi.k0 * zs[j] +
-                  s * (phi.k1 * g0 + s * (phi.k2 * g1 + s * (phi.k3 * g2 + s * 6 * phi.k4 * c3)));
+        zEnd[j] =
+            phi.k0 * zs[j] + s * (phi.k1 * g0 + s * (phi.k2 * g1 + s * (phi.k3 * g2 + s * 6 * phi.k4 * c3)));
     }
     for (int j = 0; j < M; ++j)
         if (!(std::abs(lambdas[j] * s) < Phi::smallest)) zEnd[j] = modeAt(j, s);

@@ -77,8 +77,8 @@ class Assembly {
     /// How far the attempt takes a border from the base of any block, over the block's radius. Blocks that it
     /// takes too far and whose base is older than this instant get a new one at the next settle().
     double excursion();
-    /// How much the borders move during the attempt, found by excursion(), and have moved since the begin, all ways
-    /// added up [V].
+    /// How much the borders move during the attempt, found by excursion(), and have moved since the begin,
+    /// all ways added up [V].
     double attemptVariation() const { return m_attemptVariation; }
     double variation() const { return m_variation; }
     bool isSettled() const { return m_settled; }
@@ -123,11 +123,11 @@ class Assembly {
     BlockTolerances m_tol;
     std::vector<devices::Node> m_borderNodes;
     std::vector<Block> m_blocks;
-    std::vector<int> m_first;    ///< mode, by block
-    std::vector<Stale> m_stale;  ///< by block
+    std::vector<int> m_first;   ///< mode, by block
+    std::vector<Stale> m_stale; ///< by block
     std::vector<int> m_staleBlocks, m_unplanned;
     std::vector<double> m_based, m_until; ///< by block: when its plan was taken up, when it ends
-    std::vector<char> m_planned; ///< by block: its base has a plan
+    std::vector<char> m_planned;          ///< by block: its base has a plan
     int m_r = 0, m_M = 0;
     double m_time = 0;
     bool m_settled = false; ///< borders and bases are those of this instant
@@ -144,18 +144,18 @@ class Assembly {
         double base = 0, radius = 0;
         double constant = 0, c2 = 0, c3 = 0, begin_s = 0;
     };
-    std::vector<Link> m_links;                 ///< block by block
-    std::vector<double> m_own;                 ///< conductances of each block's borders, block by block
-    std::vector<int> m_firstLink, m_firstOwn;  ///< by block
-    int m_changes = 0; ///< of the conductances since they were added up
-    std::vector<double> m_conductance; ///< r x r, of all blocks together
-    std::vector<double> m_diagonal;    ///< of it, for the blocks' error tests
+    std::vector<Link> m_links;                ///< block by block
+    std::vector<double> m_own;                ///< conductances of each block's borders, block by block
+    std::vector<int> m_firstLink, m_firstOwn; ///< by block
+    int m_changes = 0;                        ///< of the conductances since they were added up
+    std::vector<double> m_conductance;        ///< r x r, of all blocks together
+    std::vector<double> m_diagonal;           ///< of it, for the blocks' error tests
     std::vector<double> m_V, m_VEnd, m_VSome, m_before, m_last, m_some, m_right, m_matrix;
     // Capacitors across the borders.
     std::vector<int> m_fastModes;
     std::vector<double> m_fastShare; ///< by fast mode: its rate without the exponentials
     BorderCurve m_fast;              ///< rates and amplitudes found at this instant
-    double m_wish_s = 0; ///< as long as the next step should be
+    double m_wish_s = 0;             ///< as long as the next step should be
     double m_h = 0, m_variation = 0, m_attemptVariation = 0;
     double m_drift = 0; ///< of the borders over the last step [V/s]
     BorderCurve m_curve;

@@ -51,13 +51,26 @@ std::unique_ptr<BlockBase> Block::newBase() const {
     base->reduced = m_reduced;
     ModeSet& modes = base->modes;
     const int n = m_n, size = n + m_r, m = m_reduced->m;
-    const std::pair<std::span<double>*, int> parts[] = {
-        {&modes.lambda, n},        {&modes.force, n},           {&modes.c2, n},       {&modes.c3, n},
-        {&base->end, n},           {&modes.byBorder, n * m_r},  {&modes.vectors, n * n},
-        {&modes.inverse, n * n},   {&base->y, size},            {&base->rate, size},  {&base->value, m_rows},
-        {&base->c2, m_rows},       {&base->c3, m_rows},         {&base->byMode, m_rows * n},
-        {&base->byBorder, m_rows * m_r}, {&base->u, m},         {&base->slope, m},    {&base->W, m * m},
-        {&base->portByState, m * size},  {&base->jacobian, size * size}};
+    const std::pair<std::span<double>*, int> parts[] = {{&modes.lambda, n},
+                                                        {&modes.force, n},
+                                                        {&modes.c2, n},
+                                                        {&modes.c3, n},
+                                                        {&base->end, n},
+                                                        {&modes.byBorder, n * m_r},
+                                                        {&modes.vectors, n * n},
+                                                        {&modes.inverse, n * n},
+                                                        {&base->y, size},
+                                                        {&base->rate, size},
+                                                        {&base->value, m_rows},
+                                                        {&base->c2, m_rows},
+                                                        {&base->c3, m_rows},
+                                                        {&base->byMode, m_rows * n},
+                                                        {&base->byBorder, m_rows * m_r},
+                                                        {&base->u, m},
+                                                        {&base->slope, m},
+                                                        {&base->W, m * m},
+                                                        {&base->portByState, m * size},
+                                                        {&base->jacobian, size * size}};
     int total = 0;
     for (const auto& [part, count] : parts) total += count;
     base->room = std::make_unique<double[]>(at(total));
@@ -94,7 +107,8 @@ void Block::configure(const std::vector<bool>& switches, const std::vector<bool>
     m_fresh = true;
 }
 
-/// Room for a new base: the present one where it has no plan and is of this state, else a free or the oldest one.
+/// Room for a new base: the present one where it has no plan and is of this state, else a free or the oldest
+/// one.
 BlockBase* Block::room() {
     if (m_base && m_base->reduced == m_reduced && !m_base->planned) return m_base;
     auto& bases = m_memory->bases;
@@ -154,8 +168,7 @@ bool Block::solve(const double* y, const double* v) {
         for (int k = 0; k < n; ++k) step[k] = y[k] - near->y[at(k)];
         for (int b = 0; b < m_r; ++b) step[n + b] = v[b] - near->y[at(n + b)];
         for (int k = 0; k < m; ++k)
-            base->u[at(k)] =
-                near->u[at(k)] + product(near->portByState.data() + k * size, step, size);
+            base->u[at(k)] = near->u[at(k)] + product(near->portByState.data() + k * size, step, size);
     }
     std::copy(y, y + n, base->y.begin());
     std::copy(v, v + m_r, base->y.begin() + n);
@@ -179,7 +192,8 @@ bool Block::solve(const double* y, const double* v) {
     std::copy(m_linear.jacobian.begin(), m_linear.jacobian.end(), base->jacobian.begin());
     if (!base->linearised || !eigen()) return false;
 
-    derivativeAndRows(m_base->y.data(), m_base->u.data(), m_i.data(), m_base->rate.data(), m_base->value.data());
+    derivativeAndRows(m_base->y.data(), m_base->u.data(), m_i.data(), m_base->rate.data(),
+                      m_base->value.data());
     for (const double value : m_base->rate)
         if (!std::isfinite(value)) return false;
     const double* inverse = m_base->modes.inverse.data();
@@ -209,8 +223,7 @@ bool Block::solve(const double* y, const double* v) {
         for (int p = 0; p < m; ++p) {
             const double weight = -r.Ci[at(row * m + p)] * m_base->slope[at(p)];
             if (weight == 0) continue;
-            for (int j = 0; j < size; ++j)
-                m_byState[at(j)] += weight * m_base->portByState[at(p * size + j)];
+            for (int j = 0; j < size; ++j) m_byState[at(j)] += weight * m_base->portByState[at(p * size + j)];
         }
         put(m_r + row);
     }
@@ -349,8 +362,10 @@ bool Block::tryPlan(double h, const BlockTolerances& tol, const double* borderCo
     // What the rows are off from linear, as a cubic through both stages.
     for (int row = 0; row < m_rows; ++row) {
         const double* byMode = m_base->byMode.data() + row * n;
-        const double half = m_stageRows[0][at(row)] - m_base->value[at(row)] - product(byMode, m_c[0].data(), n);
-        const double full = m_stageRows[1][at(row)] - m_base->value[at(row)] - product(byMode, m_c[1].data(), n);
+        const double half =
+            m_stageRows[0][at(row)] - m_base->value[at(row)] - product(byMode, m_c[0].data(), n);
+        const double full =
+            m_stageRows[1][at(row)] - m_base->value[at(row)] - product(byMode, m_c[1].data(), n);
         const double last = 2 * full - 8 * half;
         m_base->c2[at(row)] = (8 * half - full) / (h * h);
         m_base->c3[at(row)] = last / (h * h * h);
@@ -360,8 +375,9 @@ bool Block::tryPlan(double h, const BlockTolerances& tol, const double* borderCo
     return m_error > 1 || checkBetween(h, tol);
 }
 
-/// Solves the laws once more, between the stages, for the cubic that the plan makes of what is not linear: where an
-/// input current turns on or off within the plan, the estimate from the stages alone can be small by chance.
+/// Solves the laws once more, between the stages, for the cubic that the plan makes of what is not linear:
+/// where an input current turns on or off within the plan, the estimate from the stages alone can be small by
+/// chance.
 bool Block::checkBetween(double h, const BlockTolerances& tol) {
     constexpr double where = 0.75;
     const int n = m_n;
@@ -372,7 +388,8 @@ bool Block::checkBetween(double h, const BlockTolerances& tol) {
     for (int k = 0; k < n; ++k) {
         const double s = where * h, lambda = m_base->modes.lambda[at(k)];
         const double plan = s * s * (m_base->modes.c2[at(k)] + s * m_base->modes.c3[at(k)]);
-        const double off = product(m_base->modes.inverse.data() + k * n, m_F.data(), n) - lambda * z[k] - plan;
+        const double off =
+            product(m_base->modes.inverse.data() + k * n, m_F.data(), n) - lambda * z[k] - plan;
         missed[k] = 0.3 * h * phi1(h * lambda) * off; // as a bump within the second half
     }
     for (int k = 0; k < n; ++k) {
@@ -399,10 +416,12 @@ Block::Bend Block::bend(const BlockTolerances& tol, const double* borderConducta
             drift[k] = off * h * phi1(h * m_base->modes.lambda[at(k)]);
         }
         for (int k = 0; k < n; ++k)
-            worst.states = std::max(
-                worst.states, std::abs(product(m_base->modes.vectors.data() + k * n, drift, n)) / tol.voltage_V);
+            worst.states =
+                std::max(worst.states,
+                         std::abs(product(m_base->modes.vectors.data() + k * n, drift, n)) / tol.voltage_V);
         for (int row = 0; row < m_rows; ++row)
-            m_left[at(row)] -= m_stageRows[1][at(row)] + m_base->byBorder[at(row * m_r + b)] * m_base->radius_V;
+            m_left[at(row)] -=
+                m_stageRows[1][at(row)] + m_base->byBorder[at(row * m_r + b)] * m_base->radius_V;
         worst.rows =
             std::max(worst.rows, rowError(m_left.data(), h, std::min(h, stay_s), tol, borderConductance));
     }
@@ -526,9 +545,8 @@ void Block::keepForLater(const BlockTolerances& tol, const double* borderConduct
     }
     base.guide = -1;
     for (int j = 0; j < n; ++j)
-        if (moves[j] > 1e-3 * widest &&
-            (base.guide < 0 ||
-             std::abs(base.modes.lambda[at(j)]) < std::abs(base.modes.lambda[at(base.guide)])))
+        if (moves[j] > 1e-3 * widest && (base.guide < 0 || std::abs(base.modes.lambda[at(j)]) <
+                                                               std::abs(base.modes.lambda[at(base.guide)])))
             base.guide = j;
     base.reusable = n == 0 || base.guide >= 0;
     base.guide = std::max(base.guide, 0);

@@ -55,10 +55,10 @@ struct BlockBase {
     double span_s = 0, radius_V = 0;
     double reach_V = 0; ///< how far capacitor voltages may be off from the plan's
     mutable double hint_s = 0, hintValue = 0, hintSpeed = 0; ///< where timeOf() was last
-    int guide = 0;      ///< the mode that moves most: tells where on the plan a point is
+    int guide = 0; ///< the mode that moves most: tells where on the plan a point is
     bool linearised = false, planned = false, reusable = false;
-    int next = -1; ///< the number of the base that was taken up after it last
-    std::size_t number = 0; ///< among the bases of its state of switches and outputs
+    int next = -1;                        ///< the number of the base that was taken up after it last
+    std::size_t number = 0;               ///< among the bases of its state of switches and outputs
     mutable std::size_t keptAt = notKept; ///< where the waveform has it
 
     /// A mode of the plan at a time from its begin.
@@ -142,8 +142,9 @@ class Block {
         std::vector<bool> switches, outputs;
         const Reduced* reduced = nullptr;
         std::size_t oldest = 0;
-        /// Of each base what adopt() asks first, close together: half the radius, span, the guide at the plan's
-        /// end and at no capacitor voltages, its row, the border voltages. Not reusable: half the radius is negative.
+        /// Of each base what adopt() asks first, close together: half the radius, span, the guide at the
+        /// plan's end and at no capacitor voltages, its row, the border voltages. Not reusable: half the
+        /// radius is negative.
         std::vector<double> index;
         double firstSpan_s = 0, radius_V = 0;
     };
@@ -161,6 +162,7 @@ class Block {
     double timeToLevels() const;
     bool findSpan(const BlockTolerances& tolerances, const double* borderConductance);
     bool tryPlan(double h, const BlockTolerances& tolerances, const double* borderConductance);
+    bool checkBetween(double h, const BlockTolerances& tolerances);
     struct Bend {
         double states = 0, rows = 0;
     };

@@ -19,9 +19,7 @@ std::size_t at(int k) {
 BlockTolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;
     for (const auto& supply : board.supplies) volts = std::max(volts, std::abs(supply.voltage));
-    // The errors of many blocks meet at the borders, the more the finer the steps.
-    const double share = accuracy < 1e-6 ? 0.3 : 1.0;
-    return {.voltage_V = share * accuracy * volts, .charge = share * accuracy, .darkShare = 1e-3};
+    return {.voltage_V = accuracy * volts, .charge = 2 * accuracy, .darkShare = 1e-3};
 }
 
 } // namespace

@@ -69,8 +69,9 @@ class LargeSimulation {
     RunRequest m_request;
     Assembly m_all;
     std::vector<Timer> m_timers;
-    // By timer, kept apart since all of them are asked at every step. A timer cannot switch before one time, nor before
-    // the borders have moved by so much, added up; whichever comes first. Then when it seemed to switch.
+    // By timer, kept apart since all of them are asked at every step. A timer cannot switch before one time,
+    // nor before the borders have moved by so much, added up; whichever comes first. Then when it seemed to
+    // switch.
     std::vector<double> m_safeUntil_s, m_safeVariation_V, m_predicted_s;
     std::vector<int> m_pending; ///< timers whose output is due
     std::vector<Toggle> m_toggles;
