@@ -41,6 +41,7 @@ class LaneRun final : public LaneGroup {
     void usePilot(const LanePilot& pilot) override { m_pilot = &pilot; }
 
     void run(const double* factors, LaneOutcome& out) override {
+        m_kernels.clear(); // their warm starts are of other boards
         begin(factors);
         prepare(out);
         for (int phase = 0; phase < m_plan.phases && any(m_live); ++phase) {

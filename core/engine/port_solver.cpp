@@ -9,8 +9,8 @@ namespace blinkwright::engine {
 
 namespace {
 
-constexpr int mostLevels =
-    200; // of the sources on their way up; a board that needs more has no solution to speak of
+// Levels of the sources on their way up; within a step a shorter one is the cheaper way.
+constexpr int mostLevels = 5000, mostLevelsNearby = 40;
 constexpr int mostChanged = 3; // slopes corrected for before a full step is as cheap
 
 std::size_t at(int row, int columns, int column) {
@@ -57,13 +57,12 @@ bool PortSolver::solve(const Reduced& r, const double* y, double* u, double* i, 
         m_sources[static_cast<std::size_t>(k)] = sum;
     }
     if (newton(r, m_sources.data(), u, i, slope, guess, nearby)) return true;
-    if (nearby) return false; // a shorter step is the cheaper way
 
     std::fill(u, u + m, 0.0);
     std::fill(m_good.begin(), m_good.end(), 0.0);
     double reached = 0, step = 0.25;
     for (int levels = 0; reached < 1; ++levels) {
-        if (levels == mostLevels) return false;
+        if (levels == (nearby ? mostLevelsNearby : mostLevels)) return false;
         const double share = std::min(1.0, reached + step);
         for (std::size_t k = 0; k < m; ++k) m_scaled[k] = share * m_sources[k];
         if (newton(r, m_scaled.data(), u, i, slope, guess, nullptr)) {

@@ -65,7 +65,11 @@ Run simulate(const devices::Board& board, const RunRequest& request) {
     run.report.accuracy = request.accuracy;
     if (run.report.detail = startFault(board); !run.report.detail.empty()) return run;
     if (large::isLarge(board))
-        if (auto parts = large::partition(board)) return large::simulate(board, *std::move(parts), request);
+        if (auto parts = large::partition(board)) {
+            Run inBlocks = large::simulate(board, *std::move(parts), request);
+            // Blocks give up earlier than the whole does.
+            if (inBlocks.report.reason != StopReason::noSolution) return inBlocks;
+        }
     Simulation sim(std::make_shared<Network>(board), {.accuracy = request.accuracy,
                                                       .keepWaveform = request.keepWaveform,
                                                       .ignorePresses = request.ignorePresses,

@@ -26,8 +26,8 @@ struct WaveData {
     std::shared_ptr<Network> network; ///< owns what the steps point to
     std::vector<WaveStep> steps;
     std::vector<double> numbers;
-    /// Of a board that was simulated block by block: all that its steps are made of. Their offset is their number
-    /// there; they have no reduced equations and no numbers.
+    /// Of a board that was simulated block by block: all that its steps are made of. Their offset is their
+    /// number there; they have no reduced equations and no numbers.
     std::shared_ptr<const large::BlockWave> blocks;
 };
 
