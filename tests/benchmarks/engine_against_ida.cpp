@@ -9,6 +9,7 @@
 // which they are fastest with an error of at most 1e-5, searched for on a fine grid; IDA's memory is set up
 // outside of its time.
 #include "core/engine/transient.h"
+#include "tests/benchmarks/medians.h"
 #include "tests/core/reference_circuits.h"
 #include "tests/reference/ida_board.h"
 
@@ -223,8 +224,7 @@ OurChoice ourBest(const devices::Board& board, const Outcome& exact) {
         const double error = errorOf(oursAt(board, accuracy), exact);
         if (!(error <= allowedError)) continue;
         engine::Run run;
-        const double time =
-            shortest_s(15, [&] { run = engine::simulate(board, requestFor(accuracy)); });
+        const double time = shortest_s(15, [&] { run = engine::simulate(board, requestFor(accuracy)); });
         if (time < choice.time_s) choice = {accuracy, error, time, run.report.steps};
     }
     if (choice.accuracy == 0) throw std::runtime_error("the engine reaches the error at no setting");
@@ -232,22 +232,6 @@ OurChoice ourBest(const devices::Board& board, const Outcome& exact) {
 }
 
 // --- the measurement
-
-/// Writes to standard error and keeps the medians.
-class Medians : public benchmark::ConsoleReporter {
-  public:
-    Medians() : ConsoleReporter(OO_Tabular) {}
-    void ReportRuns(const std::vector<Run>& runs) override {
-        for (const Run& run : runs)
-            if (run.aggregate_name == "median")
-                m_medians[run.run_name.function_name] = run.GetAdjustedRealTime();
-        ConsoleReporter::ReportRuns(runs);
-    }
-    double of(const std::string& name) const { return m_medians.at(name); }
-
-  private:
-    std::map<std::string, double> m_medians;
-};
 
 void say(const Figure& figure, const IdaChoice& ida, const OurChoice& ours) {
     const Settings& s = ida.settings;
@@ -276,12 +260,11 @@ void registerBoth(const Figure& figure, const IdaChoice& ida, const OurChoice& o
             IdaBoard board(figure.board, settings);
             for (auto _ : state) benchmark::DoNotOptimize(board.run({.switchings = 2 * cycles}).reached_s);
         }));
-    plain(benchmark::RegisterBenchmark(
-        ("ours_" + figure.name).c_str(), [&figure, accuracy = ours.accuracy](benchmark::State& state) {
-            for (auto _ : state)
-                benchmark::DoNotOptimize(
-                    engine::simulate(figure.board, requestFor(accuracy)).report.reached_s);
-        }));
+    plain(benchmark::RegisterBenchmark(("ours_" + figure.name).c_str(), [&figure, accuracy = ours.accuracy](
+                                                                            benchmark::State& state) {
+        for (auto _ : state)
+            benchmark::DoNotOptimize(engine::simulate(figure.board, requestFor(accuracy)).report.reached_s);
+    }));
 }
 
 int measure() {

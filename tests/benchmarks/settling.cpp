@@ -8,6 +8,7 @@
 // the settled one and stays so; solving finds the settled state, its waveform included, with charges and
 // period within 1e-5. Both run at the coarsest accuracy at which that is measured, against a run at 1e-8.
 #include "core/engine/transient.h"
+#include "tests/benchmarks/medians.h"
 #include "tests/core/reference_circuits.h"
 
 #include <benchmark/benchmark.h>
@@ -26,21 +27,6 @@ using namespace blinkwright;
 
 constexpr double allowed = 1e-5;
 constexpr std::size_t lamps = 2;
-
-class Medians : public benchmark::ConsoleReporter {
-  public:
-    Medians() : ConsoleReporter(OO_Tabular) {}
-    void ReportRuns(const std::vector<Run>& runs) override {
-        for (const Run& run : runs)
-            if (run.aggregate_name == "median")
-                m_medians[run.run_name.function_name] = run.GetAdjustedRealTime();
-        ConsoleReporter::ReportRuns(runs);
-    }
-    double of(const std::string& name) const { return m_medians.at(name); }
-
-  private:
-    std::map<std::string, double> m_medians;
-};
 
 engine::RunRequest waiting(int flashes, double accuracy) {
     return {.flashes = flashes, .accuracy = accuracy, .keepWaveform = false};
