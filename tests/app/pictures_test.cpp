@@ -1,5 +1,6 @@
 // Pictures of the whole window, to be looked at: build/pictures/window-*.png.
 #include "app/main_window.h"
+#include "places.h"
 #include "tests/app/support.h"
 #include "tests/case_names.h"
 #include "widgets/curves/curves_view.h"

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
+#include "places.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>

@@ -1,6 +1,7 @@
 // Pictures that tests leave for people to look at: build/pictures/NAME-light.png and -dark.png.
 #pragma once
 
+#include "places.h"
 #include "widgets/theme/theme.h"
 
 #include <QApplication>

@@ -1,6 +1,7 @@
 #include "core/io/circuit_file.h"
 
 #include "core/io/json_reading.h"
+#include "places.h"
 
 #include <cstdio>
 #include <filesystem>

@@ -2,6 +2,7 @@
 
 #include "core/io/circuit_file.h"
 #include "core/study/study.h"
+#include "places.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>

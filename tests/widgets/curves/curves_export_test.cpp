@@ -1,3 +1,4 @@
+#include "places.h"
 #include "widgets/curves/curves_export.h"
 
 #include "tests/widgets/formula_curves.h"

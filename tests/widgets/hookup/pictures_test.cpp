@@ -1,4 +1,5 @@
 // Pictures of the samples' drawings, to be looked at; the checks are only that something was drawn.
+#include "places.h"
 #include "tests/case_names.h"
 #include "tests/widgets/hookup/samples.h"
 #include "widgets/hookup/hookup_view.h"

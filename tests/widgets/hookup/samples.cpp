@@ -1,4 +1,5 @@
 #include "tests/widgets/hookup/samples.h"
+#include "places.h"
 
 #include "core/io/circuit_file.h"
 
