@@ -1,7 +1,7 @@
 #include "tests/widgets/hookup/samples.h"
-#include "places.h"
 
 #include "core/io/circuit_file.h"
+#include "places.h"
 
 #include <gtest/gtest.h>
 
