@@ -81,11 +81,13 @@ struct Lanes {
 template <class V>
 struct LaneTraits {
     using Mask = typename V::Mask;
+    using Bits = typename V::Mask::Bits;
     static constexpr int width = V::width;
 };
 template <>
 struct LaneTraits<double> {
     using Mask = bool;
+    using Bits = std::uint64_t;
     static constexpr int width = 1;
 };
 template <class V>
@@ -198,29 +200,28 @@ BLINKWRIGHT_INLINE V root(V a) {
 /// e^x for |x| <= 708, beyond that as at 708; relative error under 1e-15.
 template <class V>
 BLINKWRIGHT_INLINE V exponential(V x) {
-    if constexpr (LaneTraits<V>::width == 1) {
-        return std::exp(x < 708 ? x : 708);
-    } else {
-        // x = n ln 2 + r with |r| <= ln 2 / 2; the series of e^r; 2^n straight into the exponent's bits.
-        constexpr double shift = 6755399441055744.0; // 1.5 x 2^52: adding it rounds to an integer
-        x = smaller(larger(x, V(-708)), V(708));
-        const V shifted = x * V(1.4426950408889634) + V(shift);
-        const V n = shifted - V(shift);
-        const V r = (x - n * V(6.93147180369123816490e-01)) - n * V(1.90821492927058770002e-10);
-        V sum(1.0 / 479001600);
-        constexpr double factorials[] = {
-            1.0 / 39916800, 1.0 / 3628800, 1.0 / 362880, 1.0 / 40320, 1.0 / 5040, 1.0 / 720,
-            1.0 / 120,      1.0 / 24,      1.0 / 6,      0.5,         1,          1};
-        for (const double f : factorials) sum = sum * r + V(f);
-        using Bits = typename V::Mask::Bits;
-        Bits exponent;
-        std::memcpy(&exponent, &shifted.v, sizeof exponent);
-        Bits bits;
-        std::memcpy(&bits, &sum.v, sizeof bits);
-        bits += exponent << 52;
-        std::memcpy(&sum.v, &bits, sizeof bits);
-        return sum;
-    }
+    // x = n ln 2 + r with |r| <= ln 2 / 2; the series of e^r; 2^n straight into the exponent's bits.
+    constexpr double shift = 6755399441055744.0; // 1.5 x 2^52: adding it rounds to an integer
+    x = smaller(larger(x, V(-708)), V(708));
+    const V shifted = x * V(1.4426950408889634) + V(shift);
+    const V n = shifted - V(shift);
+    const V r = (x - n * V(6.93147180369123816490e-01)) - n * V(1.90821492927058770002e-10);
+    // In pairs, which a processor works out side by side.
+    const V r2 = r * r, r4 = r2 * r2;
+    const V p0 = r + V(1);
+    const V p2 = r * V(1.0 / 6) + V(0.5);
+    const V p4 = r * V(1.0 / 120) + V(1.0 / 24);
+    const V p6 = r * V(1.0 / 5040) + V(1.0 / 720);
+    const V p8 = r * V(1.0 / 362880) + V(1.0 / 40320);
+    const V p10 = (r2 * V(1.0 / 479001600) + r * V(1.0 / 39916800)) + V(1.0 / 3628800);
+    V sum = ((p10 * r2 + p8) * r4 + (p6 * r2 + p4)) * r4 + (p2 * r2 + p0);
+    using Bits = typename LaneTraits<V>::Bits;
+    Bits exponent, bits;
+    std::memcpy(&exponent, &shifted, sizeof exponent);
+    std::memcpy(&bits, &sum, sizeof bits);
+    bits += exponent << 52;
+    std::memcpy(&sum, &bits, sizeof bits);
+    return sum;
 }
 
 /// ln x for normal x > 0; absolute error under 1e-15 times the larger of 1 and the result.

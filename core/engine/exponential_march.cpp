@@ -1,5 +1,7 @@
 #include "core/engine/exponential_march.h"
 
+#include "core/engine/kernel.h"
+
 #include <algorithm>
 
 namespace blinkwright::engine {
@@ -7,7 +9,7 @@ namespace blinkwright::engine {
 namespace {
 
 /// What integrating a drifting port's current leaves out comes near this accuracy.
-constexpr double finestDrift = 1e-5;
+constexpr double finestDrift = 1e-6;
 
 } // namespace
 
@@ -63,7 +65,9 @@ bool ExponentialMarch::useFold() {
             m_kernel = sized.kernel.get();
             return true;
         }
-    m_kernels.push_back({m_fold->q, m_fold->drifting, makeKernel<double>(*m_fold, m_basis)});
+    auto kernel = makeFusedKernel(*m_fold, m_basis);
+    if (!kernel) kernel = makeKernel<double, PlainBuild>(*m_fold, m_basis);
+    m_kernels.push_back({m_fold->q, m_fold->drifting, std::move(kernel)});
     m_kernel = m_kernels.back().kernel.get();
     return true;
 }
@@ -177,20 +181,28 @@ double ExponentialMarch::attemptToRise(double h, int timer, int row, double afte
     rise_s = -1;
     const double error = m_kernel->attempt(h);
     if (!(error <= m_allowed_V)) return error;
-    const RowModel<double> model = m_kernel->model(4 * timer + row);
+    RowModel<double> model = m_kernel->model(4 * timer + row);
     double rate = 0;
-    const auto t = modelRise(model, rate);
+    const double left = 0.1 * m_band.shift * h; // what is left of the switching's time then [s]
+    model.start += m_memory->excess;
+    const auto t = modelRise(model, rate, 0.3 * left);
     if (!t) return attempt(h);
     double rise = *t;
+    bool landed = false;
     for (int pass = 0; pass < 3; ++pass) {
         const double end = rise + after_s;
         if (!(end <= h) || m_kernel->endError(end) > 0.1 * m_allowed_V || !endAt(end)) return attempt(h);
+        if (landed) break;
         double slope = 0;
         const double excess = this->row(timer, row, true) - m_kernel->value(model, end, slope);
-        const double shift = rate > 0 ? -(m_kernel->value(model, rise, slope) + excess) / rate : 0;
-        if (std::abs(shift) <= 0.1 * m_band.shift * h) break; // what is left is a small share of it
+        // The model with what is known of its excess is at its level at the first guess.
+        const double off = pass == 0 ? 0 : m_kernel->value(model, rise, slope);
+        m_memory->excess += pass == 0 ? excess : 0;
+        const double shift = rate > 0 ? -(off + excess) / rate : 0;
+        if (std::abs(shift) <= left) break;
         if (pass == 2 || std::abs(shift) > 0.01 * h) return attempt(h);
         rise += shift;
+        landed = std::abs(shift) <= 30 * left;
     }
     if (!endHolds(error)) return attempt(h);
     rise_s = rise;
@@ -275,7 +287,8 @@ std::optional<double> ExponentialMarch::foreseenRise(int timer, int row, double 
 }
 
 /// The rise by the step's own model, and the model's rate there.
-std::optional<double> ExponentialMarch::modelRise(const RowModel<double>& model, double& rate) const {
+std::optional<double> ExponentialMarch::modelRise(const RowModel<double>& model, double& rate,
+                                                  double near_s) const {
     if (model.start > 0) return std::nullopt;
     double low = 0, high = m_h, rateAtEnd = 0;
     const double atEnd = m_kernel->value(model, m_h, rateAtEnd);
@@ -297,7 +310,9 @@ std::optional<double> ExponentialMarch::modelRise(const RowModel<double>& model,
         (x > 0 ? high : low) = t;
         double next = rate > 0 ? t - x / rate : 0.5 * (low + high);
         if (!(next >= low && next <= high)) next = 0.5 * (low + high);
-        const bool close = std::abs(next - t) <= 1e-9 * m_h || high - low <= 1e-15 * m_h;
+        // Newton's step leaves but its square behind.
+        const double step = std::abs(next - t);
+        const bool close = step <= 1e-9 * m_h || step * step <= near_s * m_h || high - low <= 1e-15 * m_h;
         t = next;
         if (close) break;
     }
@@ -307,7 +322,7 @@ std::optional<double> ExponentialMarch::modelRise(const RowModel<double>& model,
 std::optional<double> ExponentialMarch::riseOf(int timer, int row) {
     const RowModel<double> model = m_kernel->model(4 * timer + row);
     double rate = 0;
-    const auto found = modelRise(model, rate);
+    const auto found = modelRise(model, rate, 1e-18 * m_h);
     if (!found) return std::nullopt;
     double t = *found;
     // The model takes the ports' remainders from the stages; with the ports solved there, its rate shows the

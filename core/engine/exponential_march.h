@@ -8,8 +8,8 @@
 
 #include "core/engine/charge.h"
 #include "core/engine/fold_source.h"
-#include "core/engine/kernel.h"
 #include "core/engine/port_solver.h"
+#include "core/engine/step_kernel.h"
 
 #include <memory>
 #include <optional>
@@ -71,6 +71,9 @@ class ExponentialMarch {
         std::vector<double> u; ///< port voltages where it began last; empty before
         std::vector<std::uint8_t> regimes;
         std::vector<double> basis; ///< of Eigenbasis::keep
+        /// By how much the solved end exceeded the step's model at the last switching [V]: much the same
+        /// again.
+        double excess = 0;
     };
     Memory& memoryOf(const Reduced& reduced);
     bool useFold();
@@ -78,7 +81,7 @@ class ExponentialMarch {
     bool solveAll(const double* y);
     bool straightHolds(bool atEnd);
     bool endHolds(double error);
-    std::optional<double> modelRise(const RowModel<double>& model, double& rate) const;
+    std::optional<double> modelRise(const RowModel<double>& model, double& rate, double near_s) const;
     double guess(int port) const;
 
     bool mayDrift(int port) const;

@@ -21,78 +21,15 @@
 #pragma once
 
 #include "core/engine/dense_output.h"
-#include "core/engine/folded.h"
+#include "core/engine/drift_path.h"
 #include "core/engine/phi.h"
+#include "core/engine/step_kernel.h"
 
-#include <array>
 #include <limits>
-#include <memory>
 
 namespace blinkwright::engine {
 
-inline constexpr int mostBent = 24;    ///< bent ports of such a board
-inline constexpr int mostDrifting = 8; ///< drifting ports of such a board
-
-/// What a step is at: capacitor voltages and the kept ports' voltages, currents and slopes. A drifting port's
-/// slope counts as 0.
-template <class V>
-struct StepPoint {
-    std::array<V, mostStates> y;
-    std::array<V, mostBent + mostDrifting> u, i, slope;
-};
-
-/// A charge during a step and its error estimate [C].
-template <class V>
-struct ChargeOf {
-    V value, error;
-};
-
-/// A watched row as a function of the time within the last attempt.
-template <class V>
-struct RowModel {
-    V start;
-    std::array<V, mostStates> byMode;
-    std::array<V, mostBent + mostDrifting> byRemainder;
-};
-
-template <class V>
-class StepKernel {
-  public:
-    using Mask = MaskOf<V>;
-    virtual ~StepKernel() = default;
-
-    /// Begins at capacitor voltages y with a guess of the kept ports' voltages: solves the port equations.
-    /// @param close Newton's steps below this end the iteration [V]. @return lanes where it found a solution.
-    virtual Mask begin(const Folded<V>& folded, const V* y, const V* guess, double close) = 0;
-    /// A step of length h [s] from the base, whose end is not valid before endAt(). @return the largest error
-    /// estimate of a capacitor voltage [V], infinite where a stage had no solution.
-    virtual V attempt(V h) = 0;
-    /// Error of a capacitor voltage by a drifting port, given by its place among the kept ones, at the
-    /// present end of the last attempt [V]. It falls no faster than the step, so that it is not part of what
-    /// attempt() gives.
-    virtual V driftError(int kept) const = 0;
-    /// Error of a capacitor voltage if the last attempt is ended at time t [s] instead [V].
-    virtual V endError(V t) const = 0;
-    /// Ends the last attempt at time t [s] instead. @return lanes where the port equations were solved.
-    virtual Mask endAt(V t) = 0;
-    /// The end becomes the base where `moved` says so. @return lanes where the next step can be prepared.
-    virtual Mask accept(Mask moved) = 0;
-    virtual RowModel<V> model(int row) const = 0;
-    /// The same from the linear part alone, before an attempt.
-    virtual V foresee(const RowModel<V>& model, V t, V& rate) const = 0;
-    /// A row and its derivative by time, at time t [s] of the last attempt.
-    virtual V value(const RowModel<V>& model, V t, V& rate) const = 0;
-    /// Integral of a row from the base to time t [s] of the last attempt.
-    virtual ChargeOf<V> charge(const RowModel<V>& model, V t) const = 0;
-    /// Numbers of the dense output, for keeping (see DenseOutput).
-    virtual void keep(double* numbers) const = 0;
-    /// dy/dt at the base.
-    virtual const V* rate() const = 0;
-
-    StepPoint<V> base, end;
-};
-
-template <class V, int N, int Q, int D>
+template <class V, int N, int Q, int D, class Build>
 class Kernel final : public StepKernel<V> {
   public:
     using Mask = MaskOf<V>;
@@ -117,7 +54,7 @@ class Kernel final : public StepKernel<V> {
     }
 
     V attempt(V h) override {
-        m_h = h;
+        m_h = m_phiEnd = h; // what was kept at another end is of another base
         Mask solved = maskOf<V>(true);
         V c[maxN], d2[maxN], d3[maxN], other2[maxN], other3[maxN];
         for (int k = 0; k < n(); ++k) {
@@ -126,11 +63,11 @@ class Kernel final : public StepKernel<V> {
         }
         if (d() > 0) drift();
         for (int k = 0; k < q(); ++k) m_r[0][k] = V(0);
-        solved = solved & stage(c, m_r[0], this->end);
+        solved = solved & stage(c, m_r[0], this->end, true);
         drive(m_r[0], c, d2, other2);
         for (int k = 0; k < n(); ++k) c[k] = h * m_phi[k][1] * (m_fm[k] + d2[k] + other2[k]);
         for (int k = 0; k < q(); ++k) m_r[1][k] = 4 * m_r[0][k];
-        solved = solved & stage(c, m_r[1], this->end);
+        solved = solved & stage(c, m_r[1], this->end, true);
         drive(m_r[1], c, d3, other3);
         V missed[maxN];
         for (int k = 0; k < n(); ++k) {
@@ -139,7 +76,7 @@ class Kernel final : public StepKernel<V> {
             m_e4[k] = m_bend[k] - 48 * other2[k] + 12 * other3[k];
             missed[k] = h * m_phi[k][4] * m_bend[k];
             c[k] = h * (m_phi[k][1] * m_fm[k] + m_phi[k][3] * m_e3[k] + m_phi[k][4] * m_e4[k]);
-            if (d() > 0) c[k] += m_fix[k];
+            if (d() > 0) c[k] += m_fix[k] + m_fixTurn[k];
         }
         V worst(0);
         for (int k = 0; k < n(); ++k) {
@@ -153,22 +90,26 @@ class Kernel final : public StepKernel<V> {
     }
 
     V driftError(int kept) const override {
-        const Path& path = m_path[kept - q()];
-        const V missedBy = lane::magnitude(this->end.u[kept] - along(path, m_endShare));
+        const auto& path = m_path[kept - q()];
+        const V missedBy = lane::magnitude(this->end.u[kept] - path.at(m_modes, m_endShare));
         return path.effect * (missedBy * path.sensitivity + path.rough);
     }
 
     V endError(V t) const override {
+        const V early = m_h - t;
         V worst(0);
         for (int k = 0; k < n(); ++k) {
             V rate(0);
-            for (int j = 0; j < d(); ++j)
+            for (int j = 0; j < d(); ++j) {
+                // By how much a drifting current changes in between.
+                const V full = m_f->laws[q() + j].p[0];
+                const V steepest = full / (4 * driftWidth);
                 rate += lane::magnitude(m_Kd[k * d() + j]) *
-                        (lane::magnitude(m_r[1][q() + j]) +
-                         lane::magnitude(this->end.i[q() + j] - base.i[q() + j]));
+                        lane::smaller(0.5 * steepest * m_path[j].endSpeed * (early / m_h), full);
+            }
             worst = lane::larger(worst, rate);
         }
-        return worst * (m_h - t);
+        return worst * early;
     }
 
     Mask endAt(V t) override {
@@ -252,12 +193,13 @@ class Kernel final : public StepKernel<V> {
         rate = V(0);
         const V square = share * share;
         for (int k = 0; k < n(); ++k) {
-            const Phi<V> phi = phiFunctions(t * m_basis.lambda[k]);
+            const Phi<V> phi = phiAt(t, k);
             const V c = t * (phi[1] * m_fm[k] + square * (phi[3] * m_e3[k] + share * phi[4] * m_e4[k]));
-            sum += m.byMode[k] * (d() > 0 ? c + m_fix[k] * square : c);
+            sum += m.byMode[k] * (d() > 0 ? c + square * (m_fix[k] + share * m_fixTurn[k]) : c);
             // c' = lambda c + f + the drive at that time
             rate += m.byMode[k] * (m_basis.lambda[k] * c + m_fm[k] +
                                    square * (0.5 * m_e3[k] + share * (1.0 / 6) * m_e4[k]));
+            if (d() > 0) rate += m.byMode[k] * share * (2 * m_fix[k] + 3 * share * m_fixTurn[k]) / m_h;
         }
         for (int k = 0; k < kept(); ++k) {
             const V alpha = 8 * m_r[0][k] - m_r[1][k], beta = 2 * m_r[1][k] - 8 * m_r[0][k];
@@ -269,14 +211,14 @@ class Kernel final : public StepKernel<V> {
 
     ChargeOf<V> charge(const RowModel<V>& m, V t) const override {
         const V h = m_h;
-        const auto whole = (t >= h) & (t <= h);
         const V share = select(h > V(0), t / select(h > V(0), h, V(1)), V(0));
         const V square = share * share;
         V linear(0), error(0), left(0), bend(0);
         for (int k = 0; k < n(); ++k) {
-            const Phi<V> phi = all(whole) ? m_phi[k] : phiFunctions(t * m_basis.lambda[k]);
+            const Phi<V> phi = phiAt(t, k);
             const V last = square * share * phi[5];
-            if (d() > 0) linear += m.byMode[k] * m_fix[k] * square / (3 * h);
+            if (d() > 0)
+                linear += m.byMode[k] * square * (m_fix[k] * (1.0 / 3) + share * 0.25 * m_fixTurn[k]) / h;
             linear += m.byMode[k] * (phi[2] * m_fm[k] + square * phi[4] * m_e3[k] + last * m_e4[k]);
             error += m.byMode[k] * last * m_bend[k];
         }
@@ -417,13 +359,21 @@ class Kernel final : public StepKernel<V> {
         }
     }
 
+    /// The functions at time t of mode k, out of what is at hand.
+    BLINKWRIGHT_INLINE Phi<V> phiAt(V t, int k) const {
+        if (all((t >= m_h) & (t <= m_h))) return m_phi[k];
+        if (all((t >= m_phiEnd) & (t <= m_phiEnd))) return m_endPhi[k];
+        return phiFunctions(t * m_basis.lambda[k]);
+    }
+
     /// Eigen-coordinates of y(t) - y.
-    BLINKWRIGHT_INLINE void modes(V t, V* c) const {
+    BLINKWRIGHT_INLINE void modes(V t, V* c) {
         const V share = t / m_h, square = share * share;
+        m_phiEnd = t;
         for (int k = 0; k < n(); ++k) {
-            const Phi<V> phi = phiFunctions(t * m_basis.lambda[k]);
+            const Phi<V> phi = m_endPhi[k] = phiFunctions(t * m_basis.lambda[k]);
             c[k] = t * (phi[1] * m_fm[k] + square * (phi[3] * m_e3[k] + share * phi[4] * m_e4[k]));
-            if (d() > 0) c[k] += m_fix[k] * square;
+            if (d() > 0) c[k] += square * (m_fix[k] + share * m_fixTurn[k]);
         }
     }
     BLINKWRIGHT_INLINE void remainder(V t, V* r) const {
@@ -465,7 +415,7 @@ class Kernel final : public StepKernel<V> {
         for (int k = 0; k < kept(); ++k) r[k] = guess[k];
         StepPoint<V>& out = this->end;
         // A drifting port's current hardly moves a bent one's voltage: the guess of it will do there.
-        const Mask solved = stage(c, r, out);
+        const Mask solved = stage(c, r, out, false);
         for (int k = 0; k < d(); ++k) {
             const int port = q() + k;
             V u = base.u[port];
@@ -488,7 +438,7 @@ class Kernel final : public StepKernel<V> {
 
     /// Bent ports' voltages and currents where the eigen-coordinates of y - base are c; r: first guess of
     /// their remainders in, the remainders out; those of the drifting ports as they are.
-    Mask stage(const V* c, V* r, StepPoint<V>& out) {
+    Mask stage(const V* c, V* r, StepPoint<V>& out, bool within) {
         if (q() == 0) return maskOf<V>(true);
         V target[maxQ];
         for (int k = 0; k < q(); ++k) {
@@ -498,6 +448,19 @@ class Kernel final : public StepKernel<V> {
             target[k] = sum;
             for (int j = 0; j < q(); ++j) sum -= m_V[k * q() + j] * r[j];
             out.u[k] = sum;
+        }
+        // Where nothing moves by more than this, the laws are their tangents within the step.
+        Mask flat = maskOf<V>(within);
+        for (int k = 0; k < q(); ++k)
+            flat = flat & (lane::magnitude(target[k] - base.u[k]) <= V(3 * m_close));
+        if (all(flat)) {
+            for (int k = 0; k < q(); ++k) {
+                out.u[k] = target[k];
+                out.i[k] = base.i[k] + base.slope[k] * (target[k] - base.u[k]);
+                out.slope[k] = base.slope[k];
+                r[k] = V(0);
+            }
+            return maskOf<V>(true);
         }
         constexpr int most = 12;
         Mask done = maskOf<V>(false);
@@ -582,166 +545,61 @@ class Kernel final : public StepKernel<V> {
         return done;
     }
 
-    static constexpr double driftWidth = 2 * devices::thermalVoltage;
-    static constexpr double driftBand =
-        7 * driftWidth; ///< beyond it a drifting port's law is off or fully on
-
-    /// The voltage of a drifting port along a step, as if no current bent it, by share of the step: the slow
-    /// modes as the polynomial with their values and two derivatives at both ends, the faster ones as they
-    /// are.
-    struct Path {
-        V coefficient[6];
-        V end;         ///< of all modes
-        V fast[maxN];  ///< amplitudes of the faster modes
-        V effect;      ///< what a current does over the step to a capacitor voltage [V/A]
-        V sensitivity; ///< of the mean current to where the path ends [A/V]
-        V rough;       ///< error of the integration [A]
-    };
-    BLINKWRIGHT_INLINE V along(const Path& path, V share) const {
-        V x = polynomial(path.coefficient, share);
-        for (int k = 0; k < n(); ++k)
-            if (m_fastModes[k]) x += path.fast[k] * (lane::exponential(share * m_h * m_basis.lambda[k]) - 1);
-        return x;
-    }
-    /// e^(z (1 - share)), by which a current at that share counts at the end, for each mode, in the same way.
-    void layWeights() {
-        for (int k = 0; k < n(); ++k) {
-            if (m_fastModes[k]) continue;
-            const V z = m_h * m_basis.lambda[k], w0 = m_phi[k][0];
-            layPolynomial(m_weight[k], w0, 1 - w0, -z * w0, -z, z * z * w0, z * z);
-        }
-    }
-    BLINKWRIGHT_INLINE V weightAt(int k, V share) const {
-        if (m_fastModes[k]) return lane::exponential((1 - share) * m_h * m_basis.lambda[k]);
-        return polynomial(m_weight[k], share);
-    }
-    BLINKWRIGHT_INLINE static V polynomial(const V* coefficient, V share) {
-        V x = coefficient[5];
-        for (int k = 4; k >= 0; --k) x = x * share + coefficient[k];
-        return x;
-    }
-    /// The polynomial of fifth degree on 0 to 1 from its value at 0, what it gains, and two derivatives at
-    /// each end.
-    BLINKWRIGHT_INLINE static void layPolynomial(V* coefficient, V start, V gain, V v0, V v1, V a0, V a1) {
-        const V p = gain - v0 - 0.5 * a0, v = v1 - v0 - a0, a = a1 - a0;
-        coefficient[0] = start;
-        coefficient[1] = v0;
-        coefficient[2] = 0.5 * a0;
-        coefficient[3] = 10 * p - 4 * v + 0.5 * a;
-        coefficient[4] = -15 * p + 7 * v - a;
-        coefficient[5] = 6 * p - 3 * v + 0.5 * a;
-    }
-    void layPath(Path& path, int port) const {
-        // Values and derivatives by share, of the slow modes.
-        V gain(0), v0(0), v1(0), a0(0), a1(0);
-        path.end = base.u[port];
-        for (int k = 0; k < n(); ++k) {
-            const V z = m_h * m_basis.lambda[k];
-            const V speed = m_PX[port * n() + k] * m_fm[k] * m_h;
-            path.end += speed * m_phi[k][1];
-            if (m_fastModes[k]) {
-                const auto moves = lane::magnitude(z) > V(1e-9);
-                path.fast[k] = select(moves, speed / select(moves, z, V(1)), V(0));
-                continue;
-            }
-            const V decayed = 1 + z * m_phi[k][1];
-            gain += speed * m_phi[k][1];
-            v0 += speed;
-            v1 += speed * decayed;
-            a0 += speed * z;
-            a1 += speed * z * decayed;
-        }
-        layPolynomial(path.coefficient, base.u[port], gain, v0, v1, a0, a1);
-    }
-
-    /// Where a path comes into the band from `outer` or leaves it towards there, a little on the outer side;
-    /// its ends are `from` and `to`.
-    V shareAt(const Path& path, V from, V to, V outer) const {
-        const V goal = select(outer > V(0), V(1.02 * driftBand), V(-1.02 * driftBand));
-        const V gained = select(lane::magnitude(to - from) > V(1e-9), to - from, V(1e-9));
-        const auto within = [](V share) { return lane::smaller(lane::larger(share, V(0)), V(1)); };
-        V share = within((goal - from) / gained), slope = gained;
-        V x = along(path, share);
-        for (int k = 0; k < 3; ++k) { // the chord's slope, made better from step to step
-            const V next = within(share + (goal - x) / slope);
-            const V y = along(path, next), step = next - share;
-            const auto moved = lane::magnitude(step) > V(1e-6);
-            const V steeper = (y - x) / select(moved, step, V(1));
-            slope = select(moved & (steeper * gained > V(0)), steeper, slope);
-            share = next;
-            x = y;
-        }
-        return share;
-    }
-
     /// The drifting ports' remainders at the middle and at the end: those of the cubic a x^2 + b x^3 that has
     /// the first two moments of the current along the path.
     void drift() {
-        for (int k = 0; k < n(); ++k) m_fastModes[k] = any(lane::magnitude(m_h * m_basis.lambda[k]) > V(1.2));
-        layWeights();
-        for (int k = 0; k < n(); ++k) m_fix[k] = V(0);
+        m_modes.prepare(n(), m_h, m_basis.lambda.data(), m_phi.data());
+        // Ports that come out of the band go first. Those that start within it are out of it for most of the
+        // step, so that all paths are laid with their currents as they are then.
+        V drive[maxN], known[maxN], outside[maxD];
+        MaskOf<V> comesOut[maxD];
+        for (int k = 0; k < n(); ++k) {
+            m_fix[k] = m_fixTurn[k] = known[k] = V(0);
+            drive[k] = m_fm[k];
+        }
         for (int j = 0; j < d(); ++j) {
-            const int port = q() + j;
-            Path& path = m_path[j];
-            layPath(path, port);
-            // The part of the step in which the law is between off and on.
-            const V from = base.u[port], to = path.end;
-            V begin(0), finish(1);
-            const auto outside = lane::magnitude(from) > V(driftBand),
-                       beyond = lane::magnitude(to) > V(driftBand);
-            const auto aside = outside & beyond & (from * to > V(0));
-            V moment0(0), moment1(0), weighted[maxN];
-            for (int k = 0; k < n(); ++k) weighted[k] = V(0);
-            path.sensitivity = path.rough = V(0);
-            const auto evaluate = [&](V u) {
-                V i, slope;
-                m_f->laws[port].evaluate(u, m_inner[port], i, slope);
-                return i - base.i[port];
-            };
-            if (!all(aside)) {
-                if (any(outside)) begin = select(outside, shareAt(path, from, to, from), begin);
-                if (any(beyond)) finish = select(beyond, shareAt(path, from, to, to), finish);
-                // Gauss and Legendre, six points.
-                constexpr double places[] = {0.2386191860831969, 0.6612093864662645, 0.9324695142031521};
-                constexpr double weights[] = {0.4679139345726910, 0.3607615730481386, 0.1713244923791704};
-                const V centre = 0.5 * (begin + finish), half = 0.5 * (finish - begin);
-                // Where the path ends elsewhere, the law is passed at another time.
-                const V full = m_f->laws[port].p[0];
-                const V gained = lane::magnitude(along(path, finish) - along(path, begin)) / (finish - begin);
-                path.sensitivity =
-                    select(aside, V(0), full * finish / lane::larger(gained, V(4 * driftWidth)));
-                path.rough = select(aside, V(0), 3e-3 * full * half);
-                for (int k = 0; k < 3; ++k)
-                    for (const double side : {-1.0, 1.0}) {
-                        const V share = centre + half * V(side * places[k]);
-                        const V r = evaluate(along(path, share)) * half * V(weights[k]);
-                        moment0 += r;
-                        moment1 += r * share;
-                        for (int i = 0; i < n(); ++i) weighted[i] += r * weightAt(i, share);
-                    }
-                const V after = evaluate(to), rest = 1 - finish;
-                moment0 += after * rest;
-                moment1 += after * rest * 0.5 * (1 + finish);
-                moment0 = select(aside, V(0), moment0);
-                moment1 = select(aside, V(0), moment1);
-                for (int k = 0; k < n(); ++k)
-                    weighted[k] = select(aside, V(0),
-                                         weighted[k] + after * rest * phi1(rest * m_h * m_basis.lambda[k]));
-            }
-            m_r[0][port] = 4.5 * moment0 - 5 * moment1;
-            m_r[1][port] = 20 * moment1 - 12 * moment0;
-            const V alpha = 48 * moment0 - 60 * moment1, beta = 80 * moment1 - 60 * moment0;
+            V to = base.u[q() + j];
+            for (int k = 0; k < n(); ++k) to += m_PX[(q() + j) * n() + k] * m_fm[k] * m_h * m_phi[k][1];
+            comesOut[j] = beyondDriftBand(to);
+            const V then = select(to > V(0), m_f->laws[q() + j].p[0], V(0));
+            outside[j] = select(comesOut[j], then - base.i[q() + j], V(0));
+            if (all(beyondDriftBand(base.u[q() + j]))) continue;
+            for (int k = 0; k < n(); ++k) drive[k] -= m_KX[k * kept() + q() + j] * outside[j];
+        }
+        for (int j = 0; j < d(); ++j)
+            if (all(comesOut[j])) integrate(j, drive, known, outside[j]);
+        for (int j = 0; j < d(); ++j)
+            if (!all(comesOut[j])) integrate(j, drive, known, outside[j]);
+    }
+
+    /// @param drive, known as of DriftPath::lay(); what this port adds to them comes on top. @param later
+    /// what its current changes by until it is out of the band.
+    void integrate(int j, V* drive, V* known, V later) {
+        const int port = q() + j;
+        auto& path = m_path[j];
+        path.lay(m_modes, base.u[port], m_PX + port * n(), drive, known);
+        path.effect = V(0);
+        for (int r = 0; r < n(); ++r) {
+            V sum(0);
             for (int k = 0; k < n(); ++k)
-                m_fix[k] -= m_h * m_KX[k * kept() + port] *
-                            (weighted[k] - 2 * alpha * m_phi[k][3] - 6 * beta * m_phi[k][4]);
-            V worst(0);
-            for (int r = 0; r < n(); ++r) {
-                V sum(0);
-                for (int k = 0; k < n(); ++k)
-                    sum += m_basis.vectors[r * n() + k] * m_h * m_phi[k][1] * m_KX[k * kept() + port];
-                worst = lane::larger(worst, lane::magnitude(sum));
-            }
-            path.effect = worst;
+                sum += m_basis.vectors[r * n() + k] * m_h * m_phi[k][1] * m_KX[k * kept() + port];
+            path.effect = lane::larger(path.effect, lane::magnitude(sum));
+        }
+        const auto [moment0, moment1, weighted, atEnd] =
+            path.integrate(m_modes, m_f->laws[port].p[0], base.i[port]);
+        m_r[0][port] = 4.5 * moment0 - 5 * moment1;
+        m_r[1][port] = 20 * moment1 - 12 * moment0;
+        const V alpha = 48 * moment0 - 60 * moment1, beta = 80 * moment1 - 60 * moment0;
+        const bool within = !all(beyondDriftBand(base.u[port]));
+        for (int k = 0; k < n(); ++k) {
+            const V by = m_h * m_KX[k * kept() + port], z = m_h * m_basis.lambda[k];
+            const V gain = by * (2 * alpha * m_phi[k][3] + 6 * beta * m_phi[k][4] - weighted[k]);
+            // The slope that it ends with; a mode much faster than the step just follows.
+            const V slope = select(z > V(-50), z * gain - by * (atEnd - m_r[1][port]), 2 * gain);
+            m_fix[k] += 3 * gain - slope;
+            m_fixTurn[k] += slope - 2 * gain;
+            known[k] -= by * (weighted[k] - later * m_phi[k][1]);
+            if (!within) drive[k] -= m_KX[k * kept() + port] * later;
         }
     }
 
@@ -750,7 +608,8 @@ class Kernel final : public StepKernel<V> {
     double m_close = 0;
     V m_h{};
     std::array<V, maxN> m_F, m_fm, m_e3, m_e4, m_bend;
-    std::array<Phi<V>, maxN> m_phi;
+    std::array<Phi<V>, maxN> m_phi, m_endPhi; ///< at the attempt's length, and at m_phiEnd
+    V m_phiEnd{};
     V m_r[2][maxKept];
     V m_inner[maxKept]{}; ///< warm starts of the laws, of any state before: any number will do
     V m_V[maxQ * maxQ];
@@ -758,23 +617,24 @@ class Kernel final : public StepKernel<V> {
     V m_PX[maxKept * maxN];
     V m_KX[maxN * maxKept];
     V m_Kd[maxN * maxD];
-    Path m_path[maxD];
+    DriftPath<V, maxN> m_path[maxD];
+    StepModes<V, maxN> m_modes;
     V m_c[maxN]; ///< eigen-coordinates of the end of the last attempt
     V m_endShare{};
-    bool m_fastModes[maxN];
-    V m_weight[maxN][6];
-    V m_fix[maxN]; ///< what the drifting currents do to each mode by the end, beyond what their cubics do
+    /// What the drifting currents do to each mode beyond what their cubics do, by share s of the step:
+    /// s^2 (fix + s turn).
+    V m_fix[maxN], m_fixTurn[maxN];
     Eigenbasis<V>& m_basis;
 };
 
 /// The kernel for a fold.
-template <class V>
+template <class V, class Build>
 std::unique_ptr<StepKernel<V>> makeKernel(const Folded<V>& fold, Eigenbasis<V>& basis) {
     const auto make = [&]<int N, int Q>() -> std::unique_ptr<StepKernel<V>> {
-        if (fold.drifting == 0) return std::make_unique<Kernel<V, N, Q, 0>>(basis);
+        if (fold.drifting == 0) return std::make_unique<Kernel<V, N, Q, 0, Build>>(basis);
         constexpr int most = N > 0 && Q > 0 ? 2 : mostDrifting;
-        if (fold.drifting <= most) return std::make_unique<Kernel<V, N, Q, most>>(basis);
-        return std::make_unique<Kernel<V, 0, 0, mostDrifting>>(basis);
+        if (fold.drifting <= most) return std::make_unique<Kernel<V, N, Q, most, Build>>(basis);
+        return std::make_unique<Kernel<V, 0, 0, mostDrifting, Build>>(basis);
     };
     const auto byPorts = [&]<int N>() -> std::unique_ptr<StepKernel<V>> {
         switch (fold.q) {

@@ -159,7 +159,7 @@ class LaneRun final : public LaneGroup {
                 m_kernel = known.kernel.get();
                 return true;
             }
-        m_kernels.push_back({m_fold->q, m_fold->drifting, makeKernel<V>(*m_fold, m_basis)});
+        m_kernels.push_back({m_fold->q, m_fold->drifting, makeKernel<V, PlainBuild>(*m_fold, m_basis)});
         m_kernel = m_kernels.back().kernel.get();
         return true;
     }

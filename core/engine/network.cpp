@@ -2,7 +2,7 @@
 
 #include <Eigen/Dense>
 
-#include <cassert>
+#include <algorithm>
 #include <numeric>
 
 namespace blinkwright::engine {
@@ -103,17 +103,14 @@ namespace {
 
 using Matrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
-std::vector<double> rows(const Matrix& m) {
-    return {m.data(), m.data() + m.size()};
-}
-
 /// The linear equations of one state, filled by stamping parts; node 0 is 0 V and has no equation.
 struct Equations {
-    Matrix G;          ///< unknowns x unknowns
-    Eigen::VectorXd s; ///< constant sources
-    Matrix P;          ///< by capacitor voltage
-    Matrix Q;          ///< by port current
-    Matrix control;    ///< ports x unknowns
+    Matrix G;     ///< unknowns x unknowns
+    Matrix right; ///< constant sources, then by capacitor voltage, then by port current
+    int n;        ///< capacitors
+
+    Equations(int size, int capacitors, int ports)
+        : G(Matrix::Zero(size, size)), right(Matrix::Zero(size, 1 + capacitors + ports)), n(capacitors) {}
 
     static int row(int node) { return node - 1; }
     void conductance(int a, int b, double g) {
@@ -126,7 +123,7 @@ struct Equations {
         }
     }
     void inject(int node, double current) {
-        if (node > 0) s(row(node)) += current;
+        if (node > 0) right(row(node), 0) += current;
     }
     /// V_plus - V_minus + resistance x I_out = voltage term (branch current I_out leaves plus towards the
     /// circuit, for a capacitor pass `into` so that the current enters plus).
@@ -144,13 +141,55 @@ struct Equations {
         G(k, k) -= sign * resistance;
     }
     void port(int k, int from, int to) {
-        if (from > 0) Q(row(from), k) += 1;
-        if (to > 0) Q(row(to), k) -= 1;
-    }
-    void controlled(int k, int node, double weight) {
-        if (node > 0) control(k, row(node)) += weight;
+        if (from > 0) right(row(from), 1 + n + k) += 1;
+        if (to > 0) right(row(to), 1 + n + k) -= 1;
     }
 };
+
+/// A sum of a few node voltages: what a port's law or a comparator looks at.
+struct Sum {
+    int node[3]{};
+    double weight[3]{};
+    int terms = 0;
+
+    void add(int of, double by) {
+        if (of <= 0) return;
+        for (int k = 0; k < terms; ++k)
+            if (node[k] == of) {
+                weight[k] += by;
+                return;
+            }
+        node[terms] = of;
+        weight[terms++] = by;
+    }
+    bool nothing() const {
+        return std::all_of(weight, weight + terms, [](double by) { return by == 0; });
+    }
+    /// Out of the solution of the equations, by its columns; added to what is there.
+    void of(const Matrix& x, double* out) const {
+        for (int k = 0; k < terms; ++k) {
+            const double* row = x.data() + Equations::row(node[k]) * x.cols();
+            for (Eigen::Index j = 0; j < x.cols(); ++j) out[j] += weight[k] * row[j];
+        }
+    }
+};
+
+/// The sums' own equations out of the solution of all: constants, by capacitor, by port.
+void reduceSums(const std::vector<Sum>& sums, const Matrix& x, int n, std::vector<double>& constant,
+                std::vector<double>& byCapacitor, std::vector<double>& byPort) {
+    const auto count = sums.size(), all = static_cast<std::size_t>(x.cols());
+    constant.reserve(count);
+    byCapacitor.reserve(count * static_cast<std::size_t>(n));
+    byPort.reserve(count * all);
+    std::vector<double> row(all);
+    for (const Sum& sum : sums) {
+        std::fill(row.begin(), row.end(), 0);
+        sum.of(x, row.data());
+        constant.push_back(row[0]);
+        byCapacitor.insert(byCapacitor.end(), row.begin() + 1, row.begin() + 1 + n);
+        byPort.insert(byPort.end(), row.begin() + 1 + n, row.end());
+    }
+}
 
 } // namespace
 
@@ -219,12 +258,8 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
 
     // --- equations
     const int size = r.unknowns - 1;
-    Equations e;
-    e.G = Matrix::Zero(size, size);
-    e.s = Eigen::VectorXd::Zero(size);
-    e.P = Matrix::Zero(size, r.n);
-    e.Q = Matrix::Zero(size, r.m);
-    e.control = Matrix::Zero(r.m, size);
+    Equations e(size, r.n, r.m);
+    std::vector<Sum> controls(static_cast<std::size_t>(r.m));
     for (const auto& part : board.resistors) e.conductance(part.a, part.b, 1 / part.resistance);
     for (const auto& part : board.variables) {
         e.conductance(part.a, part.wiper, 1 / part.upper);
@@ -239,14 +274,14 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
         const bool joined = part.plus != open && part.minus != open;
         // Out of plus: V_plus - V_minus + R I = E; alone, I = 0.
         e.branch(unknown, joined ? part.plus : 0, joined ? part.minus : 0, part.resistance, false);
-        if (joined) e.s(unknown - 1) = part.voltage;
+        if (joined) e.right(unknown - 1, 0) = part.voltage;
     }
     for (int k = 0; k < r.n; ++k) {
         const auto& part = board.capacitors[static_cast<std::size_t>(k)];
         const int unknown = capacitorUnknown(k);
         const bool joined = part.plus != open && part.minus != open;
         e.branch(unknown, joined ? part.plus : 0, joined ? part.minus : 0, part.esr, true);
-        if (joined) e.P(unknown - 1, k) = 1;
+        if (joined) e.right(unknown - 1, 1 + k) = 1;
     }
     for (std::size_t t = 0; t < board.timers.size(); ++t) {
         const auto& timer = board.timers[t];
@@ -268,51 +303,38 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
         const auto [from, to] = wiring[static_cast<std::size_t>(k)];
         if (port.reference != 0) e.conductance(from, to, port.reference);
         e.port(k, from, to);
+        Sum& control = controls[static_cast<std::size_t>(k)];
         if (port.kind == PortKind::threshold) {
-            e.controlled(k, from, 1);
-            e.controlled(k, m_pins[static_cast<std::size_t>(port.index)][pins::control], -1);
+            control.add(from, 1);
+            control.add(m_pins[static_cast<std::size_t>(port.index)][pins::control], -1);
         } else if (port.kind == PortKind::trigger) {
             const auto& p = m_pins[static_cast<std::size_t>(port.index)];
-            e.controlled(k, p[pins::control], 0.5);
-            e.controlled(k, p[pins::ground], 0.5);
-            e.controlled(k, p[pins::trigger], -1);
+            control.add(p[pins::control], 0.5);
+            control.add(p[pins::ground], 0.5);
+            control.add(p[pins::trigger], -1);
         } else {
             // With i' = i - g V = (1 - g R_S) i - g u handed to the linear part, the junction voltage
             // u = V - R_S i is (1 - g R_S) V - R_S i'.
             const double share = 1 - port.reference * port.series;
-            e.controlled(k, from, share);
-            e.controlled(k, to, -share);
+            control.add(from, share);
+            control.add(to, -share);
         }
     }
 
     // --- reduction
-    const Eigen::FullPivLU<Matrix> lu(e.G);
-    const Eigen::VectorXd x0 = lu.solve(e.s);
-    const auto solved = [&](const Matrix& right) { // Eigen does not solve for no columns at all
-        return right.cols() > 0 ? Matrix(lu.solve(right)) : right;
-    };
-    const Matrix Xy = solved(e.P);
-    const Matrix Xi = solved(e.Q);
-    Matrix Z = e.control * Xi;
-    for (int k = 0; k < r.m; ++k) {
-        Z(k, k) += r.ports[static_cast<std::size_t>(k)].series;
-    }
-    r.a = rows(e.control * x0);
-    r.A = rows(e.control * Xy);
-    r.Z = rows(Z);
-
-    Matrix B(r.n, r.n), D(r.n, r.m), b(r.n, 1);
+    // One solution for all right-hand sides.
+    const Matrix x = Eigen::FullPivLU<Matrix>(e.G).solve(e.right);
+    reduceSums(controls, x, r.n, r.a, r.A, r.Z);
+    for (int k = 0; k < r.m; ++k)
+        r.Z[static_cast<std::size_t>(k * r.m + k)] += r.ports[static_cast<std::size_t>(k)].series;
     for (int k = 0; k < r.n; ++k) {
         const auto& part = board.capacitors[static_cast<std::size_t>(k)];
-        const int row = capacitorUnknown(k) - 1;
-        b(k, 0) = x0(row) / part.capacitance;
-        B.row(k) = Xy.row(row) / part.capacitance;
-        B(k, k) -= part.leakageConductance / part.capacitance;
-        if (r.m > 0) D.row(k) = Xi.row(row) / part.capacitance; // Eigen takes no row of an empty matrix
+        const auto current = x.row(capacitorUnknown(k) - 1);
+        r.b.push_back(current(0) / part.capacitance);
+        for (int j = 0; j < r.n; ++j) r.B.push_back(current(1 + j) / part.capacitance);
+        r.B[static_cast<std::size_t>(k * r.n + k)] -= part.leakageConductance / part.capacitance;
+        for (int j = 0; j < r.m; ++j) r.D.push_back(current(1 + r.n + j) / part.capacitance);
     }
-    r.b = rows(b);
-    r.B = rows(B);
-    r.D = rows(D);
 
     r.stride = (r.n + r.m + 3) / 4 * 4;
     r.columns.assign(static_cast<std::size_t>(r.stride) * static_cast<std::size_t>(r.n + r.m), 0);
@@ -323,67 +345,58 @@ Reduced Network::reduce(const std::vector<bool>& switches, const std::vector<boo
         r.constant[static_cast<std::size_t>(row)] =
             state ? r.b[static_cast<std::size_t>(k)] : r.a[static_cast<std::size_t>(k)];
         for (int j = 0; j < r.n + r.m; ++j) {
-            double entry = 0;
-            if (j < r.n)
-                entry = state ? B(k, j) : r.A[static_cast<std::size_t>(k * r.n + j)];
-            else
-                entry = state ? -D(k, j - r.n) : -Z(k, j - r.n);
+            const double entry = j < r.n ? (state ? r.B : r.A)[static_cast<std::size_t>(k * r.n + j)]
+                                         : -(state ? r.D : r.Z)[static_cast<std::size_t>(k * r.m + j - r.n)];
             r.columns[static_cast<std::size_t>(j * r.stride + row)] = entry;
         }
     }
 
     // --- what comparators watch
-    const int watched = 4 * static_cast<int>(board.timers.size());
-    Matrix W = Matrix::Zero(watched, size);
-    Eigen::VectorXd w0 = Eigen::VectorXd::Zero(watched);
+    std::vector<Sum> watched(4 * board.timers.size());
+    std::vector<double> apart(watched.size(), 0); // what a comparator's distance has by itself [V]
     for (std::size_t t = 0; t < board.timers.size(); ++t) {
         const auto& timer = board.timers[t];
         const auto& p = m_pins[t];
-        const auto weigh = [&](int row, int pin, double weight) {
-            const int node = p[static_cast<std::size_t>(pin)];
-            if (node > 0) W(row, node - 1) += weight;
-        };
-        const int row = 4 * static_cast<int>(t);
+        Sum* of = watched.data() + 4 * t;
+        double* constant = apart.data() + 4 * t;
         if (timer.connected(pins::trigger)) {
-            weigh(row, pins::control, 0.5);
-            weigh(row, pins::ground, 0.5);
-            weigh(row, pins::trigger, -1);
+            of[0].add(p[pins::control], 0.5);
+            of[0].add(p[pins::ground], 0.5);
+            of[0].add(p[pins::trigger], -1);
         } else {
-            w0(row) = neverTripped;
+            constant[0] = neverTripped;
         }
         if (timer.connected(pins::threshold)) {
-            weigh(row + 1, pins::threshold, 1);
-            weigh(row + 1, pins::control, -1);
+            of[1].add(p[pins::threshold], 1);
+            of[1].add(p[pins::control], -1);
         } else {
-            w0(row + 1) = neverTripped;
+            constant[1] = neverTripped;
         }
         if (timer.connected(pins::reset)) {
-            w0(row + 2) = timer.sheet.reset_level;
-            weigh(row + 2, pins::reset, -1);
-            weigh(row + 2, pins::ground, 1);
+            constant[2] = timer.sheet.reset_level;
+            of[2].add(p[pins::reset], -1);
+            of[2].add(p[pins::ground], 1);
         } else {
-            w0(row + 2) = neverTripped;
+            constant[2] = neverTripped;
         }
-        weigh(row + 3, pins::supply, 1);
-        weigh(row + 3, pins::ground, -1);
-        w0(row + 3) = -0.8 * timer.nominalSupply;
+        of[3].add(p[pins::supply], 1);
+        of[3].add(p[pins::ground], -1);
+        constant[3] = -0.8 * timer.nominalSupply;
     }
-    // Two pins in one net keep a distance of exactly 0: never above, never below.
-    for (int row = 0; row < watched; ++row)
-        if (w0(row) == 0 && W.row(row).isZero(0)) w0(row) = neverTripped;
-    r.c0 = rows(w0 + W * x0);
-    r.Cy = rows(W * Xy);
-    r.Ci = rows(W * Xi);
+    reduceSums(watched, x, r.n, r.c0, r.Cy, r.Ci);
+    for (std::size_t row = 0; row < watched.size(); ++row)
+        // Two pins in one net keep a distance of exactly 0: never above, never below.
+        r.c0[row] += apart[row] == 0 && watched[row].nothing() ? neverTripped : apart[row];
 
-    Matrix full(r.unknowns, 1);
-    full << 0, x0;
-    r.x0 = rows(full);
-    Matrix fullY(r.unknowns, r.n);
-    fullY << Matrix::Zero(1, r.n), Xy;
-    r.Xy = rows(fullY);
-    Matrix fullI(r.unknowns, r.m);
-    fullI << Matrix::Zero(1, r.m), Xi;
-    r.Xi = rows(fullI);
+    // 0 V first, which is no unknown of the equations.
+    const auto all = [&](std::vector<double>& to, int first, int columns) {
+        to.assign(static_cast<std::size_t>(columns), 0);
+        for (int row = 0; row < size; ++row)
+            for (int k = 0; k < columns; ++k) to.push_back(x(row, first + k));
+    };
+    all(r.x0, 0, 1);
+    all(r.Xy, 1, r.n);
+    all(r.Xi, 1 + r.n, r.m);
     return r;
 }
 

@@ -139,7 +139,9 @@ void Simulation::chooseFirstStep() {
     m_h = m_configuration->firstStep_s;
     if (m_h > 0) return;
     const double speed = m_stepper.speed();
-    m_h = speed > 0 ? std::clamp(1e-2 / speed, 1e-9, 1.0) : 1e-3; // ten millivolt at the present speed
+    // The exponential march bears a long first step, and tells where it was too long.
+    const double reach_V = m_stepper.denseIsExact() ? 0.5 : 0.01;
+    m_h = speed > 0 ? std::clamp(reach_V / speed, 1e-9, 1.0) : 1e-3;
 }
 
 double Simulation::nextTimed() const {
@@ -294,7 +296,7 @@ int Simulation::foresee(double& h) {
         const auto t = m_stepper.foreseenRise(static_cast<int>(k), m_timers[k].latch ? 1 : 0, h);
         if (!t) continue;
         const double delay = m_network->board().timers[k].sheet.delay;
-        h = std::min(h, 1.002 * *t + delay);
+        h = std::min(h, 1.006 * *t + delay);
         first = static_cast<int>(k);
     }
     return first;
