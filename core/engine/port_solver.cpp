@@ -1,6 +1,7 @@
 #include "core/engine/port_solver.h"
 
 #include "core/engine/dense_solve.h"
+#include "core/engine/small_matrix.h"
 
 #include <algorithm>
 #include <limits>
@@ -10,7 +11,10 @@ namespace blinkwright::engine {
 namespace {
 
 // Levels of the sources on their way up; within a step a shorter one is the cheaper way.
-constexpr int mostLevels = 5000, mostLevelsNearby = 40;
+constexpr int mostLevels = 100, mostLevelsNearby = 10;
+constexpr double closeEnough = 3e-8; // last step that counts as arrived, relative to 1 V and the voltage
+constexpr double mostVolts =
+    1e12;                      // an ampere through the largest resistance; beyond, Newton's method ran away
 constexpr int mostChanged = 3; // slopes corrected for before a full step is as cheap
 
 std::size_t at(int row, int columns, int column) {
@@ -59,13 +63,15 @@ bool PortSolver::solve(const Reduced& r, const double* y, double* u, double* i, 
     if (newton(r, m_sources.data(), u, i, slope, guess, nearby)) return true;
 
     std::fill(u, u + m, 0.0);
+    if (damped(r, m_sources.data(), u, i, slope, guess)) return true;
+    std::fill(u, u + m, 0.0);
     std::fill(m_good.begin(), m_good.end(), 0.0);
     double reached = 0, step = 0.25;
     for (int levels = 0; reached < 1; ++levels) {
         if (levels == (nearby ? mostLevelsNearby : mostLevels)) return false;
         const double share = std::min(1.0, reached + step);
         for (std::size_t k = 0; k < m; ++k) m_scaled[k] = share * m_sources[k];
-        if (newton(r, m_scaled.data(), u, i, slope, guess, nullptr)) {
+        if (damped(r, m_scaled.data(), u, i, slope, guess)) {
             reached = share;
             std::copy(u, u + m, m_good.begin());
             step *= 2;
@@ -132,27 +138,91 @@ bool PortSolver::nearbyStep(const Reduced& r, const double* slope, const NearbyI
     return true;
 }
 
+void PortSolver::residual(const Reduced& r, const double* sources, const double* u, const double* i) {
+    for (int k = 0; k < r.m; ++k) {
+        const double* Z = r.Z.data() + k * r.m;
+        double sum = sources[k] - u[k];
+        for (int j = 0; j < r.m; ++j) sum -= Z[j] * i[j];
+        m_residual[static_cast<std::size_t>(k)] = sum;
+    }
+}
+
+/// Applies the inverse in m_jacobian to the residual. @return the largest entry, relative to 1 V and u;
+/// infinite where one is not a number.
+double PortSolver::inverseTimesResidual(const double* u, std::vector<double>& out) const {
+    const std::size_t m = out.size();
+    double largest = 0;
+    for (std::size_t k = 0; k < m; ++k) {
+        double sum = 0;
+        for (std::size_t j = 0; j < m; ++j) sum += m_jacobian[k * m + j] * m_residual[j];
+        out[k] = sum;
+        if (!std::isfinite(sum)) return std::numeric_limits<double>::infinity();
+        largest = std::max(largest, std::abs(sum) / (1 + std::abs(u[k])));
+    }
+    return largest;
+}
+
+/// Newton's method whose steps are shortened as a whole until the next one, by the same slopes, is the
+/// shorter (the natural monotonicity test: P. Deuflhard, Newton Methods for Nonlinear Problems, 2004,
+/// section 3.1). Unlike a step cut port by port it keeps Newton's direction, on which the equations of
+/// circuits of rising laws always come closer; it neither crawls over a long straight piece nor runs to and
+/// fro across two knees.
+bool PortSolver::damped(const Reduced& r, const double* sources, double* u, double* i, double* slope,
+                        double* guess) {
+    const auto m = static_cast<std::size_t>(r.m);
+    constexpr int most = 150, mostHalvings = 40;
+    m_from.resize(m);
+    m_next.resize(m);
+    m_swaps.resize(m);
+    double share = 1, bestStep = std::numeric_limits<double>::infinity();
+    r.currents(u, i, slope, guess);
+    residual(r, sources, u, i);
+    for (int iteration = 0; iteration < most; ++iteration) {
+        for (std::size_t k = 0; k < m; ++k) {
+            for (std::size_t j = 0; j < m; ++j) m_jacobian[k * m + j] = r.Z[k * m + j] * slope[j];
+            m_jacobian[k * m + k] += 1;
+        }
+        if (!invert(m_jacobian.data(), r.m, r.m, m_swaps.data())) return false;
+        std::copy(u, u + m, m_from.begin());
+        const double before = inverseTimesResidual(m_from.data(), m_step);
+        if (!(before < mostVolts)) return false;
+        const bool atRounding = before < 1e-6 && before >= 0.5 * bestStep;
+        if (before < closeEnough || atRounding) {
+            for (std::size_t k = 0; k < m; ++k) {
+                u[k] += m_step[k];
+                i[k] += slope[k] * m_step[k];
+            }
+            return true;
+        }
+        bestStep = std::min(bestStep, before);
+        share = std::min(1.0, 4 * share);
+        for (int halvings = 0;; ++halvings) {
+            for (std::size_t k = 0; k < m; ++k) u[k] = m_from[k] + share * m_step[k];
+            r.currents(u, i, slope, guess);
+            residual(r, sources, u, i);
+            if (inverseTimesResidual(m_from.data(), m_next) <= (1 - 0.25 * share) * before) break;
+            if (halvings == mostHalvings) return false;
+            share *= 0.5;
+        }
+    }
+    return false;
+}
+
 bool PortSolver::newton(const Reduced& r, const double* sources, double* u, double* i, double* slope,
                         double* guess, const NearbyInverse* nearby) {
     const int m = r.m;
     constexpr int most = 80, mostNearby = 8;
-    constexpr double closeEnough = 3e-8; // [V]
     double bestStep = std::numeric_limits<double>::infinity();
     for (int iteration = 0; iteration < most; ++iteration) {
         r.currents(u, i, slope, guess);
-        for (int k = 0; k < m; ++k) {
-            const double* Z = r.Z.data() + k * m;
-            double sum = sources[k] - u[k];
-            for (int j = 0; j < m; ++j) sum -= Z[j] * i[j];
-            m_residual[static_cast<std::size_t>(k)] = sum;
-        }
+        residual(r, sources, u, i);
         if (!(nearby && iteration < mostNearby && nearbyStep(r, slope, *nearby)) && !fullStep(r, slope))
             return false;
         double largest = 0;
         bool cut = false;
         for (int k = 0; k < m; ++k) {
             const double full = m_step[static_cast<std::size_t>(k)];
-            if (!std::isfinite(full)) return false;
+            if (!(std::abs(full) < mostVolts)) return false;
             const double cutStep = limited(r, r.ports[static_cast<std::size_t>(k)], u[k], full);
             cut = cut || cutStep != full;
             u[k] += cutStep;

@@ -51,10 +51,16 @@ double RosenbrockMarch::attempt(double h, double voltageAllowed_V, double portAl
     const double error =
         std::max(largestOf(missed, r.n) / voltageAllowed_V, largestOf(missed + r.n, r.m) / portAllowed_V);
     if (!std::isfinite(largestOf(m_end.z.data(), r.n + r.m)) || !solveEnd()) return failed;
+    m_solved = m_end;
+    m_h = h;
     return error;
 }
 
 void RosenbrockMarch::endAt(double t) {
+    if (t == m_h) { // what the dense output ends in has not been mended
+        m_end = m_solved;
+        return;
+    }
     const Reduced& r = *m_reduced;
     RosenbrockStep::evaluate(m_step.dense().data(), r.n, r.m, t, m_end.y(), m_end.u());
     r.currents(m_end.u(), m_end.i.data(), m_end.slope.data(), m_guess.data());

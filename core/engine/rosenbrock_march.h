@@ -38,6 +38,8 @@ class RosenbrockMarch {
 
     const Reduced* m_reduced = nullptr;
     Point m_base, m_end;
+    Point m_solved;  ///< the end of the last attempt, ports solved
+    double m_h = -1; ///< its length [s]
     std::vector<double> m_guess;
     Linearisation m_linear;
     RosenbrockStep m_step;

@@ -363,13 +363,13 @@ Simulation::Landing Simulation::land(double& h, double& error) {
             return land(h, error);
         }
     }
-    if (m_timers[k].awake && first + delay < second && first + delay <= h &&
-        m_time + first + delay < nextTimed()) {
+    const bool follows = m_timers[k].awake && first + delay < second && first + delay <= h &&
+                         m_time + first + delay < nextTimed();
+    h = follows ? first + delay : first;
+    if (!m_stepper.endAt(h))
+        error = never; // nothing has happened yet: the step can be taken again
+    else if (follows)
         landing = follow(k, first, h);
-    } else {
-        h = first;
-    }
-    if (!m_stepper.endAt(h)) error = never;
     return landing;
 }
 
@@ -393,7 +393,8 @@ RunReport Simulation::run(const Limits& limits) {
     if (!enterConfiguration() || !settleInstant(-1)) return stop(StopReason::noSolution);
     m_counted = 0;
 
-    int failures = 0;
+    constexpr int patience = 5, mostFailures = 60;
+    int failures = 0; // running
     while (true) {
         if (m_counted >= limits.switchings) return stop(StopReason::flashesReached);
         if (m_events > limits.events) return stop(StopReason::eventBudget);
@@ -411,6 +412,7 @@ RunReport Simulation::run(const Limits& limits) {
             h = timed - m_time;
             byTime = true;
         }
+        const double leastStep = 1e-18 + 1e-15 * m_time;
         double error = 0, rise = -1;
         if (foreseen == 0 && !byTime && m_timers.size() == 1 && plain(0))
             error = m_stepper.attemptToRise(h, 0, m_timers[0].latch ? 1 : 0,
@@ -419,14 +421,21 @@ RunReport Simulation::run(const Limits& limits) {
             error = m_stepper.attempt(h);
         if (!(error <= 1)) {
             ++report.rejected;
-            const double factor = std::isfinite(error) ? std::clamp(0.9 / fourthRoot(error), 0.1, 0.8) : 0.1;
-            m_h = h * factor;
-            if (m_h < 1e-18 + 1e-15 * m_time || ++failures > 60) return stop(StopReason::noSolution);
+            // An error that hardly falls with the step belongs to something much faster than the step.
+            const bool stubborn = failures >= patience || !std::isfinite(error);
+            m_h = h * (stubborn ? 0.1 : std::clamp(0.9 / fourthRoot(error), 0.1, 0.8));
+            if (m_h < leastStep || ++failures > mostFailures) return stop(StopReason::noSolution);
+            continue;
+        }
+        const double full = h, fullError = error;
+        const Landing landing = rise >= 0 && onlyOne(0) ? follow(0, rise, h) : land(h, error);
+        if (!std::isfinite(error)) { // there is no end where the level is crossed
+            ++report.rejected;
+            m_h = 0.1 * std::min(h, full);
+            if (m_h < leastStep || ++failures > mostFailures) return stop(StopReason::noSolution);
             continue;
         }
         failures = 0;
-        const double full = h, fullError = error;
-        const Landing landing = rise >= 0 && onlyOne(0) ? follow(0, rise, h) : land(h, error);
         const bool crossed = landing.timer >= 0;
         if (crossed) {
             const double length = m_time + h - m_phaseBegin_s;
@@ -434,7 +443,6 @@ RunReport Simulation::run(const Limits& limits) {
             m_configuration->phaseLength_s = length;
             m_configuration->endedBy = landing.timer;
             byTime = false;
-            if (!std::isfinite(error)) return stop(StopReason::noSolution);
         }
         const double begin = m_time;
         m_time = byTime ? timed : m_time + h;
@@ -450,7 +458,7 @@ RunReport Simulation::run(const Limits& limits) {
         const double ideal = 0.9 / fourthRoot(std::max(fullError, 1e-16));
         const double grow = std::clamp(ideal, 0.3, 100.0);
         if (m_firstStep && !crossed && !byTime) {
-            m_configuration->firstStep_s = full * ideal;
+            m_configuration->firstStep_s = std::min(full * ideal, quietAfter_s);
             m_firstStep = false;
         }
         m_h = std::min(byTime ? std::max(wanted, full * grow) : full * grow, quietAfter_s);

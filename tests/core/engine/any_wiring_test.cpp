@@ -155,5 +155,34 @@ TEST_P(AnyWiring, EndsInAVerdictWithinItsBudgetAndYieldsNumbers) {
 
 INSTANTIATE_TEST_SUITE_P(Seeds, AnyWiring, testing::Range(0, shards));
 
+/// Circuits out of longer runs that once found no solution, each by a cause of its own.
+struct OnceUnsolved {
+    const char* name;
+    std::uint64_t seed;
+};
+
+class OnceUnsolvedWiring : public testing::TestWithParam<OnceUnsolved> {};
+
+TEST_P(OnceUnsolvedWiring, IsSolvedToTheEndFromPowerOnAndInItsSearchForAPeriod) {
+    const auto board = devices::makeBoard(tests::randomCircuit(GetParam().seed), circuit::PartSet::A);
+    ASSERT_TRUE(board) << board.fault().message();
+    const RunRequest request{
+        .flashes = 4, .accuracy = 1e-4, .stepBudget = mostSteps, .eventBudget = mostEvents};
+    const engine::Run run = simulate(board.value(), request);
+    EXPECT_NE(run.report.reason, StopReason::noSolution) << "at " << run.report.reached_s;
+    const Settled settled = settle(board.value(), request);
+    EXPECT_NE(settled.report.reason, StopReason::noSolution) << settled.why;
+}
+
+INSTANTIATE_TEST_SUITE_P(Seeds, OnceUnsolvedWiring,
+                         testing::Values(OnceUnsolved{"LandingOnALevelHadNoEnd", 7603},
+                                         OnceUnsolved{"PortsWereLeftUnsolvedAfterASearchForACrossing", 7894},
+                                         OnceUnsolved{"ErrorOfACurrentMuchFasterThanTheStepHardlyFell",
+                                                      11955},
+                                         OnceUnsolved{"PortsWereLeftUnsolvedWithManyCapacitors", 16353},
+                                         OnceUnsolved{"RememberedFirstStepGrewWithoutBound", 120},
+                                         OnceUnsolved{"PortsWereLeftUnsolvedWithExtremeParts", 4931}),
+                         [](const testing::TestParamInfo<OnceUnsolved>& param) { return param.param.name; });
+
 } // namespace
 } // namespace blinkwright::engine
