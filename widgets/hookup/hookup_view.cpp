@@ -45,7 +45,7 @@ class HookupView::Private {
     bool groundStale = true;
     std::vector<QRectF> staleAreas; ///< of the ground, where it is not stale as a whole [units]
 
-    void textsChanged() {
+    void areasChanged() {
         if (groundStale) return;
         for (const QRectF& area : drawing.changedAreas()) {
             staleAreas.push_back(area);
@@ -120,7 +120,7 @@ class HookupView::Private {
     void updatePart(std::optional<PartId> id) {
         const PartView* part = id ? drawing.find(*id) : nullptr;
         if (!part) return;
-        const hookup::Box box = placed(hookup::extentOf(part->kind), part->pose).grown(6);
+        const hookup::Box box = placed(extentOf(*part), part->pose).grown(6);
         const QRectF area(QPointF(box.left, box.top), QPointF(box.right, box.bottom));
         view->viewport()->update(
             camera.toView(area | lensArea(*part)).toAlignedRect().adjusted(-2, -2, 2, 2));
@@ -205,6 +205,7 @@ HookupView::~HookupView() = default;
 void HookupView::setCircuit(const circuit::Circuit& circuit) {
     const Drawing::Change change = d->drawing.show(circuit);
     if (change == Drawing::Change::nothing) return;
+    const QTransform seenAs = d->camera.transform();
     if (change == Drawing::Change::layout) {
         d->camera.lookAt(d->drawing.bounds());
         if (d->keepFitted) d->camera.fit();
@@ -213,16 +214,23 @@ void HookupView::setCircuit(const circuit::Circuit& circuit) {
         std::erase_if(d->glow, [this](const auto& lamp) { return !d->drawing.find(lamp.first); });
     }
     d->describe();
-    if (change == Drawing::Change::layout)
+    if (change == Drawing::Change::layout) d->syncBars();
+    if (d->camera.transform() != seenAs || d->drawing.changedAreas().empty())
         d->changed();
     else
-        d->textsChanged();
+        d->areasChanged();
 }
 
 void HookupView::setTheme(const Theme& theme) {
     d->ownTheme = theme;
     d->theme = &d->ownTheme;
     d->changed();
+}
+
+/// Takes effect with the next circuit, which is never far: the wiring of the one that is shown is not kept
+/// here.
+void HookupView::setSymbolStyle(const hookup::SymbolStyle& style) {
+    d->drawing.setStyle(style);
 }
 
 void HookupView::setGlow(const std::map<PartId, double>& shares) {
@@ -242,7 +250,7 @@ void HookupView::select(std::optional<PartId> part) {
     d->choose(part);
     const PartView* view = d->chosen ? d->drawing.find(*d->chosen) : nullptr;
     if (!view) return;
-    const hookup::Box box = placed(hookup::extentOf(view->kind), view->pose).grown(hookup::pitch);
+    const hookup::Box box = placed(extentOf(*view), view->pose).grown(hookup::pitch);
     const QPointF before = d->camera.corner();
     d->camera.bring(QRectF(QPointF(box.left, box.top), QPointF(box.right, box.bottom)));
     if (d->camera.corner() != before) d->changed();

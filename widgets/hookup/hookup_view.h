@@ -10,6 +10,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
+#include "widgets/hookup/geometry.h"
 #include "widgets/theme/theme.h"
 
 #include <QAbstractScrollArea>
@@ -27,6 +28,7 @@ class HookupView : public QAbstractScrollArea {
 
     void setCircuit(const circuit::Circuit& circuit);
     void setTheme(const Theme& theme);
+    void setSymbolStyle(const hookup::SymbolStyle& style);
     /// Brightness of each lamp's lens, 0 (dark) to 1 (rated current and more).
     void setGlow(const std::map<circuit::PartId, double>& shares);
     void select(std::optional<circuit::PartId> part); ///< marks a part and brings it into view
