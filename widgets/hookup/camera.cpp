@@ -16,6 +16,11 @@ QPointF Camera::corner() const {
     return {snap(exact.x()), snap(exact.y())};
 }
 
+QRectF Camera::seen() const {
+    const QSizeF size = m_view / m_zoom;
+    return {m_centre - QPointF(size.width(), size.height()) / 2, size};
+}
+
 void Camera::setZoom(double zoom) {
     m_wanted = std::clamp(zoom, leastZoom, mostZoom);
     const double steps = m_wanted * pitch * m_ratio; // device pixels a step of the grid

@@ -131,6 +131,14 @@ circuit::Placement HookupView::placeAt(circuit::PartKind kind, QPoint inView) co
     return place;
 }
 
+QPoint HookupView::inView(QPointF place) const {
+    return d->camera.transform().map(place).toPoint();
+}
+
+QPointF HookupView::inDrawing(QPoint point) const {
+    return d->camera.toDrawing(QPointF(point));
+}
+
 hookup::Point HookupView::shiftForPasted(const circuit::Circuit& copies) const {
     return freeShift(d->drawing.parts(), copies);
 }
@@ -196,8 +204,13 @@ void HookupView::paintEvent(QPaintEvent* event) {
 }
 
 void HookupView::resizeEvent(QResizeEvent*) {
+    const QPointF corner = d->camera.corner();
     d->camera.resize(viewport()->size(), devicePixelRatioF());
-    if (d->keepFitted) d->fitCamera();
+    // A scroll bar that comes while something is dragged must not move the drawing under the hand.
+    if (d->keepFitted)
+        d->fitCamera();
+    else
+        d->camera.panBy(corner - d->camera.corner());
     d->changed();
 }
 

@@ -53,6 +53,8 @@ class HookupView : public QAbstractScrollArea {
     circuit::Placement placeForNew(circuit::PartKind kind) const;
     /// The place on the grid under a point of the viewport.
     circuit::Placement placeAt(circuit::PartKind kind, QPoint inView) const;
+    QPoint inView(QPointF place) const;    ///< of the viewport; what is not in view has its point too
+    QPointF inDrawing(QPoint point) const; ///< [units]
     /// By how much copies must be shifted so as to lie on nothing.
     hookup::Point shiftForPasted(const circuit::Circuit& copies) const;
 
