@@ -37,12 +37,7 @@ class Hand {
     QPointF pinPlace(const char* name) const {
         const auto pin = m_window.document().circuit().pinNamed(name);
         if (!pin) throw std::runtime_error(name);
-        const auto place = m_view.shownPlaces().at(pin.value().part);
-        const circuit::PartKind kind = m_window.document().circuit().find(pin.value().part)->kind;
-        const widgets::hookup::Point p =
-            placed(widgets::hookup::pinsOf(kind)[static_cast<std::size_t>(pin.value().pin)],
-                   widgets::hookup::poseOf(place));
-        return {static_cast<double>(p.x), static_cast<double>(p.y)};
+        return m_view.pinPlace(pin.value());
     }
     QPoint pin(const char* name) const { return at(pinPlace(name)); }
 

@@ -354,7 +354,7 @@ TEST_F(HookupEditing, APartIsAddedAtAFreePlaceAndChosen) {
     widgets::hookup::Drawing drawing;
     drawing.show(circuit());
     const auto boxOf = [](const widgets::hookup::PartView& part) {
-        return placed(widgets::hookup::extentOf(part.kind), part.pose);
+        return placed(extentOf(part), part.pose);
     };
     for (const auto& part : drawing.parts())
         EXPECT_EQ(boxOf(part).meets(boxOf(*drawing.find(hand.part("D2")))), part.id == hand.part("D2"));

@@ -10,14 +10,13 @@ namespace {
 
 constexpr int farthest = 400; ///< rings of the grid that are tried
 
-Box boxOf(PartKind kind, const circuit::Placement& place) {
-    return placed(extentOf(kind), poseOf(place));
+Box boxOf(PartKind kind, TimerLook look, const circuit::Placement& place) {
+    return placed(extentOf(kind, look), poseOf(place));
 }
 
 bool isFree(const std::vector<PartView>& parts, const Box& box) {
-    return std::none_of(parts.begin(), parts.end(), [&](const PartView& part) {
-        return placed(extentOf(part.kind), part.pose).meets(box);
-    });
+    return std::none_of(parts.begin(), parts.end(),
+                        [&](const PartView& part) { return placed(extentOf(part), part.pose).meets(box); });
 }
 
 int onGrid(int v) {
@@ -32,7 +31,7 @@ circuit::Placement usualPose(PartKind kind) {
     return pose;
 }
 
-circuit::Placement freePlace(const std::vector<PartView>& parts, PartKind kind, Point near) {
+circuit::Placement freePlace(const std::vector<PartView>& parts, PartKind kind, Point near, TimerLook look) {
     // Room for two wires and a label: parts side by side are what a circuit is built of.
     constexpr int room = 2 * pitch;
     circuit::Placement place = usualPose(kind);
@@ -43,7 +42,7 @@ circuit::Placement freePlace(const std::vector<PartView>& parts, PartKind kind, 
             for (const Point step : {Point{i, -ring}, Point{i, ring}, Point{-ring, i}, Point{ring, i}}) {
                 place.x = onGrid(near.x) + pitch * step.x;
                 place.y = onGrid(near.y) + pitch * step.y;
-                if (!isFree(parts, boxOf(kind, place).grown(room))) continue;
+                if (!isFree(parts, boxOf(kind, look, place).grown(room))) continue;
                 const double far = std::hypot(step.x, step.y);
                 if (least >= 0 && far >= least) continue;
                 least = far;
@@ -54,7 +53,7 @@ circuit::Placement freePlace(const std::vector<PartView>& parts, PartKind kind, 
     return place;
 }
 
-Point freeShift(const std::vector<PartView>& parts, const circuit::Circuit& copies) {
+Point freeShift(const std::vector<PartView>& parts, const circuit::Circuit& copies, TimerLook look) {
     constexpr int step = 2 * pitch;
     for (int k = 0; k < farthest; ++k) {
         const Point shift{k * step, k * step};
@@ -63,7 +62,7 @@ Point freeShift(const std::vector<PartView>& parts, const circuit::Circuit& copi
             if (const circuit::Placement* stated = copies.placement(part.id)) place = *stated;
             place.x += shift.x;
             place.y += shift.y;
-            return isFree(parts, boxOf(part.kind, place));
+            return isFree(parts, boxOf(part.kind, look, place));
         });
         if (fits) return shift;
     }

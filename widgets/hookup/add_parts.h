@@ -14,9 +14,11 @@ namespace blinkwright::widgets::hookup {
 circuit::Placement usualPose(circuit::PartKind kind);
 
 /// The free place nearest to a point, with room for wires about it.
-circuit::Placement freePlace(const std::vector<PartView>& parts, circuit::PartKind kind, Point near);
+circuit::Placement freePlace(const std::vector<PartView>& parts, circuit::PartKind kind, Point near,
+                             TimerLook look = TimerLook::package);
 
 /// The least shift down and to the right by which copies lie on nothing.
-Point freeShift(const std::vector<PartView>& parts, const circuit::Circuit& copies);
+Point freeShift(const std::vector<PartView>& parts, const circuit::Circuit& copies,
+                TimerLook look = TimerLook::package);
 
 } // namespace blinkwright::widgets::hookup

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <utility>
 
 namespace blinkwright::widgets::hookup {
 
@@ -24,7 +26,7 @@ QRectF area(const Box& box) {
 
 /// All that a part's symbol and its lens may cover.
 QRectF partArea(const PartView& part) {
-    const QRectF body = area(placed(extentOf(part.kind), part.pose)).adjusted(-6, -6, 6, 6);
+    const QRectF body = area(placed(extentOf(part), part.pose)).adjusted(-6, -6, 6, 6);
     return part.kind == PartKind::lamp ? body | lensArea(part) : body;
 }
 
@@ -33,46 +35,133 @@ QRectF labelArea(const Label& label) {
     return label.rect.adjusted(-4, -3, 4, 3);
 }
 
+QRectF railTextArea(QPointF at) {
+    return {at.x() - 2, at.y() - 10, 40, 20};
+}
+QRectF segmentArea(const Segment& s) {
+    return area({s.a.x, s.a.y, s.b.x, s.b.y}).adjusted(-2, -2, 2, 2);
+}
+QRectF dotArea(const Dot& dot) {
+    return QRectF(dot.at.x, dot.at.y, 0, 0).adjusted(-5, -5, 5, 5);
+}
+QRectF missingArea(const Missing& m) {
+    return QRectF(QPointF(m.a.x, m.a.y), QPointF(m.b.x, m.b.y)).normalized().adjusted(-2, -2, 2, 2);
+}
+
+/// More pieces than these are better drawn as a whole.
+constexpr std::size_t mostAreas = 150;
+
+/// Areas of what stands in one of two sorted lists alone.
+template <class T, class Area>
+void noteDifference(const std::vector<T>& before, const std::vector<T>& now, Area areaOf,
+                    std::vector<QRectF>& areas) {
+    std::vector<T> differ;
+    std::set_symmetric_difference(before.begin(), before.end(), now.begin(), now.end(),
+                                  std::back_inserter(differ));
+    for (const T& item : differ) areas.push_back(areaOf(item));
+}
+
 } // namespace
 
 Drawing::Change Drawing::show(const Circuit& circuit) {
+    m_changed.clear();
+    if (takeShapes(circuit)) {
+        rebuild(circuit);
+        return Change::layout;
+    }
+    std::vector<Pose> poses;
+    for (const PartView& part : m_parts) poses.push_back(part.pose);
+    const std::vector<PartView> before = m_parts;
+    takeViews(circuit, poses);
+    noteTexts(before);
+    return m_changed.empty() ? Change::nothing : Change::texts;
+}
+
+/// @return whether anything is new that layout and routing depend on.
+bool Drawing::takeShapes(const Circuit& circuit) {
     std::vector<Shape> shapes;
     shapes.reserve(circuit.parts().size());
     for (const Part& part : circuit.parts()) {
         const circuit::Placement* p = circuit.placement(part.id);
-        shapes.push_back({part.id, part.kind, part.ref, p ? std::optional(*p) : std::nullopt});
+        shapes.push_back({part.id, part.kind, part.ref, p ? std::optional(poseOf(*p)) : std::nullopt});
     }
-    if (shapes != m_shapes || circuit.nets() != m_nets) {
-        m_shapes = std::move(shapes);
-        m_nets = circuit.nets();
-        rebuild(circuit);
-        return Change::layout;
+    if (shapes == m_shapes && circuit.nets() == m_nets && m_style == m_wantedStyle) return false;
+    m_shapes = std::move(shapes);
+    if (circuit.nets() != m_nets) m_nets = circuit.nets();
+    m_style = m_wantedStyle;
+    return true;
+}
+
+/// Views are made anew only of parts that state something else than before.
+void Drawing::takeViews(const Circuit& circuit, const std::vector<Pose>& poses) {
+    std::vector<PartView> before = std::move(m_parts);
+    std::vector<Stated> stated = std::move(m_stated);
+    m_parts.clear();
+    m_stated.clear();
+    for (std::size_t i = 0; i < circuit.parts().size(); ++i) {
+        const Part& part = circuit.parts()[i];
+        const circuit::Values& overrides = circuit.overrides(circuit::PartSet::A, part.id);
+        const bool same = i < before.size() && before[i].id == part.id && before[i].kind == part.kind &&
+                          before[i].ref == QString::fromStdString(part.ref) && before[i].style == m_style &&
+                          stated[i].own == part.values && stated[i].overrides == overrides;
+        if (same) {
+            m_stated.push_back(std::move(stated[i]));
+            m_parts.push_back(std::move(before[i]));
+            m_parts.back().pose = poses[i];
+        } else {
+            m_stated.push_back({part.values, overrides});
+            m_parts.push_back(viewOf(circuit, part, poses[i], m_style));
+        }
     }
-    m_changed.clear();
+}
+
+void Drawing::noteTexts(const std::vector<PartView>& before) {
     for (std::size_t i = 0; i < m_parts.size(); ++i) {
-        PartView now = viewOf(circuit, circuit.parts()[i], m_parts[i].pose);
-        if (now == m_parts[i]) continue;
-        const bool sameSymbol = now.colour == m_parts[i].colour && now.polarised == m_parts[i].polarised &&
-                                now.closed == m_parts[i].closed && now.pose == m_parts[i].pose &&
-                                now.kind != PartKind::timer;
-        m_parts[i] = std::move(now);
-        if (!sameSymbol) m_changed.push_back(partArea(m_parts[i]));
-        if (m_parts[i].kind == PartKind::timer) continue;
-        const Label fresh = withTexts(m_labels[i], m_parts[i]);
+        const PartView &was = before[i], &now = m_parts[i];
+        if (now == was) continue;
+        const bool sameSymbol = now.colour == was.colour && now.polarised == was.polarised &&
+                                now.closed == was.closed && now.kind != PartKind::timer;
+        if (!sameSymbol) m_changed.push_back(partArea(now));
+        if (now.kind == PartKind::timer) continue;
+        const Label fresh = withTexts(m_labels[i], now);
         m_changed.push_back(labelArea(m_labels[i]) | labelArea(fresh));
         m_labels[i] = fresh;
     }
-    return m_changed.empty() ? Change::nothing : Change::texts;
 }
 
 void Drawing::rebuild(const Circuit& circuit) {
-    const std::map<PartId, Pose> poses = layOut(circuit);
-    m_parts.clear();
-    for (const Part& part : circuit.parts()) m_parts.push_back(viewOf(circuit, part, poses.at(part.id)));
-    m_routes = route(routerInput(m_parts, circuit));
+    const Drawn before{m_parts, std::move(m_routes), std::move(m_labels), std::move(m_railEnds)};
+    const std::map<PartId, Pose> places = layOut(circuit, m_style.timer);
+    std::vector<Pose> poses;
+    for (const Part& part : circuit.parts()) poses.push_back(places.at(part.id));
+    takeViews(circuit, poses);
+    m_routes = m_router.route(routerInput(m_parts, circuit));
     m_labels = placeLabels(m_parts, m_routes);
     placeRailTexts(circuit);
     measure();
+    noteChanges(before);
+}
+
+void Drawing::noteChanges(const Drawn& before) {
+    const bool sameParts =
+        std::equal(m_parts.begin(), m_parts.end(), before.parts.begin(), before.parts.end(),
+                   [](const PartView& a, const PartView& b) { return a.id == b.id; });
+    if (!sameParts || before.labels.size() != m_labels.size()) return; // everywhere
+    for (std::size_t i = 0; i < m_parts.size(); ++i) {
+        if (m_parts[i] != before.parts[i])
+            for (const PartView* part : {&std::as_const(m_parts)[i], &before.parts[i]})
+                m_changed.push_back(partArea(*part));
+        if (m_labels[i] != before.labels[i])
+            for (const Label* label : {&before.labels[i], &std::as_const(m_labels)[i]})
+                if (!label->rect.isEmpty()) m_changed.push_back(labelArea(*label));
+    }
+    noteDifference(before.routes.segments, m_routes.segments, segmentArea, m_changed);
+    noteDifference(before.routes.dots, m_routes.dots, dotArea, m_changed);
+    noteDifference(before.routes.missing, m_routes.missing, missingArea, m_changed);
+    if (m_railEnds != before.railEnds)
+        for (const auto* ends : {&before.railEnds, &std::as_const(m_railEnds)})
+            for (const RailEnd& end : *ends) m_changed.push_back(railTextArea(end.at));
+    if (m_changed.size() > mostAreas) m_changed.clear();
 }
 
 void Drawing::placeRailTexts(const Circuit& circuit) {
@@ -96,7 +185,7 @@ void Drawing::placeRailTexts(const Circuit& circuit) {
 
 void Drawing::measure() {
     QRectF all;
-    for (const PartView& part : m_parts) all |= area(placed(extentOf(part.kind), part.pose));
+    for (const PartView& part : m_parts) all |= area(placed(extentOf(part), part.pose));
     for (const Label& label : m_labels) all |= label.rect;
     for (const Segment& s : m_routes.segments)
         all |= QRectF(QPointF(s.a.x, s.a.y), QPointF(s.b.x, s.b.y)).adjusted(-1, -1, 1, 1);
@@ -112,11 +201,26 @@ const PartView* Drawing::find(PartId id) const {
 }
 
 void Drawing::paint(QPainter& painter, const Theme& theme, const std::vector<QRectF>& areas) const {
-    const auto wanted = [&areas](const QRectF& part) {
-        return areas.empty() || std::any_of(areas.begin(), areas.end(),
-                                            [&part](const QRectF& a) { return a.intersects(part); });
+    QRectF all;
+    for (const QRectF& a : areas) all |= a;
+    const auto wanted = [&](const QRectF& part) {
+        return areas.empty() ||
+               (all.intersects(part) && std::any_of(areas.begin(), areas.end(),
+                                                    [&part](const QRectF& a) { return a.intersects(part); }));
     };
-    paintWires(painter, m_routes, theme);
+    const auto keep = [&](const auto& items, auto areaOf, auto& kept) {
+        std::copy_if(items.begin(), items.end(), std::back_inserter(kept),
+                     [&](const auto& item) { return wanted(areaOf(item)); });
+    };
+    if (areas.empty()) {
+        paintWires(painter, m_routes, theme);
+    } else {
+        Routes near;
+        keep(m_routes.segments, segmentArea, near.segments);
+        keep(m_routes.dots, dotArea, near.dots);
+        keep(m_routes.missing, missingArea, near.missing);
+        paintWires(painter, near, theme);
+    }
     for (const PartView& part : m_parts)
         if (wanted(partArea(part))) paintPart(painter, part, theme);
     for (const Label& label : m_labels)
@@ -124,13 +228,14 @@ void Drawing::paint(QPainter& painter, const Theme& theme, const std::vector<QRe
     painter.setPen(theme.ink);
     painter.setFont(labelFont(labelSize, true));
     for (const RailEnd& end : m_railEnds)
-        painter.drawText(QRectF(end.at.x(), end.at.y() - 10, 60, 20), Qt::AlignLeft | Qt::AlignVCenter,
-                         end.text);
+        if (wanted(railTextArea(end.at)))
+            painter.drawText(QRectF(end.at.x(), end.at.y() - 10, 60, 20), Qt::AlignLeft | Qt::AlignVCenter,
+                             end.text);
 }
 
 std::optional<PartId> Drawing::partAt(QPointF at) const {
     for (const PartView& part : m_parts)
-        if (area(placed(extentOf(part.kind), part.pose)).adjusted(-4, -4, 4, 4).contains(at)) return part.id;
+        if (area(placed(extentOf(part), part.pose)).adjusted(-4, -4, 4, 4).contains(at)) return part.id;
     for (std::size_t i = 0; i < m_labels.size(); ++i)
         if (m_labels[i].rect.contains(at)) return m_parts[i].id;
     return std::nullopt;
@@ -140,8 +245,8 @@ std::optional<Drawing::Pin> Drawing::pinAt(QPointF at, double reach) const {
     std::optional<Pin> found;
     double least = reach;
     for (const PartView& part : m_parts)
-        for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind).size()); ++pin) {
-            const Point end = placed(pinsOf(part.kind)[static_cast<std::size_t>(pin)], part.pose);
+        for (int pin = 0; pin < static_cast<int>(pinsOf(part).size()); ++pin) {
+            const Point end = placed(pinsOf(part)[static_cast<std::size_t>(pin)], part.pose);
             const double far = std::hypot(at.x() - end.x, at.y() - end.y);
             if (far > least) continue;
             least = far;

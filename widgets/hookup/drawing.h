@@ -3,8 +3,11 @@
 //   Drawing drawing;
 //   drawing.show(circuit);                 // lays out and routes
 //   drawing.show(circuitWithOtherValue);   // only texts change: well under a millisecond
+//   drawing.show(circuitWithAMovedPart);   // lays anew only the wires that this can reach
 //   drawing.paint(painter, theme);
 //   drawing.partAt({12, 40});
+// However it came about, it is the drawing that a fresh one would make of the circuit: what is kept from the
+// drawing before is only what would come out the same.
 #pragma once
 
 #include "widgets/hookup/labels.h"
@@ -18,7 +21,11 @@ class Drawing {
   public:
     enum class Change { nothing, texts, layout };
     Change show(const circuit::Circuit& circuit);
-    /// After Change::texts: where the drawing looks other than before [units].
+    /// How symbols are drawn; the next show() takes it up.
+    void setStyle(const SymbolStyle& style) { m_wantedStyle = style; }
+    const SymbolStyle& style() const { return m_wantedStyle; }
+    /// After a change: where the drawing looks other than before [units]; empty after Change::layout:
+    /// everywhere.
     const std::vector<QRectF>& changedAreas() const { return m_changed; }
 
     const std::vector<PartView>& parts() const { return m_parts; }
@@ -47,18 +54,37 @@ class Drawing {
         circuit::PartId id;
         circuit::PartKind kind;
         std::string ref;
-        std::optional<circuit::Placement> placement;
+        std::optional<Pose> pose; ///< as stated
         bool operator==(const Shape&) const = default;
     };
     struct RailEnd {
         QPointF at;
         QString text;
+        bool operator==(const RailEnd&) const = default;
     };
+    struct Stated { ///< of one part: what its view is made of
+        circuit::Values own, overrides;
+        bool operator==(const Stated&) const = default;
+    };
+    /// What is drawn, to tell what of it has changed.
+    struct Drawn {
+        std::vector<PartView> parts;
+        Routes routes;
+        std::vector<Label> labels;
+        std::vector<RailEnd> railEnds;
+    };
+    bool takeShapes(const circuit::Circuit& circuit);
+    void takeViews(const circuit::Circuit& circuit, const std::vector<Pose>& poses);
     void rebuild(const circuit::Circuit& circuit);
+    void noteTexts(const std::vector<PartView>& before);
+    void noteChanges(const Drawn& before);
     void placeRailTexts(const circuit::Circuit& circuit);
     void measure();
 
+    SymbolStyle m_wantedStyle, m_style;
+    Router m_router;
     std::vector<Shape> m_shapes;
+    std::vector<Stated> m_stated;
     std::vector<circuit::Net> m_nets;
     std::vector<PartView> m_parts;
     Routes m_routes;

@@ -20,7 +20,7 @@ circuit::Placement placementOf(const Pose& pose) {
 }
 
 QRectF boxOf(const PartView& part) {
-    const Box box = hookup::placed(extentOf(part.kind), part.pose);
+    const Box box = hookup::placed(extentOf(part), part.pose);
     return {pointOf({box.left, box.top}), pointOf({box.right, box.bottom})};
 }
 
@@ -101,7 +101,7 @@ std::optional<NetId> DrawingScene::netOf(PinRef pin) const {
 QPointF DrawingScene::pinPoint(PinRef pin) const {
     const PartView* part = m_drawing.find(pin.part);
     if (!part) return {};
-    const auto pins = pinsOf(part->kind);
+    const auto pins = pinsOf(*part);
     if (pin.pin < 0 || static_cast<std::size_t>(pin.pin) >= pins.size()) return {};
     return pointOf(hookup::placed(pins[static_cast<std::size_t>(pin.pin)], part->pose));
 }

@@ -15,6 +15,10 @@ constexpr std::array<Point, 3> withWiper{{{-30, 0}, {30, 0}, {0, -30}}};
 // The package from above: 1 to 4 down the left side, 5 to 8 up the right side.
 constexpr std::array<Point, 8> package{
     {{-80, -60}, {-80, -20}, {-80, 20}, {-80, 60}, {80, 60}, {80, 20}, {80, -20}, {80, -60}}};
+// The block: reset, discharge, threshold, trigger, control down the left side, the output on the right, the
+// supply on top and ground below.
+constexpr std::array<Point, 8> block{
+    {{0, 120}, {-80, 40}, {80, 0}, {-80, -80}, {-80, 80}, {-80, 0}, {-80, -40}, {0, -120}}};
 
 int snapped(double v) {
     const double limit = 1e6;
@@ -40,10 +44,10 @@ Box placed(const Box& local, const Pose& pose) {
     return {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
 }
 
-std::span<const Point> pinsOf(PartKind kind) {
+std::span<const Point> pinsOf(PartKind kind, TimerLook look) {
     switch (kind) {
     case PartKind::timer:
-        return package;
+        return look == TimerLook::package ? std::span<const Point>(package) : block;
     case PartKind::variable:
         return withWiper;
     case PartKind::capacitor:
@@ -58,10 +62,11 @@ std::span<const Point> pinsOf(PartKind kind) {
     return longLeads;
 }
 
-Box bodyOf(PartKind kind) {
+Box bodyOf(PartKind kind, TimerLook look) {
     switch (kind) {
     case PartKind::timer:
-        return {-70, -timerHalfHeight, 70, timerHalfHeight};
+        // The pins' numbers stand beside the outline, on the leads.
+        return look == TimerLook::package ? Box{-70, -80, 70, 80} : Box{-70, -110, 70, 110};
     case PartKind::supply:
         return {-20, -15, 20, 15};
     case PartKind::resistor:
@@ -80,15 +85,15 @@ Box bodyOf(PartKind kind) {
     return {};
 }
 
-Box extentOf(PartKind kind) {
-    Box box = bodyOf(kind);
-    for (const Point p : pinsOf(kind)) box = box.with({p.x, p.y, p.x, p.y});
+Box extentOf(PartKind kind, TimerLook look) {
+    Box box = bodyOf(kind, look);
+    for (const Point p : pinsOf(kind, look)) box = box.with({p.x, p.y, p.x, p.y});
     return box;
 }
 
-Point leadOf(PartKind kind, int pin) {
-    const Point p = pinsOf(kind)[static_cast<std::size_t>(pin)];
-    const Box body = bodyOf(kind);
+Point leadOf(PartKind kind, TimerLook look, int pin) {
+    const Point p = pinsOf(kind, look)[static_cast<std::size_t>(pin)];
+    const Box body = bodyOf(kind, look);
     if (p.x < body.left) return {-pitch, 0};
     if (p.x > body.right) return {pitch, 0};
     return {0, p.y < body.top ? -pitch : pitch};

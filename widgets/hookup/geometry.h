@@ -3,8 +3,8 @@
 // keep to; at a zoom of 1 a unit is one pixel.
 //
 //   Pose pose = poseOf(placement);                      // snapped to the grid
-//   Point pin = placed(pinsOf(PartKind::resistor)[0], pose);
-//   Box body = placed(bodyOf(PartKind::resistor), pose);
+//   Point pin = placed(pinsOf(PartKind::resistor, style.timer)[0], pose);
+//   Box body = placed(bodyOf(PartKind::resistor, style.timer), pose);
 //
 // A symbol that is not turned lies: pin 1 (plus, anode) on its left. Turned by 90 it stands with that pin on
 // top.
@@ -19,6 +19,18 @@
 namespace blinkwright::widgets::hookup {
 
 inline constexpr int pitch = 10; ///< one step of the grid [units]
+
+/// Whose shapes the symbols have: IEC 60617 or IEEE 315.
+enum class Shapes { iec60617, ieee315 };
+/// The timer as its package from above, or as a block with its inputs on the left and its output on the
+/// right.
+enum class TimerLook { package, block };
+/// How symbols are drawn. The shapes of one kind take the same room in both; the timer's pins change places.
+struct SymbolStyle {
+    Shapes shapes = Shapes::iec60617;
+    TimerLook timer = TimerLook::package;
+    bool operator==(const SymbolStyle&) const = default;
+};
 
 struct Point {
     int x = 0;
@@ -58,18 +70,21 @@ Point placed(Point local, const Pose& pose);
 Box placed(const Box& local, const Pose& pose);
 
 /// Ends of the pins' leads, where wires join; in the order of KindInfo::pins.
-std::span<const Point> pinsOf(circuit::PartKind kind);
+std::span<const Point> pinsOf(circuit::PartKind kind, TimerLook look);
 /// What the symbol covers without the ends of its leads. No wire enters it.
-Box bodyOf(circuit::PartKind kind);
+Box bodyOf(circuit::PartKind kind, TimerLook look);
 /// Body and leads: two parts whose extents meet are drawn on top of one another.
-Box extentOf(circuit::PartKind kind);
+Box extentOf(circuit::PartKind kind, TimerLook look);
 /// The way a lead points, away from the body: one step of the grid.
-Point leadOf(circuit::PartKind kind, int pin);
+Point leadOf(circuit::PartKind kind, TimerLook look, int pin);
 
 inline constexpr Point lensCentre{6, -31}; ///< of a lamp's lens, local
 inline constexpr int lensRadius = 9;
-inline constexpr int timerHalfWidth = 60; ///< of the package's outline
-inline constexpr int timerHalfHeight = 80;
+inline constexpr int timerHalfWidth = 60;   ///< of the timer's outline
+inline constexpr int timerLead = 2 * pitch; ///< of each pin, from the outline to its end
+constexpr int timerHalfHeight(TimerLook look) {
+    return look == TimerLook::package ? 80 : 100;
+}
 
 /// Space left between a body and the nearest wire.
 inline constexpr int clearance = 4;

@@ -19,7 +19,7 @@ HookupView::Private::Private(HookupView* owner)
 void HookupView::Private::bring(PartId id) {
     const PartView* part = drawing.find(id);
     if (!part) return;
-    const hookup::Box box = placed(hookup::extentOf(part->kind), part->pose).grown(hookup::pitch);
+    const hookup::Box box = placed(extentOf(*part), part->pose).grown(hookup::pitch);
     const QPointF before = camera.corner();
     camera.bring(QRectF(QPointF(box.left, box.top), QPointF(box.right, box.bottom)));
     if (camera.corner() != before) changed();
@@ -41,6 +41,7 @@ HookupView::~HookupView() = default;
 void HookupView::setCircuit(const circuit::Circuit& circuit) {
     const Drawing::Change change = d->drawing.show(circuit);
     if (change == Drawing::Change::nothing) return;
+    const QTransform seenAs = d->camera.transform();
     if (change == Drawing::Change::layout) {
         d->scene.setNets(circuit.nets());
         d->camera.lookAt(d->drawing.bounds(), !d->keepFitted);
@@ -53,16 +54,23 @@ void HookupView::setCircuit(const circuit::Circuit& circuit) {
         d->selectionTouched();
     }
     d->describe();
-    if (change == Drawing::Change::layout)
+    if (change == Drawing::Change::layout) d->syncBars();
+    if (d->camera.transform() != seenAs || d->drawing.changedAreas().empty())
         d->changed();
     else
-        d->textsChanged();
+        d->areasChanged();
 }
 
 void HookupView::setTheme(const Theme& theme) {
     d->ownTheme = theme;
     d->theme = &d->ownTheme;
     d->changed();
+}
+
+/// Takes effect with the next circuit, which is never far: the wiring of the one that is shown is not kept
+/// here.
+void HookupView::setSymbolStyle(const hookup::SymbolStyle& style) {
+    d->drawing.setStyle(style);
 }
 
 void HookupView::setGlow(const std::map<PartId, double>& shares) {
@@ -119,7 +127,8 @@ circuit::Places HookupView::chosenPlaces() const {
 circuit::Placement HookupView::placeForNew(circuit::PartKind kind) const {
     const QPointF near = d->pointer ? d->camera.toDrawing(*d->pointer) : d->camera.seen().center();
     return freePlace(d->drawing.parts(), kind,
-                     {static_cast<int>(std::lround(near.x())), static_cast<int>(std::lround(near.y()))});
+                     {static_cast<int>(std::lround(near.x())), static_cast<int>(std::lround(near.y()))},
+                     d->drawing.style().timer);
 }
 
 circuit::Placement HookupView::placeAt(circuit::PartKind kind, QPoint inView) const {
@@ -133,6 +142,10 @@ circuit::Placement HookupView::placeAt(circuit::PartKind kind, QPoint inView) co
     return place;
 }
 
+QPointF HookupView::pinPlace(circuit::PinRef pin) const {
+    return d->scene.pinPoint(pin);
+}
+
 QPoint HookupView::inView(QPointF place) const {
     return d->camera.transform().map(place).toPoint();
 }
@@ -142,7 +155,7 @@ QPointF HookupView::inDrawing(QPoint point) const {
 }
 
 hookup::Point HookupView::shiftForPasted(const circuit::Circuit& copies) const {
-    return freeShift(d->drawing.parts(), copies);
+    return freeShift(d->drawing.parts(), copies, d->drawing.style().timer);
 }
 
 void HookupView::zoomBy(double factor) {

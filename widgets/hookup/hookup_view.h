@@ -39,6 +39,7 @@ class HookupView : public QAbstractScrollArea {
 
     void setCircuit(const circuit::Circuit& circuit);
     void setTheme(const Theme& theme);
+    void setSymbolStyle(const hookup::SymbolStyle& style);
     /// Brightness of each lamp's lens, 0 (dark) to 1 (rated current and more).
     void setGlow(const std::map<circuit::PartId, double>& shares);
     void select(std::optional<circuit::PartId> part); ///< marks a part and brings it into view
@@ -53,8 +54,9 @@ class HookupView : public QAbstractScrollArea {
     circuit::Placement placeForNew(circuit::PartKind kind) const;
     /// The place on the grid under a point of the viewport.
     circuit::Placement placeAt(circuit::PartKind kind, QPoint inView) const;
-    QPoint inView(QPointF place) const;    ///< of the viewport; what is not in view has its point too
-    QPointF inDrawing(QPoint point) const; ///< [units]
+    QPointF pinPlace(circuit::PinRef pin) const; ///< [units]
+    QPoint inView(QPointF place) const;          ///< of the viewport; what is not in view has its point too
+    QPointF inDrawing(QPoint point) const;       ///< [units]
     /// By how much copies must be shifted so as to lie on nothing.
     hookup::Point shiftForPasted(const circuit::Circuit& copies) const;
 

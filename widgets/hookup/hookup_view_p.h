@@ -52,7 +52,7 @@ class HookupView::Private {
     bool groundStale = true;
     std::vector<QRectF> staleAreas; ///< of the ground, where it is not stale as a whole [units]
 
-    void textsChanged() {
+    void areasChanged() {
         if (groundStale) return;
         for (const QRectF& area : drawing.changedAreas()) {
             staleAreas.push_back(area);
@@ -136,7 +136,7 @@ class HookupView::Private {
     void updatePart(std::optional<PartId> id) {
         const PartView* part = id ? drawing.find(*id) : nullptr;
         if (!part) return;
-        const hookup::Box box = placed(hookup::extentOf(part->kind), part->pose).grown(6);
+        const hookup::Box box = placed(extentOf(*part), part->pose).grown(6);
         const QRectF area(QPointF(box.left, box.top), QPointF(box.right, box.bottom));
         view->viewport()->update(
             camera.toView(area | lensArea(*part)).toAlignedRect().adjusted(-2, -2, 2, 2));

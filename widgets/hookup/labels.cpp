@@ -1,7 +1,10 @@
 #include "widgets/hookup/labels.h"
 
+#include "widgets/hookup/tile_index.h"
+
 #include <QFontMetricsF>
 #include <QGuiApplication>
+#include <QHash>
 
 #include <array>
 
@@ -20,7 +23,12 @@ double widthOf(const QString& text, bool strong) {
     // Measured large: metrics are rounded to the pixels of the font's own size.
     static const QFontMetricsF plainMetrics(labelFont(labelSize * 8, false)),
         strongMetrics(labelFont(labelSize * 8, true));
-    return (strong ? strongMetrics : plainMetrics).horizontalAdvance(text) / 8;
+    // Kept, since shaping a text costs more than all else about its label.
+    static std::array<QHash<QString, double>, 2> known;
+    QHash<QString, double>& widths = known[strong ? 1 : 0];
+    if (const auto it = widths.constFind(text); it != widths.constEnd()) return *it;
+    if (widths.size() > 20000) widths.clear();
+    return *widths.insert(text, (strong ? strongMetrics : plainMetrics).horizontalAdvance(text) / 8);
 }
 
 QSizeF sizeOf(const QString& ref, const QString& value, Side side) {
@@ -76,28 +84,55 @@ std::vector<Spot> spotsFor(const PartView& part) {
     return spots;
 }
 
+QRectF extentOf(const Segment& s) {
+    return {QPointF(s.a.x, s.a.y), QPointF(s.b.x, s.b.y)};
+}
+
+QRectF areaOf(const std::vector<PartView>& parts, const Routes& routes) {
+    QRectF all;
+    for (const PartView& part : parts) all |= area(placed(extentOf(part), part.pose));
+    for (const Segment& s : routes.segments) all |= extentOf(s).adjusted(-1, -1, 1, 1);
+    return all;
+}
+
 class Placer {
   public:
-    Placer(const std::vector<PartView>& parts, const Routes& routes) : m_parts(parts), m_routes(routes) {
-        for (const PartView& part : parts) m_bodies.push_back(area(placed(bodyOf(part.kind), part.pose)));
+    Placer(const std::vector<PartView>& parts, const Routes& routes)
+        : m_parts(parts), m_routes(routes), m_area(areaOf(parts, routes)), m_bodyIndex(m_area),
+          m_pinIndex(m_area), m_wireIndex(m_area), m_labelIndex(m_area) {
+        for (const PartView& part : parts) {
+            m_bodies.push_back(area(placed(bodyOf(part), part.pose)));
+            m_bodyIndex.add(m_bodies.back(), static_cast<int>(m_bodies.size()) - 1);
+            for (const Point pin : pinsOf(part)) {
+                const Point at = placed(pin, part.pose);
+                m_pinIndex.add(QRectF(at.x, at.y, 0, 0), static_cast<int>(m_pins.size()));
+                m_pins.emplace_back(at.x, at.y);
+            }
+        }
+        for (std::size_t i = 0; i < routes.segments.size(); ++i)
+            m_wireIndex.add(extentOf(routes.segments[i]), static_cast<int>(i));
     }
 
     std::vector<Label> run() {
-        for (std::size_t i = 0; i < m_parts.size(); ++i)
+        for (std::size_t i = 0; i < m_parts.size(); ++i) {
             m_labels.push_back(m_parts[i].kind == PartKind::timer ? Label{} : best(i));
+            if (!m_labels[i].rect.isEmpty()) m_labelIndex.add(m_labels[i].rect, static_cast<int>(i));
+        }
         return m_labels;
     }
 
   private:
     Label best(std::size_t i) const {
         const PartView& part = m_parts[i];
-        const Box body = placed(bodyOf(part.kind), part.pose);
+        const Box body = placed(bodyOf(part), part.pose);
         Label chosen;
         double least = 1e300;
         int rank = 0;
         for (const Spot spot : spotsFor(part)) {
+            const double custom = 3 * rank++;
+            if (custom >= least) break; // not even a free spot could be better
             const QRectF rect = rectAt(body, part.pose.at.y, sizeOf(part.ref, part.value, spot.side), spot);
-            const double cost = costOf(rect) + 3 * rank++;
+            const double cost = costOf(rect) + custom;
             if (cost >= least) continue;
             least = cost;
             chosen = {part.ref, part.value, rect, spot.side};
@@ -107,26 +142,33 @@ class Placer {
 
     double costOf(const QRectF& rect) const {
         double cost = 0;
-        for (const QRectF& body : m_bodies)
-            if (body.adjusted(-2, -2, 2, 2).intersects(rect)) cost += 1000;
-        for (const Label& label : m_labels)
-            if (label.rect.adjusted(-3, -1, 3, 1).intersects(rect)) cost += 1000;
-        for (const PartView& part : m_parts)
-            for (const Point pin : pinsOf(part.kind)) {
-                const Point at = placed(pin, part.pose);
-                if (rect.adjusted(-2, -2, 2, 2).contains(QPointF(at.x, at.y))) cost += 400;
-            }
+        const QRectF near = rect.adjusted(-3, -2, 3, 2);
+        m_bodyIndex.visit(near, [&](int i) {
+            if (m_bodies[at(i)].adjusted(-2, -2, 2, 2).intersects(rect)) cost += 1000;
+        });
+        m_labelIndex.visit(near, [&](int i) {
+            if (m_labels[at(i)].rect.adjusted(-3, -1, 3, 1).intersects(rect)) cost += 1000;
+        });
+        m_pinIndex.visit(near, [&](int i) {
+            if (rect.adjusted(-2, -2, 2, 2).contains(m_pins[at(i)])) cost += 400;
+        });
         const QRectF wide = rect.adjusted(-2, -1, 2, 1);
-        for (const Segment& s : m_routes.segments)
+        m_wireIndex.visit(near, [&](int i) {
+            const Segment& s = m_routes.segments[at(i)];
             if (s.a.x <= wide.right() && s.b.x >= wide.left() && s.a.y <= wide.bottom() &&
                 s.b.y >= wide.top())
                 cost += 400;
+        });
         return cost;
     }
+    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
     const std::vector<PartView>& m_parts;
     const Routes& m_routes;
+    QRectF m_area;
+    TileIndex m_bodyIndex, m_pinIndex, m_wireIndex, m_labelIndex;
     std::vector<QRectF> m_bodies;
+    std::vector<QPointF> m_pins;
     std::vector<Label> m_labels;
 };
 

@@ -18,13 +18,14 @@ constexpr int columnStep = 100;  ///< from one standing part to the next: room f
 constexpr int firstColumn = 160; ///< of a block, from the timer's middle
 constexpr int firstLeft = 190;   ///< the same on the left, where the wires of pins 1 and 4 pass
 constexpr int blockGap = 120;    ///< between the outermost columns of two blocks
-constexpr int upperRow = -110, middleRow = 20, lowerRow = 120; ///< pin 3 is on the middle row
+constexpr int upperRow = -110, middleRow = 20, lowerRow = 120;
 
 constexpr int farAway = std::numeric_limits<int>::max();
 
 class Layout {
   public:
-    explicit Layout(const Circuit& circuit) : m_circuit(circuit), m_rails(railNets(circuit)) {
+    Layout(const Circuit& circuit, TimerLook look)
+        : m_circuit(circuit), m_look(look), m_rails(railNets(circuit)) {
         for (const circuit::Net& net : circuit.nets())
             for (const circuit::PinRef pin : net.pins) m_netOf[pin] = net.id;
     }
@@ -38,7 +39,6 @@ class Layout {
             else if (part.kind != PartKind::timer)
                 rest.push_back(&part);
         }
-        if (rest.empty() && m_poses.size() == m_circuit.parts().size()) return m_poses;
         findHomes(timers, rest);
 
         bool first = true;
@@ -65,7 +65,7 @@ class Layout {
         return net && netOf(part, pin) == net;
     }
     bool touches(const Part& part, const std::optional<NetId>& net) const {
-        for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind).size()); ++pin)
+        for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind, m_look).size()); ++pin)
             if (on(part.id, pin, net)) return true;
         return false;
     }
@@ -90,7 +90,7 @@ class Layout {
             for (const circuit::PinRef pin : net ? net->pins : std::vector<circuit::PinRef>{}) {
                 const Part* part = m_circuit.find(pin.part);
                 if (!part || part->kind == PartKind::timer) continue;
-                for (int other = 0; other < static_cast<int>(pinsOf(part->kind).size()); ++other)
+                for (int other = 0; other < static_cast<int>(pinsOf(part->kind, m_look).size()); ++other)
                     take(netOf(part->id, other), steps[at] + 1);
             }
         }
@@ -99,7 +99,7 @@ class Layout {
 
     int nearest(const Part& part, const std::map<NetId, int>& steps) const {
         int best = farAway;
-        for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind).size()); ++pin)
+        for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind, m_look).size()); ++pin)
             if (const auto net = netOf(part.id, pin))
                 if (const auto it = steps.find(*net); it != steps.end()) best = std::min(best, it->second);
         return best;
@@ -117,7 +117,7 @@ class Layout {
                 if (m_home.contains(part->id) && near >= best[part->id]) continue;
                 best[part->id] = near;
                 m_home[part->id] = timer->id;
-                m_onLeft[part->id] = near == farAway || out < timing;
+                m_atOutput[part->id] = near == farAway || out < timing;
                 m_steps[part->id] = out < timing ? fromOutput : fromTiming;
                 m_onControl[part->id] =
                     netOf(timer->id, control) && touches(*part, netOf(timer->id, control));
@@ -140,14 +140,15 @@ class Layout {
     }
 
     void putInBlock(const Part& part, Point timer) {
-        const bool left = m_onLeft[part.id];
+        const bool atOutput = m_atOutput[part.id], left = isLeft(part.id);
         const bool upper = touches(part, m_rails.plus), lower = touches(part, m_rails.zero);
-        const int row = upper ? upperRow : lower ? lowerRow : middleRow;
+        const int outputRow = pinsOf(PartKind::timer, m_look)[circuit::timerPin::output].y;
+        const int row = upper ? upperRow : lower ? lowerRow : outputRow;
         int column = left ? firstLeft : firstColumn;
-        if (!left && !m_onControl[part.id]) column += columnStep / 2;
+        if (!atOutput && !m_onControl[part.id]) column += columnStep / 2;
         Pose pose{{timer.x + (left ? -column : column), timer.y + row}, turnFor(part), false};
-        // What follows pin 3 lies in its line, the end nearer to the timer on the right.
-        if (left && row == middleRow) pose.turn = (pose.turn + 90) % 360;
+        // What follows pin 3 lies in its line, the end that is nearer to the timer towards it.
+        if (atOutput && row == outputRow) pose.turn = (pose.turn + (left ? 90 : 270)) % 360;
         while (!isFree(part.kind, pose)) pose.at.x += left ? -columnStep : columnStep;
         put(part, pose);
     }
@@ -160,7 +161,7 @@ class Layout {
             // Columns go out from here on both sides; those on the left are counted beforehand.
             int lefts = 0;
             for (const auto& [part, home] : m_home)
-                if (home == timer.id && m_onLeft[part]) ++lefts;
+                if (home == timer.id && isLeft(part)) ++lefts;
             pose.at.x = (right + blockGap) / pitch * pitch + firstLeft + columnStep * std::min(lefts, 4);
         }
         while (!isFree(timer.kind, pose)) pose.at.x += columnStep;
@@ -176,22 +177,28 @@ class Layout {
     }
 
     bool isFree(PartKind kind, const Pose& pose) const {
-        const Box mine = placed(extentOf(kind), pose).grown(pitch);
+        const Box mine = placed(extentOf(kind, m_look), pose).grown(pitch);
         return std::none_of(m_taken.begin(), m_taken.end(), [&](const Box& box) { return box.meets(mine); });
     }
 
     void put(const Part& part, const Pose& pose) {
         m_poses[part.id] = pose;
-        m_taken.push_back(placed(extentOf(part.kind), pose));
+        m_taken.push_back(placed(extentOf(part.kind, m_look), pose));
+    }
+
+    bool isLeft(PartId part) const {
+        const auto it = m_atOutput.find(part);
+        return it != m_atOutput.end() && it->second == (m_look == TimerLook::package);
     }
 
     const Circuit& m_circuit;
+    TimerLook m_look;
     RailNets m_rails;
     std::map<circuit::PinRef, NetId> m_netOf;
     std::map<PartId, Pose> m_poses;
     std::vector<Box> m_taken;
     std::map<PartId, PartId> m_home;
-    std::map<PartId, bool> m_onLeft, m_onControl;
+    std::map<PartId, bool> m_atOutput, m_onControl;
     std::map<PartId, std::map<NetId, int>> m_steps;
 };
 
@@ -203,8 +210,11 @@ RailNets railNets(const Circuit& circuit) {
     return {};
 }
 
-std::map<PartId, Pose> layOut(const Circuit& circuit) {
-    return Layout(circuit).run();
+std::map<PartId, Pose> layOut(const Circuit& circuit, TimerLook look) {
+    std::map<PartId, Pose> stated;
+    for (const Part& part : circuit.parts())
+        if (const circuit::Placement* p = circuit.placement(part.id)) stated.emplace(part.id, poseOf(*p));
+    return stated.size() == circuit.parts().size() ? stated : Layout(circuit, look).run();
 }
 
 } // namespace blinkwright::widgets::hookup

@@ -16,6 +16,7 @@ namespace {
 constexpr double dotRadius = 3.2;
 constexpr double haloRadius = lensRadius + 9;
 constexpr int pinTextSize = 10;
+constexpr double pinTextLine = 13;
 
 QColor mix(const QColor& a, const QColor& b, double share) {
     const auto part = [share](float x, float y) { return x + (y - x) * static_cast<float>(share); };
@@ -49,49 +50,57 @@ void toPose(QPainter& painter, const Pose& pose) {
     if (pose.mirror) painter.scale(-1, 1);
 }
 
-void timerOutline(QPainter& painter) {
-    const double w = timerHalfWidth, h = timerHalfHeight, notch = 8;
+void timerOutline(QPainter& painter, const PartView& part) {
+    const bool package = part.style.timer == TimerLook::package;
+    const double w = timerHalfWidth, h = timerHalfHeight(part.style.timer), notch = 8;
     QPainterPath outline;
     outline.moveTo(-notch, -h);
-    outline.arcTo(QRectF(-notch, -h - notch, 2 * notch, 2 * notch), 180, 180);
+    if (package) outline.arcTo(QRectF(-notch, -h - notch, 2 * notch, 2 * notch), 180, 180);
     outline.lineTo(w, -h);
     outline.lineTo(w, h);
     outline.lineTo(-w, h);
     outline.lineTo(-w, -h);
     outline.closeSubpath();
     painter.drawPath(outline);
-    for (const Point pin : pinsOf(PartKind::timer))
-        painter.drawLine(QPointF(pin.x < 0 ? -w : w, pin.y), QPointF(pin.x, pin.y));
+    for (const Point pin : pinsOf(part))
+        painter.drawLine(QPointF(std::clamp<double>(pin.x, -w, w), std::clamp<double>(pin.y, -h, h)),
+                         QPointF(pin.x, pin.y));
+}
+
+/// Where a timer's own texts stand: clear of the pins' names, whichever way it lies.
+QPointF middleOfTexts(const PartView& part) {
+    const QPointF centre(part.pose.at.x, part.pose.at.y);
+    if (part.style.timer == TimerLook::package) // between the rows of names
+        return part.pose.upright() ? centre : centre - QPointF(0, 10);
+    if (part.pose.upright()) return centre;
+    const Point free = placed(Point{20, -40}, part.pose); // beside the inputs, over the output
+    return QPointF(free.x, free.y);
 }
 
 /// Names inside the outline, numbers outside on the leads.
 void timerTexts(QPainter& painter, const PartView& part, const Theme& theme) {
     const QFont small = labelFont(pinTextSize, false);
-    const Point middle = part.pose.at;
+    painter.setPen(theme.ink);
     for (int pin = 0; pin < 8; ++pin) {
-        const Point local = pinsOf(PartKind::timer)[static_cast<std::size_t>(pin)];
-        const int side = local.x < 0 ? -1 : 1;
-        const Point edge = placed(Point{side * timerHalfWidth, local.y}, part.pose);
-        const Point out = placed(Point{side * (timerHalfWidth + 9), local.y}, part.pose);
-        painter.setPen(theme.ink);
-        if (part.pose.upright()) { // leads leave upwards and downwards
-            const int down = edge.y > middle.y ? 1 : -1;
-            textAt(painter, QPointF(edge.x, edge.y - 10 * down), Qt::AlignHCenter, timerPinName(pin), small);
-            textAt(painter, QPointF(out.x + 4, out.y), Qt::AlignLeft, QString::number(pin + 1), small);
+        const Point end = placed(pinsOf(part)[static_cast<std::size_t>(pin)], part.pose);
+        const Point lead = leadOf(part, pin);
+        const QPointF out(lead.x / pitch, lead.y / pitch);
+        const QPointF edge = QPointF(end.x, end.y) - timerLead * out;
+        const QPointF number = edge + 9 * out;
+        if (lead.x == 0) {
+            textAt(painter, edge - 10 * out, Qt::AlignHCenter, timerPinName(pin), small);
+            textAt(painter, number + QPointF(4, 0), Qt::AlignLeft, QString::number(pin + 1), small);
         } else {
-            const bool right = edge.x > middle.x;
-            textAt(painter, QPointF(edge.x + (right ? -5 : 5), edge.y),
-                   right ? Qt::AlignRight : Qt::AlignLeft, timerPinName(pin), small);
-            textAt(painter, QPointF(out.x, out.y - 7.5), Qt::AlignHCenter, QString::number(pin + 1), small);
+            textAt(painter, edge - 5 * out, lead.x > 0 ? Qt::AlignRight : Qt::AlignLeft, timerPinName(pin),
+                   small);
+            textAt(painter, number - QPointF(0, 7.5), Qt::AlignHCenter, QString::number(pin + 1), small);
         }
     }
-    painter.setPen(theme.ink);
-    const QPointF centre(middle.x, middle.y);
-    // Between the rows of pin names, whichever way the package lies.
-    textAt(painter, centre - QPointF(0, part.pose.upright() ? 20 : 40), Qt::AlignHCenter, part.ref,
+    const QPointF middle = middleOfTexts(part);
+    textAt(painter, middle - QPointF(0, pinTextLine + 1), Qt::AlignHCenter, part.ref,
            labelFont(labelSize, true));
-    textAt(painter, centre - QPointF(0, 6.5), Qt::AlignHCenter, kindText(part.kind), small);
-    textAt(painter, centre + QPointF(0, 6.5), Qt::AlignHCenter, part.value, small);
+    textAt(painter, middle, Qt::AlignHCenter, kindText(part.kind), small);
+    textAt(painter, middle + QPointF(0, pinTextLine), Qt::AlignHCenter, part.value, small);
 }
 
 QPointF lensAt(const PartView& part) {
@@ -109,7 +118,7 @@ void paintPart(QPainter& painter, const PartView& part, const Theme& theme) {
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
     if (part.kind == PartKind::timer)
-        timerOutline(painter);
+        timerOutline(painter, part);
     else
         drawSymbol(painter, part);
     painter.restore();
@@ -188,7 +197,7 @@ QRectF lensArea(const PartView& part) {
 }
 
 void paintMark(QPainter& painter, const PartView& part, const Theme& theme, Mark mark) {
-    const Box box = placed(extentOf(part.kind), part.pose).grown(3);
+    const Box box = placed(extentOf(part), part.pose).grown(3);
     const QRectF area(QPointF(box.left, box.top), QPointF(box.right, box.bottom));
     QColor wash = theme.accent;
     wash.setAlphaF(mark == Mark::selected ? 0.12F : 0.0F);

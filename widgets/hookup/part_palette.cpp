@@ -42,7 +42,7 @@ QIcon partIcon(PartKind kind, const Theme& theme, QSize size) {
             }
         } else {
             // One scale for all, so that the strip looks like the drawing.
-            const hookup::Box box = hookup::extentOf(kind);
+            const hookup::Box box = extentOf(view);
             const double scale = room.width() / 60;
             const QPointF middle = kind == PartKind::lamp
                                        ? QPointF(0, 0)

@@ -76,11 +76,12 @@ QString valueText(const Circuit& circuit, const Part& part, const PartView& view
 
 } // namespace
 
-PartView viewOf(const Circuit& circuit, const Part& part, const Pose& pose) {
+PartView viewOf(const Circuit& circuit, const Part& part, const Pose& pose, const SymbolStyle& style) {
     PartView view;
     view.id = part.id;
     view.kind = part.kind;
     view.pose = pose;
+    view.style = style;
     view.ref = QString::fromStdString(part.ref);
     if (part.kind == PartKind::lamp)
         view.colour = QString::fromStdString(stated<std::string>(circuit, part, "colour").value_or("red"));
@@ -89,6 +90,10 @@ PartView viewOf(const Circuit& circuit, const Part& part, const Pose& pose) {
     if (part.kind == PartKind::toggle) view.closed = stated<bool>(circuit, part, "closed").value_or(false);
     view.value = valueText(circuit, part, view);
     return view;
+}
+
+Point leadOf(const PartView& part, int pin) {
+    return placed(leadOf(part.kind, part.style.timer, pin), {{}, part.pose.turn, part.pose.mirror});
 }
 
 QString kindText(PartKind kind) {

@@ -19,11 +19,26 @@ struct PartView {
     QString colour; ///< of a lamp, as files write it
     bool polarised = false;
     bool closed = false;
+    SymbolStyle style;
     bool operator==(const PartView&) const = default;
 };
 
 /// The part as Set A has it.
-PartView viewOf(const circuit::Circuit& circuit, const circuit::Part& part, const Pose& pose);
+PartView viewOf(const circuit::Circuit& circuit, const circuit::Part& part, const Pose& pose,
+                const SymbolStyle& style = {});
+
+// The shapes of geometry.h for a part as it is shown, in its own coordinates.
+inline std::span<const Point> pinsOf(const PartView& part) {
+    return pinsOf(part.kind, part.style.timer);
+}
+inline Box bodyOf(const PartView& part) {
+    return bodyOf(part.kind, part.style.timer);
+}
+inline Box extentOf(const PartView& part) {
+    return extentOf(part.kind, part.style.timer);
+}
+/// The way a pin's lead points on the drawing.
+Point leadOf(const PartView& part, int pin);
 
 /// The kind in the user's language: `capacitor`.
 QString kindText(circuit::PartKind kind);

@@ -25,7 +25,7 @@ int bodiesOn(QPointF a, QPointF b, const Drawing& drawing) {
     const QRectF run = QRectF(a, b).normalized().adjusted(-1, -1, 1, 1);
     int count = 0;
     for (const PartView& part : drawing.parts()) {
-        const Box box = placed(bodyOf(part.kind), part.pose);
+        const Box box = placed(bodyOf(part), part.pose);
         if (run.intersects(QRectF(QPointF(box.left, box.top), QPointF(box.right, box.bottom)))) ++count;
     }
     return count;
@@ -48,7 +48,7 @@ void paintWireInHand(QPainter& painter, const Gestures& hand, const Drawing& dra
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(thin(theme.accent, 0.65F), 1.4));
     for (const PartView& part : drawing.parts())
-        for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind).size()); ++pin)
+        for (int pin = 0; pin < static_cast<int>(pinsOf(part).size()); ++pin)
             if (const circuit::PinRef to{part.id, pin}; to != from && hand.refusal(to).isEmpty())
                 painter.drawEllipse(scene.pinPoint(to), ring, ring);
 
@@ -112,6 +112,7 @@ void paintPreview(QPainter& painter, const Gestures& hand, const Drawing& drawin
     case Gestures::Doing::placing: {
         PartView ghost;
         ghost.kind = hand.placedKind();
+        ghost.style = drawing.style();
         ghost.pose = poseOf(hand.placed());
         Theme pale = theme;
         pale.ink = theme.accent;

@@ -1,118 +1,192 @@
 #include "widgets/hookup/router.h"
 
-#include "widgets/hookup/router_grid.h"
+#include "widgets/hookup/wire_search.h"
 
+#include <algorithm>
+#include <array>
 #include <limits>
-#include <numeric>
 
 namespace blinkwright::widgets::hookup {
 
 namespace {
 
-struct Edge {
-    int vertex, heading;
+/// The first nets are laid without knowing of the later ones: each is then taken up again and laid anew. A
+/// fixed number of times, so that a change at one end of a drawing never turns over the wires at the other.
+constexpr std::size_t passes = 3;
+
+/// The wire from one pin to what was joined of its net before.
+struct Branch {
+    std::size_t pin = 0;         ///< place in RouterInput::pins
+    std::vector<WireStep> steps; ///< from the tree back to the pin; empty: no way was found
+    Point closest;               ///< then: the joined pin that lies nearest
+    Box seen, goal;              ///< of the search
+};
+using Branches = std::vector<Branch>;
+
+struct Trunk { ///< of a rail
+    std::vector<WireStep> steps;
+    Box goal;
+    int y = 0;
+    bool whole = false; ///< it reaches from the first pin to the last without a gap
+    bool operator==(const Trunk&) const = default;
 };
 
-/// The wires of one net as they stand in the grid.
-struct NetWires {
-    std::vector<Edge> edges;
-    std::vector<Missing> missing;
-};
+} // namespace
 
-class Router {
+class Router::Private {
   public:
-    explicit Router(const RouterInput& in) : m_in(in), m_grid(in), m_nets(static_cast<std::size_t>(in.nets)) {
-        m_pins.resize(m_nets.size());
-        for (const RouterPin& pin : in.pins)
-            if (pin.net >= 0) m_pins[static_cast<std::size_t>(pin.net)].push_back(&pin);
-        const auto states = static_cast<std::size_t>(m_grid.size()) * 4;
-        m_cost.resize(states);
-        m_seen.assign(states, 0);
-        m_from.resize(states);
-        m_at.resize(static_cast<std::size_t>(m_grid.size()));
-        for (int v = 0; v < m_grid.size(); ++v) m_at[static_cast<std::size_t>(v)] = m_grid.point(v);
-        m_inTree.assign(m_at.size(), 0);
-        m_lead.assign(m_at.size(), -1);
-        m_railOf.assign(m_at.size(), RouterGrid::noNet);
-        m_hasRail.assign(m_nets.size(), false);
-        if (m_grid.tooLarge()) return;
-        for (const RouterPin& pin : in.pins)
-            m_lead[static_cast<std::size_t>(m_grid.vertex(pin.at))] =
-                static_cast<std::int8_t>(headingOf(pin.lead));
-    }
-
-    Routes run() {
+    Routes route(const RouterInput& in) {
+        m_search.countAnew();
+        const bool sameRails =
+            std::equal(m_in.rails.begin(), m_in.rails.end(), in.rails.begin(), in.rails.end(),
+                       [](const Rail& a, const Rail& b) { return a.net == b.net; });
+        if (sameRails && m_grid.canChange(m_in, in))
+            takeChange(in);
+        else
+            takeAll(in);
         if (m_grid.tooLarge()) return nothingButMissing();
-        layRails();
-        const std::vector<int> order = netOrder();
-        for (const int net : order) m_nets[static_cast<std::size_t>(net)] = connect(net);
-        // The first nets were laid without knowing of the later ones: take each up again and lay it anew, and
-        // keep the best of what comes out.
-        const int passes = m_in.pins.size() <= 60 ? 4 : 1;
-        long long best = score();
-        RouterGrid bestGrid = m_grid;
-        std::vector<NetWires> bestNets = m_nets;
-        for (int pass = 0; pass < passes; ++pass) {
-            for (const int net : order) layAnew(net);
-            const long long now = score();
-            if (now >= best) break;
-            best = now;
-            bestGrid = m_grid;
-            bestNets = m_nets;
-        }
-        m_grid = std::move(bestGrid);
-        m_nets = std::move(bestNets);
+        layTrunks();
+        for (std::size_t pass = 0; pass < passes; ++pass)
+            for (const int net : netOrder()) {
+                if (pass > 0) setEdges(m_laid[pass - 1][index(net)], RouterGrid::noNet);
+                connect(net, m_laid[pass][index(net)]);
+            }
         return result();
     }
+    int searches() const { return m_search.searches(); }
 
   private:
-    static constexpr long long missingCost = 1000000;
+    static std::size_t index(int i) { return static_cast<std::size_t>(i); }
 
-    static int headingOf(Point lead) {
-        if (lead.x != 0) return lead.x > 0 ? RouterGrid::east : RouterGrid::west;
-        return lead.y > 0 ? RouterGrid::south : RouterGrid::north;
+    void takeAll(const RouterInput& in) {
+        m_in = in;
+        m_grid.take(in);
+        m_search.resize();
+        m_touched.reset(m_grid.area());
+        for (auto& pass : m_laid) pass.assign(index(in.nets), {});
+        m_trunks.assign(index(in.nets), {});
+        m_before.assign(in.pins.size(), none);
+        sortPins();
     }
 
-    Routes nothingButMissing() const {
-        Routes routes;
-        for (std::size_t net = 0; net < m_pins.size(); ++net)
-            for (std::size_t i = 1; i < m_pins[net].size(); ++i)
-                routes.missing.push_back({static_cast<int>(net), m_pins[net][i - 1]->at, m_pins[net][i]->at});
-        return routes;
+    void takeChange(const RouterInput& in) {
+        for (const Branches& net : m_laid.back()) setEdges(net, RouterGrid::noNet);
+        for (std::size_t net = 0; net < m_trunks.size(); ++net) setTrunk(m_trunks[net], RouterGrid::noNet);
+        m_touched.reset(m_grid.area());
+        m_grid.change(m_in, in, m_touched);
+        // A net that lost or gained a pin, or whose pin moved, may come at another place in the order: all
+        // that it ever laid is open.
+        std::vector<bool> changedPin(in.pins.size()), changedNet(index(in.nets));
+        for (std::size_t i = 0; i < in.pins.size(); ++i) {
+            if (m_in.pins[i] == in.pins[i]) continue;
+            changedPin[i] = true;
+            for (const int net : {m_in.pins[i].net, in.pins[i].net})
+                if (net >= 0) changedNet[index(net)] = true;
+        }
+        for (std::size_t net = 0; net < changedNet.size(); ++net) {
+            if (!changedNet[net]) continue;
+            const bool railed = !m_trunks[net].steps.empty();
+            for (auto& pass : m_laid)
+                forget(pass[net], [&](const Branch& b) { return !railed || changedPin[b.pin]; });
+        }
+        m_in = in;
+        sortPins();
     }
 
-    void layRails() {
-        for (const Rail& rail : m_in.rails) {
-            const auto& pins = m_pins[static_cast<std::size_t>(rail.net)];
-            if (pins.empty()) continue;
-            const auto byX = [](const RouterPin* a, const RouterPin* b) { return a->at.x < b->at.x; };
-            const auto [first, last] = std::minmax_element(pins.begin(), pins.end(), byX);
-            const int end = m_grid.vertex({(*last)->at.x, rail.y});
-            for (int v = m_grid.vertex({(*first)->at.x, rail.y}); v < end; ++v)
-                if (!m_grid.blocked(v) && !m_grid.blocked(v + 1)) {
-                    m_grid.setEdge(v, RouterGrid::east, rail.net);
-                    m_trunks.push_back({v, RouterGrid::east});
-                    m_railOf[static_cast<std::size_t>(v)] = m_railOf[static_cast<std::size_t>(v + 1)] =
-                        rail.net;
-                    m_hasRail[static_cast<std::size_t>(rail.net)] = true;
-                }
+    template <class Which>
+    void forget(Branches& branches, Which which) {
+        for (const Branch& branch : branches)
+            if (which(branch)) touch(branch.steps);
+        std::erase_if(branches, which);
+    }
+
+    void touch(const std::vector<WireStep>& steps) {
+        for (std::size_t i = 0; i < steps.size();) { // by straight runs
+            std::size_t k = i;
+            while (k + 1 < steps.size() && steps[k + 1].heading == steps[i].heading) ++k;
+            const Point a = m_grid.point(steps[i].vertex + m_grid.step(steps[i].heading)),
+                        b = m_grid.point(steps[k].vertex);
+            m_touched.mark({std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)});
+            i = k + 1;
         }
     }
 
-    bool isRail(int net) const {
-        return std::any_of(m_in.rails.begin(), m_in.rails.end(),
-                           [net](const Rail& r) { return r.net == net; });
+    void sortPins() {
+        m_pins.assign(index(m_in.nets), {});
+        for (std::size_t i = 0; i < m_in.pins.size(); ++i)
+            if (m_in.pins[i].net >= 0) m_pins[index(m_in.pins[i].net)].push_back(i);
+        m_isRail.assign(index(m_in.nets), false);
+        for (const Rail& rail : m_in.rails) m_isRail[index(rail.net)] = true;
     }
 
+    void setEdges(const Branches& branches, int net) {
+        for (const Branch& branch : branches)
+            for (const WireStep& s : branch.steps) m_grid.setEdge(s.vertex, s.heading, net);
+    }
+    void setTrunk(const Trunk& trunk, int net) {
+        for (const WireStep& s : trunk.steps) {
+            m_grid.setEdge(s.vertex, s.heading, net);
+            m_search.setRail(s.vertex, net);
+            m_search.setRail(s.vertex + 1, net);
+        }
+    }
+
+    void layTrunks() {
+        std::vector<Trunk> trunks(index(m_in.nets));
+        for (const Rail& rail : m_in.rails) trunks[index(rail.net)] = trunkOf(rail);
+        for (std::size_t net = 0; net < trunks.size(); ++net) {
+            const Trunk &before = m_trunks[net], &now = trunks[net];
+            setTrunk(now, static_cast<int>(net));
+            if (before == now) continue;
+            // Longer or shorter: its ends are open. Anything else: nothing that hung on it holds.
+            const bool sameLine = before.whole && now.whole && before.y == now.y;
+            if (!sameLine)
+                for (auto& pass : m_laid) forget(pass[net], [](const Branch&) { return true; });
+            const Box &a = before.goal, &b = now.goal;
+            if (sameLine) {
+                m_touched.mark({std::min(a.left, b.left), now.y, std::max(a.left, b.left), now.y});
+                m_touched.mark({std::min(a.right, b.right), now.y, std::max(a.right, b.right), now.y});
+            } else {
+                touch(before.steps);
+                touch(now.steps);
+            }
+        }
+        m_trunks = std::move(trunks);
+    }
+
+    Trunk trunkOf(const Rail& rail) const {
+        Trunk trunk;
+        trunk.y = rail.y;
+        const auto& pins = m_pins[index(rail.net)];
+        if (pins.empty()) return trunk;
+        const auto byX = [&](std::size_t a, std::size_t b) { return m_in.pins[a].at.x < m_in.pins[b].at.x; };
+        const auto [first, last] = std::minmax_element(pins.begin(), pins.end(), byX);
+        const int begin = m_grid.vertex({m_in.pins[*first].at.x, rail.y}),
+                  end = m_grid.vertex({m_in.pins[*last].at.x, rail.y});
+        for (int v = begin; v < end; ++v)
+            if (!m_grid.blocked(v) && !m_grid.blocked(v + 1)) trunk.steps.push_back({v, RouterGrid::east});
+        if (trunk.steps.empty()) return trunk;
+        trunk.whole = trunk.steps.size() == index(end - begin);
+        trunk.goal = {m_grid.point(trunk.steps.front().vertex).x, rail.y,
+                      m_grid.point(trunk.steps.back().vertex + 1).x, rail.y};
+        return trunk;
+    }
+
+    /// Short nets first, rails last, in an order that a moving part cannot change among the nets that it is
+    /// not in.
     std::vector<int> netOrder() const {
         std::vector<std::pair<long long, int>> keyed;
         for (int net = 0; net < m_in.nets; ++net) {
-            const auto& pins = m_pins[static_cast<std::size_t>(net)];
+            const auto& pins = m_pins[index(net)];
             if (pins.size() < 2) continue;
-            Box box{pins[0]->at.x, pins[0]->at.y, pins[0]->at.x, pins[0]->at.y};
-            for (const RouterPin* pin : pins) box = box.with({pin->at.x, pin->at.y, pin->at.x, pin->at.y});
-            const long long span = box.right - box.left + box.bottom - box.top;
-            keyed.emplace_back(isRail(net) ? (1LL << 40) + span : span, net);
+            const Point first = m_in.pins[pins[0]].at;
+            Box box{first.x, first.y, first.x, first.y};
+            for (const std::size_t pin : pins) {
+                const Point p = m_in.pins[pin].at;
+                box = box.with({p.x, p.y, p.x, p.y});
+            }
+            keyed.emplace_back(m_isRail[index(net)] ? 1LL << 40 : box.right - box.left + box.bottom - box.top,
+                               net);
         }
         std::sort(keyed.begin(), keyed.end());
         std::vector<int> order;
@@ -120,72 +194,106 @@ class Router {
         return order;
     }
 
-    void layAnew(int net) {
-        NetWires& wires = m_nets[static_cast<std::size_t>(net)];
-        for (const Edge& e : wires.edges) m_grid.setEdge(e.vertex, e.heading, RouterGrid::noNet);
-        wires = connect(net);
-    }
-
-    /// What the whole drawing costs; less is tidier.
-    long long score() const {
-        long long sum = 0;
-        for (const NetWires& wires : m_nets)
-            sum += missingCost * static_cast<long long>(wires.missing.size());
-        for (int v = m_grid.width(); v < m_grid.size() - m_grid.width(); ++v) {
-            const int e = m_grid.edge(v, RouterGrid::east), s = m_grid.edge(v, RouterGrid::south);
-            const int w = m_grid.edge(v, RouterGrid::west), n = m_grid.edge(v, RouterGrid::north);
-            const bool across = e != RouterGrid::noNet && e == w, along = s != RouterGrid::noNet && s == n;
-            if (e != RouterGrid::noNet) sum += RouterGrid::stepCost;
-            if (s != RouterGrid::noNet) sum += RouterGrid::stepCost;
-            if (across && along && e != s) sum += RouterGrid::crossingCost;
-            if (!across && !along && (e != RouterGrid::noNet || w != RouterGrid::noNet) &&
-                (s != RouterGrid::noNet || n != RouterGrid::noNet))
-                sum += RouterGrid::bendCost;
+    void connect(int net, Branches& laid) {
+        const Trunk& trunk = m_trunks[index(net)];
+        const bool railed = !trunk.steps.empty();
+        m_search.begin(net, railed);
+        for (const WireStep& s : trunk.steps) {
+            m_search.addToTree(s.vertex);
+            m_search.addToTree(s.vertex + 1);
         }
-        return sum;
+        Branches before = std::move(laid);
+        laid.clear();
+        for (std::size_t i = 0; i < before.size(); ++i) m_before[before[i].pin] = i;
+        if (railed)
+            hangOnRail(net, trunk, before, laid);
+        else
+            growTree(net, before, laid);
+        drop(before);
     }
 
-    void addToTree(int v, std::vector<int>& tree) {
-        if (m_inTree[static_cast<std::size_t>(v)] == m_treeStamp) return;
-        m_inTree[static_cast<std::size_t>(v)] = m_treeStamp;
-        tree.push_back(v);
-    }
-    bool inTree(int v) const { return m_inTree[static_cast<std::size_t>(v)] == m_treeStamp; }
-
-    NetWires connect(int net) {
-        NetWires wires;
-        ++m_treeStamp;
-        std::vector<int> tree;
-        std::vector<const RouterPin*> waiting = m_pins[static_cast<std::size_t>(net)];
-        for (const Edge& e : m_trunks)
-            if (m_grid.edge(e.vertex, e.heading) == net) {
-                addToTree(e.vertex, tree);
-                addToTree(e.vertex + 1, tree);
-            }
-        if (tree.empty()) {
-            addToTree(m_grid.vertex(waiting.front()->at), tree);
-            waiting.erase(waiting.begin());
+    /// What is left of a net's last answer is not laid again.
+    void drop(const Branches& before) {
+        for (const Branch& old : before) {
+            if (m_before[old.pin] != none) touch(old.steps);
+            m_before[old.pin] = none;
         }
+    }
+
+    /// Every pin by itself, the nearest first.
+    void hangOnRail(int net, const Trunk& trunk, Branches& before, Branches& laid) {
+        m_search.setGoal(trunk.goal);
+        std::vector<std::size_t> waiting = m_pins[index(net)];
+        std::stable_sort(waiting.begin(), waiting.end(), [&](std::size_t a, std::size_t b) {
+            return m_search.distance(m_in.pins[a].at) < m_search.distance(m_in.pins[b].at);
+        });
+        for (const std::size_t pin : waiting) join(net, pin, before, laid);
+    }
+
+    /// One pin after the other, the one nearest to all that is joined so far.
+    void growTree(int net, Branches& before, Branches& laid) {
+        std::vector<std::size_t> waiting = m_pins[index(net)];
+        m_search.addToTree(m_grid.vertex(m_in.pins[waiting.front()].at));
+        waiting.erase(waiting.begin());
         while (!waiting.empty()) {
-            m_goal = goalOf(net, tree);
-            const auto nearest = std::min_element(waiting.begin(), waiting.end(), [&](auto* a, auto* b) {
-                return toTree(net, *a, tree) < toTree(net, *b, tree);
+            m_search.setGoal(areaOfTree());
+            const auto nearest = std::min_element(waiting.begin(), waiting.end(), [&](auto a, auto b) {
+                return toTree(m_in.pins[a].at) < toTree(m_in.pins[b].at);
             });
-            const RouterPin* pin = *nearest;
+            const std::size_t pin = *nearest;
             waiting.erase(nearest);
-            const int start = m_grid.vertex(pin->at);
-            if (inTree(start)) continue;
-            const int end = m_grid.pinNet(start) == net ? search(net, start) : -1;
-            if (end < 0) {
-                wires.missing.push_back({net, pin->at, closest(tree, pin->at)});
-                continue;
-            }
-            layPath(net, start, end, tree, wires);
+            // With another tree the next pin may be another: nothing further is what it was.
+            if (!join(net, pin, before, laid)) drop(before);
         }
-        return wires;
     }
 
-    Point closest(const std::vector<int>& tree, Point to) const {
+    /// @return whether the net stands as it did at this point of the last answer.
+    bool join(int net, std::size_t pin, Branches& before, Branches& laid) {
+        const int start = m_grid.vertex(m_in.pins[pin].at);
+        Branch* old = m_before[pin] == none ? nullptr : &before[m_before[pin]];
+        m_before[pin] = none;
+        if (m_search.inTree(start)) {
+            if (old) touch(old->steps);
+            return !old;
+        }
+        bool asBefore = true;
+        if (old && holds(*old)) {
+            laid.push_back(std::move(*old));
+        } else {
+            Branch fresh{pin, m_search.find(start), {}, m_search.seen(), {}};
+            asBefore = old ? old->steps == fresh.steps : fresh.steps.empty();
+            if (old && !asBefore) touch(old->steps);
+            if (!asBefore) touch(fresh.steps);
+            laid.push_back(std::move(fresh));
+        }
+        Branch& branch = laid.back();
+        branch.goal = m_search.goal();
+        if (branch.steps.empty()) {
+            branch.closest = closest(m_in.pins[pin].at);
+            return asBefore;
+        }
+        for (const WireStep& s : branch.steps) {
+            m_search.addToTree(s.vertex + m_grid.step(s.heading));
+            m_grid.setEdge(s.vertex, s.heading, net);
+        }
+        m_search.addToTree(start);
+        return asBefore;
+    }
+
+    /// Whether a search would see what it saw, and find its goal as far from there.
+    bool holds(const Branch& old) const {
+        const Box &was = old.goal, &is = m_search.goal();
+        const auto sameBound = [](int lowWas, int lowIs, int highWas, int highIs, int from, int to) {
+            return (lowWas == lowIs || from >= std::max(lowWas, lowIs)) &&
+                   (highWas == highIs || to <= std::min(highWas, highIs));
+        };
+        return sameBound(was.left, is.left, was.right, is.right, old.seen.left, old.seen.right) &&
+               sameBound(was.top, is.top, was.bottom, is.bottom, old.seen.top, old.seen.bottom) &&
+               !m_touched.meets(old.seen);
+    }
+
+    Point closest(Point to) const {
+        const std::vector<int>& tree = m_search.tree();
         Point best = m_grid.point(tree.front());
         const auto far = [&](Point p) { return std::abs(p.x - to.x) + std::abs(p.y - to.y); };
         for (const int v : tree)
@@ -193,118 +301,53 @@ class Router {
         return best;
     }
 
-    void layPath(int net, int start, int state, std::vector<int>& tree, NetWires& wires) {
-        for (;;) {
-            const int v = state / 4, heading = state % 4;
-            addToTree(v, tree);
-            const int before = v - m_grid.step(heading);
-            m_grid.setEdge(before, heading, net);
-            wires.edges.push_back({before, heading});
-            if (before == start) break;
-            state = before * 4 + m_from[static_cast<std::size_t>(state)];
-        }
-        addToTree(start, tree);
-    }
-
-    /// Where a search has to arrive, as a rectangle: the rail, or all that is joined so far.
-    Box goalOf(int net, const std::vector<int>& tree) const {
-        const Point first = m_grid.point(tree.front());
+    Box areaOfTree() const {
+        const Point first = m_grid.point(m_search.tree().front());
         Box box{first.x, first.y, first.x, first.y};
-        for (const int v : tree)
-            if (!m_hasRail[static_cast<std::size_t>(net)] || m_railOf[static_cast<std::size_t>(v)] == net) {
-                const Point p = m_grid.point(v);
-                box = box.with({p.x, p.y, p.x, p.y});
-            }
+        for (const int v : m_search.tree()) {
+            const Point p = m_grid.point(v);
+            box = box.with({p.x, p.y, p.x, p.y});
+        }
         return box;
     }
 
-    int toTree(int net, const RouterPin& pin, const std::vector<int>& tree) const {
-        if (m_hasRail[static_cast<std::size_t>(net)]) return distance(m_grid.vertex(pin.at));
+    int toTree(Point from) const {
         int least = std::numeric_limits<int>::max();
-        for (const int v : tree) {
+        for (const int v : m_search.tree()) {
             const Point p = m_grid.point(v);
-            least = std::min(least, std::abs(p.x - pin.at.x) + std::abs(p.y - pin.at.y));
+            least = std::min(least, std::abs(p.x - from.x) + std::abs(p.y - from.y));
         }
         return least;
     }
 
-    /// Steps from a vertex to the goal if nothing stood in the way: the search's bound.
-    int distance(int v) const {
-        const Point p = m_at[static_cast<std::size_t>(v)];
-        return (std::max({m_goal.left - p.x, 0, p.x - m_goal.right}) +
-                std::max({m_goal.top - p.y, 0, p.y - m_goal.bottom})) /
-               pitch;
-    }
-
-    void push(int state, int cost, int from) {
-        const auto s = static_cast<std::size_t>(state);
-        if (m_seen[s] == m_searchStamp && m_cost[s] <= cost) return;
-        m_seen[s] = m_searchStamp;
-        m_cost[s] = cost;
-        m_from[s] = static_cast<std::int8_t>(from);
-        const auto f = static_cast<std::size_t>(cost + RouterGrid::stepCost * distance(state / 4));
-        if (f >= m_buckets.size()) m_buckets.resize(f + 64);
-        m_buckets[f].push_back(state);
-        m_top = std::max(m_top, f);
-    }
-
-    void relax(int net, int v, int heading, int costSoFar, int from) {
-        if (m_grid.edge(v, heading) != RouterGrid::noNet) return;
-        const int next = v + m_grid.step(heading);
-        const int extra = m_grid.extraCost(net, next, heading);
-        if (extra == RouterGrid::never) return;
-        int cost = costSoFar + RouterGrid::stepCost + extra;
-        if (inTree(next)) {
-            if (m_grid.crossed(net, next)) return;
-            const int pins = m_grid.pinCount(next);
-            if (m_grid.degree(net, next) + pins >= 3) cost += RouterGrid::fourWayCost;
-            // What belongs to a rail hangs on the rail, not on a neighbour's lead.
-            if (m_hasRail[static_cast<std::size_t>(net)] && m_railOf[static_cast<std::size_t>(next)] != net)
-                cost += RouterGrid::offRailCost;
-            if (pins > 0 && m_lead[static_cast<std::size_t>(next)] != (heading + 2) % 4)
-                cost += RouterGrid::bendCost;
-        }
-        push(next * 4 + heading, cost, from);
-    }
-
-    /// A* from a pin to the nearest spot of the tree. @return the state it arrived in, or -1.
-    int search(int net, int start) {
-        for (std::size_t f = 0; f <= m_top && f < m_buckets.size(); ++f) m_buckets[f].clear();
-        m_top = 0;
-        ++m_searchStamp;
-        const int lead = m_lead[static_cast<std::size_t>(start)];
-        for (int heading = 0; heading < 4; ++heading)
-            relax(net, start, heading, heading == lead ? 0 : RouterGrid::bendCost, heading);
-        for (std::size_t f = 0; f <= m_top; ++f)
-            for (std::size_t i = 0; i < m_buckets[f].size(); ++i) {
-                const int state = m_buckets[f][i], v = state / 4, heading = state % 4;
-                const int cost = m_cost[static_cast<std::size_t>(state)];
-                if (static_cast<std::size_t>(cost + RouterGrid::stepCost * distance(v)) != f)
-                    continue; // outdated
-                if (inTree(v)) return state;
-                const bool straightOnly = m_grid.crossed(net, v);
-                for (int turn = 0; turn < 4; ++turn) {
-                    if (turn == (heading + 2) % 4 || (straightOnly && turn != heading)) continue;
-                    relax(net, v, turn, cost + (turn == heading ? 0 : RouterGrid::bendCost), heading);
-                }
-            }
-        return -1;
+    Routes nothingButMissing() const {
+        Routes routes;
+        for (std::size_t net = 0; net < m_pins.size(); ++net)
+            for (std::size_t i = 1; i < m_pins[net].size(); ++i)
+                routes.missing.push_back(
+                    {static_cast<int>(net), m_in.pins[m_pins[net][i - 1]].at, m_in.pins[m_pins[net][i]].at});
+        return routes;
     }
 
     /// Takes off the ends of rails that nothing hangs on.
     void trimTrunks() {
-        bool changed = true;
-        while (changed) {
-            changed = false;
-            for (const Edge& e : m_trunks) {
-                const int net = m_grid.edge(e.vertex, e.heading);
-                if (net == RouterGrid::noNet) continue;
-                for (const int end : {e.vertex, e.vertex + 1})
-                    if (m_grid.degree(net, end) == 1 && m_grid.pinNet(end) != net) {
-                        m_grid.setEdge(e.vertex, e.heading, RouterGrid::noNet);
-                        changed = true;
-                        break;
-                    }
+        const auto trim = [&](int net, const WireStep& s) {
+            if (m_grid.edge(s.vertex, s.heading) != net) return false;
+            for (const int end : {s.vertex, s.vertex + 1})
+                if (m_grid.degree(net, end) == 1 && m_grid.pinNet(end) != net) {
+                    m_grid.setEdge(s.vertex, s.heading, RouterGrid::noNet);
+                    return true;
+                }
+            return false;
+        };
+        for (std::size_t i = 0; i < m_trunks.size(); ++i) {
+            const int net = static_cast<int>(i);
+            const auto& steps = m_trunks[i].steps;
+            bool changed = !steps.empty(); // a trunk that bodies interrupt has ends in its middle too
+            while (changed) {
+                changed = false;
+                for (const WireStep& s : steps) changed = trim(net, s) || changed;
+                for (auto s = steps.rbegin(); s != steps.rend(); ++s) changed = trim(net, *s) || changed;
             }
         }
     }
@@ -312,9 +355,13 @@ class Router {
     Routes result() {
         trimTrunks();
         Routes routes;
-        for (const NetWires& wires : m_nets)
-            routes.missing.insert(routes.missing.end(), wires.missing.begin(), wires.missing.end());
+        for (std::size_t net = 0; net < m_laid.back().size(); ++net)
+            for (const Branch& branch : m_laid.back()[net])
+                if (branch.steps.empty())
+                    routes.missing.push_back(
+                        {static_cast<int>(net), m_in.pins[branch.pin].at, branch.closest});
         for (int v = m_grid.width(); v < m_grid.size() - m_grid.width(); ++v) {
+            if (!m_grid.wired(v)) continue;
             for (const int heading : {RouterGrid::east, RouterGrid::south}) {
                 const int net = m_grid.edge(v, heading);
                 if (net == RouterGrid::noNet || m_grid.edge(v, (heading + 2) % 4) == net) continue;
@@ -326,6 +373,7 @@ class Router {
         }
         std::sort(routes.segments.begin(), routes.segments.end());
         std::sort(routes.dots.begin(), routes.dots.end());
+        std::sort(routes.missing.begin(), routes.missing.end());
         return routes;
     }
 
@@ -343,26 +391,35 @@ class Router {
         }
     }
 
-    const RouterInput& m_in;
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+
+    RouterInput m_in;
     RouterGrid m_grid;
-    std::vector<NetWires> m_nets;
-    std::vector<std::vector<const RouterPin*>> m_pins;
-    std::vector<Edge> m_trunks;
-    std::vector<int> m_cost, m_railOf;
-    std::vector<Point> m_at;
-    Box m_goal;
-    std::vector<bool> m_hasRail;
-    std::vector<std::uint32_t> m_seen, m_inTree;
-    std::vector<std::int8_t> m_from, m_lead;
-    std::vector<std::vector<int>> m_buckets;
-    std::size_t m_top = 0;
-    std::uint32_t m_searchStamp = 0, m_treeStamp = 0;
+    WireSearch m_search{m_grid};
+    Touched m_touched; ///< where the grid holds other than at the same step of laying the last answer
+    std::array<std::vector<Branches>, passes> m_laid; ///< by net, after each pass
+    std::vector<Trunk> m_trunks;                      ///< by net; without steps where there is no rail
+    std::vector<std::vector<std::size_t>> m_pins;     ///< by net
+    std::vector<bool> m_isRail;
+    std::vector<std::size_t> m_before; ///< by pin: its branch in the last answer, while one net is laid
 };
 
-} // namespace
+Router::Router() : d(std::make_unique<Private>()) {
+}
+Router::~Router() = default;
+Router::Router(Router&&) noexcept = default;
+Router& Router::operator=(Router&&) noexcept = default;
+
+Routes Router::route(const RouterInput& in) {
+    return d->route(in);
+}
+
+int Router::searches() const {
+    return d->searches();
+}
 
 Routes route(const RouterInput& in) {
-    return Router(in).run();
+    return Router().route(in);
 }
 
 } // namespace blinkwright::widgets::hookup

@@ -6,6 +6,8 @@
 //   Routes routes = route(in);
 //   routes.segments   // straight runs, each of one net
 //   routes.dots       // where three or more branches of one net meet
+//   Router router;    // the same for one drawing again and again: lays anew only what a change can reach
+//   routes = router.route(in);
 // It holds that no wire enters a body or touches a pin of another net, that no two nets share a stretch, and
 // that they cross at right angles only. A pin that cannot be reached is named in `missing`; nothing is drawn
 // through a part.
@@ -13,6 +15,7 @@
 
 #include "widgets/hookup/geometry.h"
 
+#include <memory>
 #include <vector>
 
 namespace blinkwright::widgets::hookup {
@@ -21,12 +24,14 @@ struct RouterPin {
     Point at;     ///< on the grid
     Point lead;   ///< one grid step away from the body
     int net = -1; ///< -1: open; no wire may touch it
+    bool operator==(const RouterPin&) const = default;
 };
 
 /// A long straight wire that a big net hangs on, above or below all parts.
 struct Rail {
     int net = 0;
     int y = 0;
+    bool operator==(const Rail&) const = default;
 };
 
 struct RouterInput {
@@ -51,6 +56,7 @@ struct Dot {
 struct Missing {
     int net = 0;
     Point a, b;
+    auto operator<=>(const Missing&) const = default;
 };
 
 struct Routes {
@@ -58,8 +64,27 @@ struct Routes {
     std::vector<Dot> dots;
     std::vector<Missing> missing;
     int crossings = 0;
+    bool operator==(const Routes&) const = default;
 };
 
+/// Remembers each search together with all that it looked at. A search whose sight nothing has changed in
+/// would end as it did, so its wire is taken as it was; the answer is always that of a router without a
+/// memory.
+class Router {
+  public:
+    Router();
+    ~Router();
+    Router(Router&&) noexcept;
+    Router& operator=(Router&&) noexcept;
+    Routes route(const RouterInput& in);
+    int searches() const; ///< done for the last answer
+
+  private:
+    class Private;
+    std::unique_ptr<Private> d;
+};
+
+/// The answer for one input alone.
 Routes route(const RouterInput& in);
 
 } // namespace blinkwright::widgets::hookup

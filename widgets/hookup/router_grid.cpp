@@ -3,7 +3,8 @@
 namespace blinkwright::widgets::hookup {
 
 namespace {
-constexpr int margin = 6 * pitch;           ///< room for detours around the outermost parts
+constexpr int margin = 6 * pitch; ///< room for detours around the outermost parts
+constexpr int sheet = 16 * pitch;
 constexpr long long mostVertices = 1500000; ///< a drawing of 12,000 units square
 
 template <class Mark>
@@ -16,9 +17,23 @@ void overGrid(const Box& box, Point origin, int width, int height, Mark mark) {
     for (int y = y0; y <= y1; ++y)
         for (int x = x0; x <= x1; ++x) mark(static_cast<std::size_t>(y * width + x));
 }
+int headingOf(Point lead) {
+    if (lead.x != 0) return lead.x > 0 ? RouterGrid::east : RouterGrid::west;
+    return lead.y > 0 ? RouterGrid::south : RouterGrid::north;
+}
+
+Box boxAt(Point p) {
+    return {p.x, p.y, p.x, p.y};
+}
+
+Box reachOf(const Box& body) {
+    return body.grown(clearance + pitch);
+}
+
 } // namespace
 
-RouterGrid::RouterGrid(const RouterInput& in) {
+/// Rounded up to whole sheets, so that a part that moves at the edge seldom changes it.
+RouterGrid::Size RouterGrid::sizeFor(const RouterInput& in) {
     bool any = false;
     Box all;
     const auto take = [&](const Box& box) {
@@ -26,18 +41,22 @@ RouterGrid::RouterGrid(const RouterInput& in) {
         any = true;
     };
     for (const Box& box : in.bodies) take(box);
-    for (const RouterPin& pin : in.pins) take({pin.at.x, pin.at.y, pin.at.x, pin.at.y});
+    for (const RouterPin& pin : in.pins) take(boxAt(pin.at));
     for (const Rail& rail : in.rails) take({all.left, rail.y, all.left, rail.y});
     all = all.grown(margin);
+    const auto down = [](int v) { return v >= 0 ? v / sheet : -((-v + sheet - 1) / sheet); };
+    const Point first{down(all.left), down(all.top)}, last{down(all.right) + 1, down(all.bottom) + 1};
+    return {{first.x * sheet, first.y * sheet},
+            (last.x - first.x) * (sheet / pitch) + 1,
+            (last.y - first.y) * (sheet / pitch) + 1};
+}
 
-    const auto down = [](int v) { return v >= 0 ? v / pitch : -((-v + pitch - 1) / pitch); };
-    m_origin = {down(all.left) * pitch, down(all.top) * pitch};
-    m_width = (all.right - m_origin.x) / pitch + 1;
-    m_height = (all.bottom - m_origin.y) / pitch + 1;
-    if (static_cast<long long>(m_width) * m_height > mostVertices) {
-        m_tooLarge = true;
-        m_width = m_height = 1;
-    }
+void RouterGrid::take(const RouterInput& in) {
+    m_wanted = sizeFor(in);
+    m_origin = m_wanted.origin;
+    m_tooLarge = static_cast<long long>(m_wanted.width) * m_wanted.height > mostVertices;
+    m_width = m_tooLarge ? 1 : m_wanted.width;
+    m_height = m_tooLarge ? 1 : m_wanted.height;
     m_steps = {1, m_width, -1, -m_width};
 
     const std::size_t n = at(size());
@@ -45,29 +64,75 @@ RouterGrid::RouterGrid(const RouterInput& in) {
     m_near.assign(n, 0);
     m_quiet.assign(n, 0);
     m_pinCount.assign(n, 0);
+    m_pinLead.assign(n, -1);
     m_pinNet.assign(n, noNet);
     m_edges.assign(n, {noNet, noNet, noNet, noNet});
     if (m_tooLarge) return;
 
-    for (const Box& box : in.bodies) {
-        overGrid(box.grown(clearance), m_origin, m_width, m_height, [&](std::size_t v) { m_blocked[v] = 1; });
-        overGrid(box.grown(clearance + pitch), m_origin, m_width, m_height,
-                 [&](std::size_t v) { m_near[v] = 1; });
-    }
-    for (const Box& box : in.quiet)
-        overGrid(box, m_origin, m_width, m_height, [&](std::size_t v) { m_quiet[v] = 1; });
+    for (const Box& body : in.bodies) coverBody(body, 1);
+    for (const Box& box : in.quiet) cover(m_quiet, box, 1);
     // The rim stops every search, so that no neighbour lies outside.
     for (int x = 0; x < m_width; ++x) m_blocked[at(x)] = m_blocked[at(size() - 1 - x)] = 1;
     for (int y = 0; y < m_height; ++y)
         m_blocked[at(y * m_width)] = m_blocked[at(y * m_width + m_width - 1)] = 1;
+    setPins(in.pins);
+}
 
-    for (const RouterPin& pin : in.pins) {
+bool RouterGrid::canChange(const RouterInput& from, const RouterInput& to) const {
+    return !m_tooLarge && m_width > 0 && from.bodies.size() == to.bodies.size() &&
+           from.quiet.size() == to.quiet.size() && from.pins.size() == to.pins.size() &&
+           from.nets == to.nets && sizeFor(to) == m_wanted;
+}
+
+void RouterGrid::change(const RouterInput& from, const RouterInput& to, Touched& touched) {
+    for (std::size_t i = 0; i < to.bodies.size(); ++i) {
+        if (from.bodies[i] == to.bodies[i]) continue;
+        coverBody(from.bodies[i], -1);
+        coverBody(to.bodies[i], 1);
+        for (const Box& body : {from.bodies[i], to.bodies[i]}) touched.mark(reachOf(body));
+    }
+    for (std::size_t i = 0; i < to.quiet.size(); ++i) {
+        if (from.quiet[i] == to.quiet[i]) continue;
+        cover(m_quiet, from.quiet[i], -1);
+        cover(m_quiet, to.quiet[i], 1);
+        for (const Box& box : {from.quiet[i], to.quiet[i]}) touched.mark(box);
+    }
+    if (from.pins == to.pins) return;
+    for (std::size_t i = 0; i < to.pins.size(); ++i)
+        if (from.pins[i] != to.pins[i])
+            for (const Point p : {from.pins[i].at, to.pins[i].at}) touched.mark(boxAt(p));
+    for (const RouterPin& pin : from.pins) {
+        const std::size_t v = at(vertex(pin.at));
+        m_pinCount[v] = 0;
+        m_pinLead[v] = -1;
+        m_pinNet[v] = noNet;
+    }
+    setPins(to.pins);
+}
+
+void RouterGrid::cover(Counts& counts, const Box& box, int by) {
+    overGrid(box, m_origin, m_width, m_height,
+             [&](std::size_t v) { counts[v] = static_cast<std::uint16_t>(counts[v] + by); });
+}
+
+void RouterGrid::coverBody(const Box& body, int by) {
+    cover(m_blocked, body.grown(clearance), by);
+    cover(m_near, reachOf(body), by);
+}
+
+void RouterGrid::setPins(const std::vector<RouterPin>& pins) {
+    for (const RouterPin& pin : pins) {
         const std::size_t v = at(vertex(pin.at));
         const int net = pin.net >= 0 ? pin.net : openPin;
         // Parts laid on one another can put two nets' pins on one spot: then no wire may touch it.
-        m_pinNet[v] = m_pinCount[v] == 0 || m_pinNet[v] == net ? net : openPin;
+        m_pinNet[v] = static_cast<std::int16_t>(m_pinCount[v] == 0 || m_pinNet[v] == net ? net : openPin);
         if (m_pinCount[v] < 255) ++m_pinCount[v];
+        m_pinLead[v] = static_cast<std::int8_t>(headingOf(pin.lead));
     }
+}
+
+Box RouterGrid::area() const {
+    return {m_origin.x, m_origin.y, m_origin.x + (m_width - 1) * pitch, m_origin.y + (m_height - 1) * pitch};
 }
 
 int RouterGrid::vertex(Point p) const {
@@ -97,7 +162,7 @@ bool RouterGrid::crossed(int net, int v) const {
 }
 
 int RouterGrid::costAmongOthers(int net, int v, int heading) const {
-    int cost = m_near[at(v)] * nearBodyCost + m_quiet[at(v)] * quietCost;
+    int cost = (m_near[at(v)] ? nearBodyCost : 0) + (m_quiet[at(v)] ? quietCost : 0);
     const auto foreign = [net](int other) { return other != noNet && other != net; };
     const int ahead = edge(v, heading), behind = edge(v, (heading + 2) % 4);
     if (foreign(ahead) || foreign(behind)) return never;

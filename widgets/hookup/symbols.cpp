@@ -1,6 +1,6 @@
 #include "widgets/hookup/symbols.h"
 
-#include <QPainterPath>
+#include <QPolygonF>
 
 #include <array>
 
@@ -29,15 +29,23 @@ void plusMark(QPainter& p, double x, double y) {
     line(p, x, y - 3, x, y + 3);
 }
 
-void drawResistor(QPainter& p) {
+void drawResistor(QPainter& p, Shapes shapes) {
+    if (shapes == Shapes::ieee315) { // three full waves between straight ends
+        QPolygonF zigzag{QPointF(-30, 0), QPointF(-18, 0)};
+        for (int peak = 0; peak < 6; ++peak) zigzag << QPointF(-15 + 6 * peak, peak % 2 == 0 ? -7 : 7);
+        zigzag << QPointF(18, 0) << QPointF(30, 0);
+        p.drawPolyline(zigzag);
+        return;
+    }
     line(p, -30, 0, -18, 0);
     line(p, 18, 0, 30, 0);
     p.drawRect(QRectF(-18, -7, 36, 14));
 }
 
-void drawVariable(QPainter& p) {
-    drawResistor(p);
-    arrow(p, {0, -30}, {0, -7.8}, 6);
+void drawVariable(QPainter& p, Shapes shapes) {
+    drawResistor(p, shapes);
+    // The contact touches the box, or the middle of the zig-zag's slope.
+    arrow(p, {0, -30}, {0, shapes == Shapes::ieee315 ? -2.5 : -7.8}, 6);
 }
 
 void drawCapacitor(QPainter& p, bool polarised) {
@@ -66,7 +74,20 @@ void drawLamp(QPainter& p) {
     arrow(p, {2.5, -11}, {7.5, -18.5}, 4.5);
 }
 
-void drawSupply(QPainter& p) {
+/// Multicell battery of IEEE 315: long and short lines of one width, the long one being the plus pole.
+void drawMulticell(QPainter& p) {
+    constexpr double gap = 4.4, first = -2.5 * gap; // three cells
+    line(p, -30, 0, first, 0);
+    line(p, -first, 0, 30, 0);
+    for (int i = 0; i < 6; ++i) {
+        const double half = i % 2 == 0 ? 14 : 7;
+        line(p, first + gap * i, -half, first + gap * i, half);
+    }
+    plusMark(p, -18, -9);
+}
+
+void drawSupply(QPainter& p, Shapes shapes) {
+    if (shapes == Shapes::ieee315) return drawMulticell(p);
     line(p, -30, 0, -9, 0);
     line(p, 9, 0, 30, 0);
     for (const double x : {-9.0, 3.0}) line(p, x, -14, x, 14);
@@ -95,13 +116,13 @@ void drawToggle(QPainter& p, bool closed) {
 void drawSymbol(QPainter& painter, const PartView& part) {
     switch (part.kind) {
     case PartKind::supply:
-        drawSupply(painter);
+        drawSupply(painter, part.style.shapes);
         break;
     case PartKind::resistor:
-        drawResistor(painter);
+        drawResistor(painter, part.style.shapes);
         break;
     case PartKind::variable:
-        drawVariable(painter);
+        drawVariable(painter, part.style.shapes);
         break;
     case PartKind::capacitor:
         drawCapacitor(painter, part.polarised);

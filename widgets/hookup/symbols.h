@@ -1,7 +1,8 @@
 // The symbols, drawn lying about their own middle with the painter's pen and no brush. Shapes after IEC 60617
 // (resistor 04-01-01, capacitor 04-02-01 and polarised 04-02-05, diode 05-03-01, light-emitting diode
 // 05-03-02, primary cell 06-15-01, make contact 07-02-01, resistor with a moving contact 04-01-07; numbers
-// from memory).
+// from memory), or where they differ after IEEE 315: the zig-zag resistor and the multicell battery (from
+// memory).
 //
 //   painter.setTransform(...);            // to the part's pose
 //   drawSymbol(painter, part);

@@ -13,7 +13,7 @@ constexpr int labelRoom = 44; ///< width kept quiet beside a part, whatever its 
 
 /// Where a label would like to stand; taken by kind alone, so that a changed value never moves a wire.
 Box roomForLabel(const PartView& part) {
-    const Box body = placed(bodyOf(part.kind), part.pose);
+    const Box body = placed(bodyOf(part), part.pose);
     const int middle = (body.top + body.bottom) / 2;
     if (part.pose.upright()) return {body.right + 4, middle - 14, body.right + labelRoom, middle + 14};
     return {body.left, body.top - 18, body.right, body.top - 2};
@@ -30,17 +30,14 @@ RouterInput routerInput(const std::vector<PartView>& parts, const circuit::Circu
 
     Box all;
     for (const PartView& part : parts) {
-        const Box extent = placed(extentOf(part.kind), part.pose);
+        const Box extent = placed(extentOf(part), part.pose);
         all = in.bodies.empty() ? extent : all.with(extent);
-        in.bodies.push_back(placed(bodyOf(part.kind), part.pose));
+        in.bodies.push_back(placed(bodyOf(part), part.pose));
         if (part.kind != circuit::PartKind::timer) in.quiet.push_back(roomForLabel(part));
-        for (int pin = 0; pin < static_cast<int>(pinsOf(part.kind).size()); ++pin) {
+        for (int pin = 0; pin < static_cast<int>(pinsOf(part).size()); ++pin) {
             const auto net = netOf.find({part.id, pin});
-            Pose turnOnly = part.pose;
-            turnOnly.at = {};
-            in.pins.push_back({placed(pinsOf(part.kind)[static_cast<std::size_t>(pin)], part.pose),
-                               placed(leadOf(part.kind, pin), turnOnly),
-                               net == netOf.end() ? -1 : net->second});
+            in.pins.push_back({placed(pinsOf(part)[static_cast<std::size_t>(pin)], part.pose),
+                               leadOf(part, pin), net == netOf.end() ? -1 : net->second});
         }
     }
     const auto onGrid = [](int v) {

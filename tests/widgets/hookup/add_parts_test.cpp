@@ -16,7 +16,7 @@ PartView viewAt(PartKind kind, const circuit::Placement& place) {
     return view;
 }
 Box boxOf(const PartView& part) {
-    return placed(extentOf(part.kind), part.pose);
+    return placed(extentOf(part), part.pose);
 }
 
 TEST(NewParts, FirstOneStandsWhereItIsWantedOnTheGrid) {

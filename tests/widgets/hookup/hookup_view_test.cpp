@@ -258,7 +258,8 @@ TEST_F(Hookup, ToolTipsNamePartsAndPins) {
     EXPECT_EQ(toolTipAt(middleOf("R2")), QStringLiteral("R2, resistor, 68 kΩ"));
     const auto timer = drawing.find(id("U1"))->pose;
     const hookup::Point reset =
-        placed(hookup::pinsOf(circuit::PartKind::timer)[circuit::timerPin::reset], timer);
+        placed(hookup::pinsOf(circuit::PartKind::timer, hookup::TimerLook::package)[circuit::timerPin::reset],
+               timer);
     EXPECT_EQ(toolTipAt(inView(QPointF(reset.x, reset.y))), QStringLiteral("U1, pin 4, reset\nnet supply"));
 }
 

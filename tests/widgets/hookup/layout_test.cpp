@@ -13,9 +13,14 @@ namespace {
 using circuit::Circuit;
 using circuit::PartKind;
 
-void expectNoOverlap(const Circuit& circuit, const std::map<circuit::PartId, Pose>& poses) {
+constexpr TimerLook bothLooks[] = {TimerLook::package, TimerLook::block};
+
+void expectNoOverlap(const Circuit& circuit, const std::map<circuit::PartId, Pose>& poses,
+                     TimerLook look = TimerLook::package) {
     ASSERT_EQ(poses.size(), circuit.parts().size());
-    const auto extent = [&](const circuit::Part& p) { return placed(extentOf(p.kind), poses.at(p.id)); };
+    const auto extent = [&](const circuit::Part& p) {
+        return placed(extentOf(p.kind, look), poses.at(p.id));
+    };
     for (std::size_t i = 0; i < circuit.parts().size(); ++i)
         for (std::size_t k = 0; k < i; ++k) {
             const circuit::Part &a = circuit.parts()[i], &b = circuit.parts()[k];
@@ -40,7 +45,7 @@ TEST_P(SampleLayout, KeepsStatedPlaces) {
 
 TEST_P(SampleLayout, WithoutPlacesOverlapsNothing) {
     const Circuit circuit = test::withoutDrawing(test::sample(GetParam()));
-    expectNoOverlap(circuit, layOut(circuit));
+    for (const TimerLook look : bothLooks) expectNoOverlap(circuit, layOut(circuit, look), look);
 }
 
 TEST_P(SampleLayout, PutsTimingRightOutputLeftAndSupplyFarLeft) {
@@ -52,17 +57,31 @@ TEST_P(SampleLayout, PutsTimingRightOutputLeftAndSupplyFarLeft) {
     for (const circuit::Part& part : circuit.parts()) EXPECT_LE(x("BT1"), x(part.ref.c_str())) << part.ref;
 }
 
+TEST_P(SampleLayout, PutsTimingLeftAndOutputRightOfABlock) {
+    const Circuit circuit = test::withoutDrawing(test::sample(GetParam()));
+    const auto poses = layOut(circuit, TimerLook::block);
+    const auto x = [&](const char* ref) { return poses.at(circuit.findRef(ref)->id).at.x; };
+    for (const char* timing : {"R1", "R2", "C1", "C2"}) EXPECT_LT(x(timing), x("U1")) << timing;
+    for (const char* output : {"R3", "D1"}) EXPECT_GT(x(output), x("U1")) << output;
+    for (const circuit::Part& part : circuit.parts()) EXPECT_LE(x("BT1"), x(part.ref.c_str())) << part.ref;
+}
+
 TEST_P(SampleLayout, LabelsCoverNoSymbolNoWireAndNoOtherLabel) {
     const Circuit drawn = test::sample(GetParam()), bare = test::withoutDrawing(drawn);
-    for (const Circuit* circuit : {&drawn, &bare}) {
+    for (const auto& [circuit, look] :
+         {std::pair(&drawn, TimerLook::package), std::pair(&bare, TimerLook::package),
+          std::pair(&drawn, TimerLook::block), std::pair(&bare, TimerLook::block)}) {
+        SCOPED_TRACE(look == TimerLook::package ? "package" : "block");
+        SCOPED_TRACE(circuit == &drawn ? "drawn" : "without places");
         Drawing drawing;
+        drawing.setStyle({Shapes::ieee315, look}); // both shapes take the same room
         drawing.show(*circuit);
         for (std::size_t i = 0; i < drawing.labels().size(); ++i) {
             const QRectF label = drawing.labels()[i].rect;
             const std::string ref = circuit->parts()[i].ref;
             if (label.isEmpty()) continue;
             for (const PartView& part : drawing.parts()) {
-                const Box box = placed(bodyOf(part.kind), part.pose);
+                const Box box = placed(bodyOf(part), part.pose);
                 EXPECT_FALSE(
                     label.intersects(QRectF(QPointF(box.left, box.top), QPointF(box.right, box.bottom))))
                     << ref << " on " << part.ref.toStdString();
@@ -117,24 +136,36 @@ TEST(Geometry, SnapsPlacesToTheGridAndTurnsToQuarters) {
 }
 
 TEST(Geometry, PinsLieOnTheGridOutsideTheBody) {
-    for (const PartKind kind : circuit::allKinds) {
-        ASSERT_EQ(pinsOf(kind).size(), circuit::info(kind).pins.size());
-        for (const Point pin : pinsOf(kind)) {
-            EXPECT_EQ(pin.x % pitch, 0);
-            EXPECT_EQ(pin.y % pitch, 0);
-            EXPECT_FALSE(bodyOf(kind).grown(clearance).holds(pin)) << circuit::info(kind).name;
+    for (const TimerLook look : bothLooks)
+        for (const PartKind kind : circuit::allKinds) {
+            ASSERT_EQ(pinsOf(kind, look).size(), circuit::info(kind).pins.size());
+            for (const Point pin : pinsOf(kind, look)) {
+                EXPECT_EQ(pin.x % pitch, 0);
+                EXPECT_EQ(pin.y % pitch, 0);
+                EXPECT_FALSE(bodyOf(kind, look).grown(clearance).holds(pin)) << circuit::info(kind).name;
+            }
         }
-    }
 }
 
 TEST(Geometry, TimerShowsThePackageFromAbove) {
-    const auto pins = pinsOf(PartKind::timer);
+    const auto pins = pinsOf(PartKind::timer, TimerLook::package);
     for (std::size_t i = 0; i < 4; ++i) {
         EXPECT_LT(pins[i].x, 0) << "pin " << i + 1 << " is on the left";
         EXPECT_GT(pins[i + 4].x, 0) << "pin " << i + 5 << " is on the right";
         EXPECT_EQ(pins[i].y, pins[7 - i].y) << "pins " << i + 1 << " and " << 8 - i << " face one another";
     }
     EXPECT_LT(pins[0].y, pins[3].y);
+}
+
+TEST(Geometry, TimerAsABlockHasInputsLeftOutputRightSupplyOnTopAndGroundBelow) {
+    using namespace circuit::timerPin;
+    const Point left{-pitch, 0}, right{pitch, 0}, up{0, -pitch}, down{0, pitch};
+    const auto lead = [](int pin) { return leadOf(PartKind::timer, TimerLook::block, pin); };
+    for (const int input : {trigger, threshold, discharge, reset, control})
+        EXPECT_EQ(lead(input), left) << input;
+    EXPECT_EQ(lead(output), right);
+    EXPECT_EQ(lead(supply), up);
+    EXPECT_EQ(lead(ground), down);
 }
 
 } // namespace
