@@ -49,7 +49,12 @@ std::string valueText(const KeyInfo& key, const Value& value) {
     struct Writer {
         const KeyInfo& key;
         std::string operator()(const circuit::Null&) const { return "none"; }
-        std::string operator()(double v) const { return units::formatQuantity(v, key.unit, digits); }
+        std::string operator()(double v) const {
+            // A tolerance as people say it: 20 %.
+            if (key.shape == Shape::tolerance)
+                return units::formatQuantity(100 * v, key.unit, digits - 2) + "\u00a0%";
+            return units::formatQuantity(v, key.unit, digits);
+        }
         std::string operator()(bool v) const { return v ? "yes" : "no"; }
         std::string operator()(const std::string& v) const { return v; }
         std::string operator()(const Interval& v) const {

@@ -103,6 +103,12 @@ TEST_F(HookupEditing, AMovedPartAsksForNoRunAndARewiredOneDoes) {
     EXPECT_NE(window.live().shown(), study);
 }
 
+TEST_F(HookupEditing, APartIsTakenBetweenItsPinsHoweverSmallItIsShown) {
+    while (window.hookup().zoom() > 0.25) window.hookup().zoomBy(0.8);
+    hand.drag(hand.middle("R1"), hand.middle("R1") + QPoint(20, 0));
+    isOneStep("Move R1");
+}
+
 TEST_F(HookupEditing, ADragThatComesBackOrIsEscapedIsNoStep) {
     const QPoint at = hand.middle("C1");
     hand.press(at);

@@ -65,7 +65,7 @@ class HookupView::Private {
 
     void changed() {
         groundStale = true;
-        scene.setReach(pinReachHere(), std::max(wireReach, wireReach / camera.zoom()));
+        scene.setReach(reachHere(pinReach), reachHere(wireReach));
         hand.setSlack(clickSlack_px / camera.zoom());
         syncBars();
         view->viewport()->update();
@@ -176,7 +176,11 @@ class HookupView::Private {
     void handMoved(); ///< after each step of a gesture
     void arrow(hookup::Way way, Qt::KeyboardModifiers keys);
     void nudge(int dx, int dy);
-    double pinReachHere() const { return std::max(pinReach, pinReach / camera.zoom()); }
+    /// The same on the screen at every zoom, but never so far that a part cannot be taken between its pins.
+    double reachHere(double units) const {
+        constexpr double most = 1.4;
+        return units * std::clamp(1 / camera.zoom(), 1.0, most);
+    }
 
     void hover(std::optional<PartId> id) {
         if (id == hovered) return;
@@ -204,7 +208,7 @@ class HookupView::Private {
     }
 
     QString toolTipAt(QPointF at) const {
-        if (const auto pin = drawing.pinAt(at, pinReachHere())) {
+        if (const auto pin = drawing.pinAt(at, reachHere(pinReach))) {
             const PartView* part = drawing.find(pin->part);
             const QString net = drawing.netName(pin->part, pin->pin);
             const QString name =
