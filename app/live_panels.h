@@ -68,7 +68,7 @@ class LivePanels : public QObject {
     std::shared_ptr<const engine::Curves> m_echo;
     int m_gesture = 0;             ///< of the document; 0 between gestures
     quint64 m_gestureRevision = 0; ///< the document's when the gesture began
-    circuit::Circuit m_asked;        ///< the last circuit that a run was asked for
+    circuit::Circuit m_asked;      ///< the last circuit that a run was asked for
     bool m_askedRoughly = false;   ///< the last request was of a drag
     bool m_freshFile = false;      ///< the next curves are the first of their file
     bool m_freshDrawing = false;   ///< the next drawing is

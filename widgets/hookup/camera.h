@@ -20,7 +20,7 @@ class Camera {
 
     double zoom() const { return m_zoom; }
     QRectF content() const { return m_paper; } ///< what can be brought into view [units]
-    QRectF seen() const; ///< what is in view, before it is rounded to pixels [units]
+    QRectF seen() const;                       ///< what is in view, before it is rounded to pixels [units]
     /// Pixels from the drawing's origin to the view's left upper corner.
     QPointF corner() const;
 

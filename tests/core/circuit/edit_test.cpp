@@ -34,20 +34,7 @@ struct Edits : testing::Test {
         c.reels = {{r1, r2, r3}};
     }
 
-    /// Does an edit, checks that its inverse brings everything back and that doing it again is the same, and
-    /// leaves the circuit changed.
-    void doAndBack(const Edit& edit) {
-        const Snapshot before(c);
-        auto back = apply(c, edit);
-        ASSERT_TRUE(back) << back.fault().message();
-        const Snapshot after(c);
-        auto again = apply(c, back.value());
-        ASSERT_TRUE(again) << again.fault().message();
-        EXPECT_EQ(Snapshot(c), before);
-        back = apply(c, again.value());
-        ASSERT_TRUE(back) << back.fault().message();
-        EXPECT_EQ(Snapshot(c), after);
-    }
+    void doAndBack(const Edit& edit) { tests::doAndBack(c, edit); }
     void refuses(const Edit& edit, std::string_view message) {
         const Snapshot before(c);
         const auto back = apply(c, edit);

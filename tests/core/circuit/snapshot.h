@@ -24,10 +24,9 @@ struct Snapshot {
     bool operator==(const Snapshot&) const = default;
 };
 
-/// Does an edit under its text, checks that its inverse brings everything back and that doing it again is the
-/// same, and leaves it done.
-inline void does(circuit::Circuit& c, const circuit::Edit& edit, std::string_view text) {
-    EXPECT_EQ(describe(c, edit), text);
+/// Does an edit, checks that its inverse brings everything back and that doing it again is the same, and
+/// leaves it done.
+inline void doAndBack(circuit::Circuit& c, const circuit::Edit& edit) {
     const Snapshot before(c);
     auto back = apply(c, edit);
     ASSERT_TRUE(back) << back.fault().message();
@@ -35,8 +34,15 @@ inline void does(circuit::Circuit& c, const circuit::Edit& edit, std::string_vie
     auto again = apply(c, back.value());
     ASSERT_TRUE(again) << again.fault().message();
     EXPECT_EQ(Snapshot(c), before);
-    ASSERT_TRUE(apply(c, again.value()));
+    back = apply(c, again.value());
+    ASSERT_TRUE(back) << back.fault().message();
     EXPECT_EQ(Snapshot(c), after);
+}
+
+/// The same under its text for the undo list.
+inline void does(circuit::Circuit& c, const circuit::Edit& edit, std::string_view text) {
+    EXPECT_EQ(describe(c, edit), text);
+    doAndBack(c, edit);
 }
 
 inline void does(circuit::Circuit& c, const Result<circuit::Edit>& edit, std::string_view text) {
