@@ -52,11 +52,13 @@ class LivePanels : public QObject {
     void show(const LiveRun::Outcome& outcome);
     void showCircuit();
     void showNothing();
+    void showEmpty();
     void showStudy(std::shared_ptr<const study::Study> study);
     void showGlow();
     void activate(const QString& place);
     void setEcho(std::shared_ptr<const engine::Curves> echo);
     bool isStale(const LiveRun::Outcome& outcome) const;
+    bool isDrawnOtherwiseOnly() const;
 
     Document& m_document;
     Panels m_panels;
@@ -66,8 +68,10 @@ class LivePanels : public QObject {
     std::shared_ptr<const engine::Curves> m_echo;
     int m_gesture = 0;             ///< of the document; 0 between gestures
     quint64 m_gestureRevision = 0; ///< the document's when the gesture began
+    circuit::Circuit m_asked;      ///< the last circuit that a run was asked for
     bool m_askedRoughly = false;   ///< the last request was of a drag
-    bool m_freshFile = false;      ///< the next result is the first of its file
+    bool m_freshFile = false;      ///< the next curves are the first of their file
+    bool m_freshDrawing = false;   ///< the next drawing is
 };
 
 } // namespace blinkwright::app

@@ -1,9 +1,12 @@
 #include "app/main_window.h"
 
+#include "app/hookup_actions.h"
+#include "app/hookup_wishes.h"
 #include "app/pane.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/hookup/part_palette.h"
 #include "widgets/readings/readings_view.h"
 #include "widgets/text/steady_label.h"
 #include "widgets/values/value_panel.h"
@@ -14,6 +17,7 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMenuBar>
 #include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
@@ -55,14 +59,19 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     QApplication::setAttribute(Qt::AA_DontShowIconsInMenus); // few entries have one: a ragged column
     makeLayout();
     m_live = new LivePanels(m_document, {*m_hookup, *m_values, *m_curves, *m_readings, *m_findings}, this);
+    m_wishes = new HookupWishes(m_document, *m_hookup, this);
+    m_hookupActions = new HookupActions(*this, m_document, *m_hookup, *m_wishes);
     makeFileMenu();
     makeEditMenu();
+    menuBar()->addMenu(m_hookupActions->partMenu());
     makeViewMenu();
     makeHelpMenu();
     makeToolBar();
     makeStatusBar();
 
     connect(m_live, &LivePanels::refused, this, &MainWindow::say);
+    connect(m_wishes, &HookupWishes::said, this, &MainWindow::say);
+    connect(m_palette, &widgets::PartPalette::chosen, m_hookup, &widgets::HookupView::placePart);
     connect(m_live, &LivePanels::studyShown, this, &MainWindow::showAvailability);
     connect(m_live, &LivePanels::echoChanged, this, &MainWindow::showAvailability);
     connect(&m_document, &Document::changed, this, &MainWindow::showRun);
@@ -92,7 +101,14 @@ void MainWindow::makeLayout() {
     m_curves = new widgets::CurvesView;
     m_readings = new widgets::ReadingsView;
     m_findings = new widgets::FindingsView;
-    auto* hookup = new Pane(tr("Hook-up"), m_hookup);
+    auto* board = new QWidget;
+    auto* boardColumn = new QVBoxLayout(board);
+    boardColumn->setContentsMargins(0, 0, 0, 0);
+    boardColumn->setSpacing(0);
+    m_palette = new widgets::PartPalette;
+    boardColumn->addWidget(m_palette);
+    boardColumn->addWidget(m_hookup, 1);
+    auto* hookup = new Pane(tr("Hook-up"), board);
     auto* curves = new Pane(tr("Curves"), m_curves);
     auto* readings = new Pane(tr("Readings"), m_readings);
     auto* values = new Pane(tr("Values"), m_values);
@@ -131,6 +147,7 @@ void MainWindow::say(const QString& sentence) {
 
 void MainWindow::showTheme(const widgets::Theme& theme) {
     m_live->setTheme(theme);
+    m_palette->setTheme(theme);
     for (Pane* pane : m_panes) pane->setTheme(theme);
     QPalette quiet = m_report->palette();
     quiet.setColor(QPalette::WindowText, theme.quietInk);
@@ -142,7 +159,7 @@ void MainWindow::showTitle() {
     const QString title = QString::fromStdString(m_document.circuit().title);
     const QString file = QFileInfo(m_document.path()).fileName();
     QString shown = title.isEmpty() ? file : tr("%1 (%2)").arg(title, file);
-    if (m_document.path().isEmpty()) shown = tr("No circuit");
+    if (m_document.path().isEmpty()) shown = title.isEmpty() ? tr("New circuit") : title;
     setWindowTitle(
         tr("%1[*] – Blinkwright").arg(shown.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]"))));
     setWindowFilePath({});

@@ -22,8 +22,14 @@ class QSpinBox;
 class QSplitter;
 class QToolButton;
 
+namespace blinkwright::widgets {
+class PartPalette;
+}
+
 namespace blinkwright::app {
 
+class HookupActions;
+class HookupWishes;
 class Pane;
 
 class MainWindow : public QMainWindow {
@@ -36,6 +42,7 @@ class MainWindow : public QMainWindow {
     LivePanels& live() { return *m_live; }
     Appearance& appearance() { return m_appearance; }
     widgets::HookupView& hookup() { return *m_hookup; }
+    HookupWishes& hookupWishes() { return *m_wishes; }
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
     widgets::ReadingsView& readings() { return *m_readings; }
@@ -85,6 +92,7 @@ class MainWindow : public QMainWindow {
     void showIcons(const widgets::Theme& theme);
 
     // file_actions.cpp
+    void startNew();
     void askOpen();
     void openInstead(const QString& path);
     bool save();
@@ -111,6 +119,9 @@ class MainWindow : public QMainWindow {
     QSplitter* m_bottom = nullptr;
     QLabel* m_report = nullptr;
     LivePanels* m_live = nullptr;
+    widgets::PartPalette* m_palette = nullptr;
+    HookupWishes* m_wishes = nullptr;
+    HookupActions* m_hookupActions = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;

@@ -1,5 +1,6 @@
 #include "core/circuit/edit.h"
 #include "core/io/circuit_file.h"
+#include "tests/core/circuit/snapshot.h"
 
 #include <gtest/gtest.h>
 #include <random>
@@ -7,17 +8,7 @@
 namespace blinkwright::circuit {
 namespace {
 
-/// Everything that an edit may touch, ids and places in lists included.
-struct Snapshot {
-    std::string text;
-    std::vector<Part> parts;
-    std::vector<Net> nets;
-    std::vector<std::vector<ValueRef>> ties;
-    std::vector<std::vector<PartId>> reels;
-    explicit Snapshot(const Circuit& c)
-        : text(io::writeCircuit(c)), parts(c.parts()), nets(c.nets()), ties(c.ties), reels(c.reels) {}
-    bool operator==(const Snapshot&) const = default;
-};
+using tests::Snapshot;
 
 struct Edits : testing::Test {
     Circuit c;
@@ -43,20 +34,7 @@ struct Edits : testing::Test {
         c.reels = {{r1, r2, r3}};
     }
 
-    /// Does an edit, checks that its inverse brings everything back and that doing it again is the same, and
-    /// leaves the circuit changed.
-    void doAndBack(const Edit& edit) {
-        const Snapshot before(c);
-        auto back = apply(c, edit);
-        ASSERT_TRUE(back) << back.fault().message();
-        const Snapshot after(c);
-        auto again = apply(c, back.value());
-        ASSERT_TRUE(again) << again.fault().message();
-        EXPECT_EQ(Snapshot(c), before);
-        back = apply(c, again.value());
-        ASSERT_TRUE(back) << back.fault().message();
-        EXPECT_EQ(Snapshot(c), after);
-    }
+    void doAndBack(const Edit& edit) { tests::doAndBack(c, edit); }
     void refuses(const Edit& edit, std::string_view message) {
         const Snapshot before(c);
         const auto back = apply(c, edit);
