@@ -15,8 +15,8 @@ inline constexpr std::size_t maxCircuitBytes = 8u << 20;
 
 /// Reads and checks a whole file. Refuses: text that is no JSON (line and column named), another format or
 /// version, a key given twice, a missing or out-of-range value, an unknown kind or pin, a pin in two nets, a
-/// reference used twice, no supply, no timer, numbers that are not finite, more than the limits of circuit.h.
-/// Unknown keys are kept.
+/// reference used twice, numbers that are not finite, more than the limits of circuit.h. Unknown keys are
+/// kept. A circuit that lacks a supply or a timer is read: what it lacks is for the findings to say.
 Result<circuit::Circuit> readCircuit(std::string_view text);
 
 /// Writes a circuit: keys in a fixed order, one part and one net a line, numbers as the shortest text that

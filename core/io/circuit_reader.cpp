@@ -110,12 +110,6 @@ class Reader {
                                       std::to_string(list->items.size())};
         for (std::size_t i = 0; i < list->items.size(); ++i)
             if (auto ok = part(list->items[i], item("parts", i)); !ok) return ok;
-        const auto has = [&](PartKind kind) {
-            return std::ranges::find(c.parts(), kind, &Part::kind) != c.parts().end();
-        };
-        if (!has(PartKind::supply))
-            return Fault{"parts", "there is no supply among them; a circuit needs one"};
-        if (!has(PartKind::timer)) return Fault{"parts", "there is no timer among them; a circuit needs one"};
         return {};
     }
 

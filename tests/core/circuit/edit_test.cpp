@@ -1,5 +1,6 @@
 #include "core/circuit/edit.h"
 #include "core/io/circuit_file.h"
+#include "tests/core/circuit/snapshot.h"
 
 #include <gtest/gtest.h>
 #include <random>
@@ -7,17 +8,7 @@
 namespace blinkwright::circuit {
 namespace {
 
-/// Everything that an edit may touch, ids and places in lists included.
-struct Snapshot {
-    std::string text;
-    std::vector<Part> parts;
-    std::vector<Net> nets;
-    std::vector<std::vector<ValueRef>> ties;
-    std::vector<std::vector<PartId>> reels;
-    explicit Snapshot(const Circuit& c)
-        : text(io::writeCircuit(c)), parts(c.parts()), nets(c.nets()), ties(c.ties), reels(c.reels) {}
-    bool operator==(const Snapshot&) const = default;
-};
+using tests::Snapshot;
 
 struct Edits : testing::Test {
     Circuit c;
