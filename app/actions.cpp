@@ -2,6 +2,7 @@
 #include "app/help_texts.h"
 #include "app/icons.h"
 #include "app/main_window.h"
+#include "app/pins_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -102,6 +103,9 @@ void MainWindow::makeViewMenu() {
         add(menu, tr("Zoom &out"), QKeySequence(tr("Ctrl+-")), this, [this] { zoomBy(1 / zoomStep); });
     m_clearEcho = add(menu, tr("Clear the &echo") + QStringLiteral("\t") + tr("Esc"), {}, this,
                       [this] { m_live->clearEcho(); });
+    menu->addSeparator();
+
+    menu->addActions(m_pinsActions->faces());
     menu->addSeparator();
 
     auto* begin = new QActionGroup(this);

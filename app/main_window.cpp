@@ -1,9 +1,13 @@
 #include "app/main_window.h"
 
 #include "app/pane.h"
+#include "app/pins_actions.h"
+#include "app/play_actions.h"
+#include "app/play_strip.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/pins/pins_view.h"
 #include "widgets/readings/readings_view.h"
 #include "widgets/text/steady_label.h"
 #include "widgets/values/value_panel.h"
@@ -14,9 +18,11 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMenuBar>
 #include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
@@ -55,14 +61,21 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     QApplication::setAttribute(Qt::AA_DontShowIconsInMenus); // few entries have one: a ragged column
     makeLayout();
     m_live = new LivePanels(m_document, {*m_hookup, *m_values, *m_curves, *m_readings, *m_findings}, this);
+    m_play = new PlayActions({*this, *m_live, *m_curves, *m_hookup, *m_playStrip}, m_settings);
+    m_pinsActions = new PinsActions(
+        {m_document, *m_live, *m_hookup, *m_pins, *m_values, *m_curves, *m_hookupFaces}, *m_play, this);
+    m_hookupPane->setCorner(m_pinsActions->makeSwitch());
     makeFileMenu();
     makeEditMenu();
     makeViewMenu();
+    menuBar()->addMenu(m_play->menu());
     makeHelpMenu();
     makeToolBar();
     makeStatusBar();
 
     connect(m_live, &LivePanels::refused, this, &MainWindow::say);
+    connect(m_play, &PlayActions::said, this, &MainWindow::say);
+    connect(m_pinsActions, &PinsActions::refused, this, &MainWindow::say);
     connect(m_live, &LivePanels::studyShown, this, &MainWindow::showAvailability);
     connect(m_live, &LivePanels::echoChanged, this, &MainWindow::showAvailability);
     connect(&m_document, &Document::changed, this, &MainWindow::showRun);
@@ -84,7 +97,11 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     restoreState();
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow() {
+    // A cell that is still being edited when the window goes must find nobody who would change the document.
+    delete m_pinsActions;
+    delete m_play;
+}
 
 void MainWindow::makeLayout() {
     m_hookup = new widgets::HookupView;
@@ -92,8 +109,19 @@ void MainWindow::makeLayout() {
     m_curves = new widgets::CurvesView;
     m_readings = new widgets::ReadingsView;
     m_findings = new widgets::FindingsView;
-    auto* hookup = new Pane(tr("Hook-up"), m_hookup);
-    auto* curves = new Pane(tr("Curves"), m_curves);
+    m_pins = new widgets::PinsView;
+    m_hookupFaces = new QStackedWidget;
+    m_hookupFaces->addWidget(m_hookup);
+    m_hookupFaces->addWidget(m_pins);
+    auto* hookup = m_hookupPane = new Pane(tr("Hook-up"), m_hookupFaces);
+    m_playStrip = new PlayStrip;
+    auto* played = new QWidget;
+    auto* under = new QVBoxLayout(played);
+    under->setContentsMargins(0, 0, 0, 0);
+    under->setSpacing(0);
+    under->addWidget(m_curves, 1);
+    under->addWidget(m_playStrip);
+    auto* curves = new Pane(tr("Curves"), played);
     auto* readings = new Pane(tr("Readings"), m_readings);
     auto* values = new Pane(tr("Values"), m_values);
     auto* findings = new Pane(tr("Findings"), m_findings);
@@ -131,6 +159,8 @@ void MainWindow::say(const QString& sentence) {
 
 void MainWindow::showTheme(const widgets::Theme& theme) {
     m_live->setTheme(theme);
+    m_pins->setTheme(theme);
+    m_play->setTheme(theme);
     for (Pane* pane : m_panes) pane->setTheme(theme);
     QPalette quiet = m_report->palette();
     quiet.setColor(QPalette::WindowText, theme.quietInk);

@@ -19,12 +19,16 @@ class QActionGroup;
 class QLabel;
 class QMenu;
 class QSpinBox;
+class QStackedWidget;
 class QSplitter;
 class QToolButton;
 
 namespace blinkwright::app {
 
 class Pane;
+class PinsActions;
+class PlayActions;
+class PlayStrip;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -36,6 +40,8 @@ class MainWindow : public QMainWindow {
     LivePanels& live() { return *m_live; }
     Appearance& appearance() { return m_appearance; }
     widgets::HookupView& hookup() { return *m_hookup; }
+    widgets::PinsView& pins() { return *m_pins; }
+    PlayActions& play() { return *m_play; }
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
     widgets::ReadingsView& readings() { return *m_readings; }
@@ -100,6 +106,9 @@ class MainWindow : public QMainWindow {
     Document m_document;
 
     widgets::HookupView* m_hookup = nullptr;
+    widgets::PinsView* m_pins = nullptr;
+    QStackedWidget* m_hookupFaces = nullptr; ///< drawing and pins
+    Pane* m_hookupPane = nullptr;
     widgets::ValuePanel* m_values = nullptr;
     widgets::CurvesView* m_curves = nullptr;
     widgets::ReadingsView* m_readings = nullptr;
@@ -111,6 +120,9 @@ class MainWindow : public QMainWindow {
     QSplitter* m_bottom = nullptr;
     QLabel* m_report = nullptr;
     LivePanels* m_live = nullptr;
+    PlayStrip* m_playStrip = nullptr;
+    PlayActions* m_play = nullptr;
+    PinsActions* m_pinsActions = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;

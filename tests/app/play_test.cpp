@@ -194,6 +194,9 @@ study::Study halfLit() {
     junction.ratedCurrent = 0.02;
     study.board.junctions.push_back(junction);
     study.curves.time_s = {0, 0.5, 0.5, 1, 1, 1.5, 1.5, 2};
+    for (auto* unused : {&study.curves.output_V, &study.curves.capacitor_V, &study.curves.upperLevel_V,
+                         &study.curves.lowerLevel_V})
+        unused->assign(study.curves.time_s.size(), 0);
     study.curves.lamps.push_back({{7}, "D1", "red", {0.01, 0.01, 0, 0, 0.01, 0.01, 0, 0}});
     return study;
 }

@@ -386,6 +386,14 @@ void CurvesView::setMoment(double time_s) {
     d->touchMoment();
 }
 
+void CurvesView::playMoment(double time_s) {
+    if (!drawable(d->curves)) return;
+    d->wanted = d->clamped(time_s);
+    if (d->wanted < d->shown.begin || d->wanted > d->shown.end)
+        d->show({d->wanted, d->wanted + d->shown.length()});
+    d->plot->setMoment(d->momentNow(), true);
+}
+
 void CurvesView::fit() {
     d->showFitted();
 }

@@ -2,6 +2,7 @@
 
 #include "widgets/hookup/camera.h"
 #include "widgets/hookup/drawing.h"
+#include "widgets/hookup/lamp_bar.h"
 #include "widgets/hookup/traverse.h"
 
 #include <QHelpEvent>
@@ -37,6 +38,7 @@ class HookupView::Private {
     Theme ownTheme = Theme::of(Theme::Mode::light);
     std::map<PartId, double> glow;
     std::optional<PartId> chosen, hovered;
+    bool lampsAsBars = false;
     bool keepFitted = true; ///< until the user zooms or pans
     bool spaceHeld = false;
     bool syncing = false;
@@ -238,6 +240,12 @@ void HookupView::setGlow(const std::map<PartId, double>& shares) {
     }
 }
 
+void HookupView::setLampsAsBars(bool on) {
+    if (d->lampsAsBars == on) return;
+    d->lampsAsBars = on;
+    viewport()->update();
+}
+
 void HookupView::select(std::optional<PartId> part) {
     d->choose(part);
     const PartView* view = d->chosen ? d->drawing.find(*d->chosen) : nullptr;
@@ -296,7 +304,8 @@ void HookupView::paintEvent(QPaintEvent* event) {
         if (part.kind == circuit::PartKind::lamp) {
             if (!event->region().intersects(d->pixelsOf(lensArea(part)))) continue;
             const auto share = d->glow.find(part.id);
-            paintLens(painter, part, *d->theme, share == d->glow.end() ? 0 : share->second);
+            const auto paintLamp = d->lampsAsBars ? hookup::paintLampBar : hookup::paintLens;
+            paintLamp(painter, part, *d->theme, share == d->glow.end() ? 0 : share->second);
         }
     painter.restore();
     if (hasFocus()) {

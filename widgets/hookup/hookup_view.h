@@ -29,6 +29,8 @@ class HookupView : public QAbstractScrollArea {
     void setTheme(const Theme& theme);
     /// Brightness of each lamp's lens, 0 (dark) to 1 (rated current and more).
     void setGlow(const std::map<circuit::PartId, double>& shares);
+    /// Shows each lamp's current as a bar instead of a glowing lens, for people whom flicker bothers.
+    void setLampsAsBars(bool on);
     void select(std::optional<circuit::PartId> part); ///< marks a part and brings it into view
     std::optional<circuit::PartId> selected() const;
     void fit();

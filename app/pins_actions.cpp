@@ -1,0 +1,108 @@
+#include "app/pins_actions.h"
+
+#include "app/live_panels.h"
+#include "app/play_actions.h"
+#include "core/circuit/net_text.h"
+#include "core/study/net_voltages.h"
+#include "widgets/curves/curves_view.h"
+#include "widgets/hookup/hookup_view.h"
+#include "widgets/pins/pins_view.h"
+#include "widgets/values/value_panel.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QStackedWidget>
+#include <QToolButton>
+
+namespace blinkwright::app {
+
+namespace {
+/// Digits that change more often than this cannot be read.
+constexpr qint64 readable_ms = 120;
+} // namespace
+
+PinsActions::PinsActions(const Places& places, const PlayActions& play, QObject* parent)
+    : QObject(parent), m_at(places) {
+    auto* group = new QActionGroup(this);
+    const std::pair<QString, QString> texts[] = {{tr("&Drawing of the Hook-up"), tr("Ctrl+3")},
+                                                 {tr("&Pins of the Hook-up"), tr("Ctrl+4")}};
+    const QString words[] = {tr("Drawing"), tr("Pins")};
+    for (int face = 0; face < 2; ++face) {
+        auto* action = new QAction(texts[face].first, group);
+        action->setIconText(words[face]);
+        action->setShortcut(QKeySequence(texts[face].second));
+        action->setToolTip(
+            tr("%1 (%2)").arg(words[face], action->shortcut().toString(QKeySequence::NativeText)));
+        action->setCheckable(true);
+        connect(action, &QAction::triggered, this, [this, face] { show(face); });
+        m_faces << action;
+    }
+    m_faces.front()->setChecked(true);
+
+    const auto select = [this](circuit::PartId part) { m_at.pins.selectPart(part); };
+    connect(&m_at.document, &Document::changed, this, [this] {
+        m_at.pins.setCircuit(m_at.document.circuit());
+        m_at.pins.setVoltages({}, false); // those of the wiring before
+    });
+    connect(&m_at.live, &LivePanels::studyShown, this, [this] { showVoltages(true); });
+    connect(&m_at.curves, &widgets::CurvesView::momentMoved, this, [this] { showVoltages(true); });
+    connect(&play, &PlayActions::momentChanged, this,
+            [this, &play] { showVoltages(!play.play().running()); });
+    connect(&m_at.hookup, &widgets::HookupView::partActivated, this, select);
+    connect(&m_at.values, &widgets::ValuePanel::partActivated, this, select);
+    connect(&m_at.pins, &widgets::PinsView::partActivated, this, [this](circuit::PartId part) {
+        m_at.hookup.select(part);
+        m_at.values.showPart(part);
+    });
+    connect(&m_at.pins, &widgets::PinsView::netWished, this, &PinsActions::wish);
+}
+
+QWidget* PinsActions::makeSwitch() const {
+    auto* made = new QWidget;
+    auto* row = new QHBoxLayout(made);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    for (QAction* action : m_faces) {
+        auto* button = new QToolButton;
+        button->setDefaultAction(action);
+        button->setAutoRaise(true);
+        button->setFocusPolicy(Qt::TabFocus);
+        row->addWidget(button);
+    }
+    return made;
+}
+
+void PinsActions::show(int face) {
+    if (m_at.faces.currentIndex() == face) return;
+    const QWidget* focus = QApplication::focusWidget();
+    const bool within = focus && m_at.faces.isAncestorOf(focus);
+    const auto part = m_at.hookup.selected();
+    m_at.faces.setCurrentIndex(face);
+    if (face == 1) {
+        if (part) m_at.pins.selectPart(part);
+        showVoltages(true);
+    }
+    // The focus stays in the pane, on the face that is shown now.
+    if (within || !focus || !focus->isVisible()) m_at.faces.currentWidget()->setFocus(Qt::OtherFocusReason);
+}
+
+void PinsActions::showVoltages(bool atRest) {
+    if (!m_at.pins.isVisible()) return;
+    if (!atRest && m_sinceVoltages.isValid() && m_sinceVoltages.elapsed() < readable_ms) return;
+    m_sinceVoltages.start();
+    const auto study = m_at.live.shown();
+    m_at.pins.setVoltages(study ? study::netVoltages(*study, m_at.curves.moment_s())
+                                : std::map<circuit::NetId, double>{},
+                          atRest);
+}
+
+void PinsActions::wish(circuit::PinRef pin, const QString& text) {
+    const auto edit = circuit::editForNetText(m_at.document.circuit(), pin, text.toStdString());
+    if (!edit) return;
+    const Result<void> done = *edit ? m_at.document.apply(edit->value()) : Result<void>(edit->fault());
+    if (!done) emit refused(QString::fromStdString(done.fault().message()));
+}
+
+} // namespace blinkwright::app
