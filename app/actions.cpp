@@ -177,7 +177,6 @@ void MainWindow::makeToolBar() {
         auto* button = new QToolButton;
         button->setDefaultAction(action);
         button->setAutoRaise(true);
-        button->setFocusPolicy(Qt::NoFocus);
         button->setIconSize(bar->iconSize());
         bar->addWidget(button);
         m_steadyButtons.push_back(button);
@@ -208,6 +207,9 @@ void MainWindow::makeToolBar() {
     m_flashes->setKeyboardTracking(false);
     flashes->setBuddy(m_flashes);
     bar->addWidget(m_flashes);
+
+    // A tool bar keeps the keyboard out of its buttons.
+    for (QToolButton* button : bar->findChildren<QToolButton*>()) button->setFocusPolicy(Qt::TabFocus);
 
     connect(m_flashes, &QSpinBox::valueChanged, this,
             [this, gesture = 0, since = QElapsedTimer()](int wanted) mutable {

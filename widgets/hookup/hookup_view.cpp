@@ -2,6 +2,7 @@
 
 #include "widgets/hookup/camera.h"
 #include "widgets/hookup/drawing.h"
+#include "widgets/hookup/hookup_accessible.h"
 #include "widgets/hookup/lamp_bar.h"
 #include "widgets/hookup/traverse.h"
 
@@ -149,12 +150,6 @@ class HookupView::Private {
         updatePart(hovered);
     }
 
-    static QString partText(const PartView& part) {
-        const QString kind = hookup::kindText(part.kind);
-        return part.value.isEmpty() ? HookupView::tr("%1, %2").arg(part.ref, kind)
-                                    : HookupView::tr("%1, %2, %3").arg(part.ref, kind, part.value);
-    }
-
     void describe() {
         QString text = HookupView::tr("Drawing of the circuit, %n part(s).", nullptr,
                                       static_cast<int>(drawing.parts().size()));
@@ -192,6 +187,7 @@ class HookupView::Private {
 };
 
 HookupView::HookupView(QWidget* parent) : QAbstractScrollArea(parent), d(std::make_unique<Private>(this)) {
+    hookup::makeAccessible(*this); // before the first name, with which the toolkit asks
     setAccessibleName(tr("Hook-up"));
     setFocusPolicy(Qt::StrongFocus);
     setFrameShape(QFrame::NoFrame);
@@ -272,6 +268,18 @@ void HookupView::fit() {
 
 double HookupView::zoom() const {
     return d->camera.zoom();
+}
+
+const Drawing& HookupView::drawing() const {
+    return d->drawing;
+}
+
+QRectF HookupView::toViewport(const QRectF& area) const {
+    return d->camera.toView(area);
+}
+
+QPointF HookupView::toDrawing(QPointF inViewport) const {
+    return d->camera.toDrawing(inViewport);
 }
 
 QSize HookupView::sizeHint() const {

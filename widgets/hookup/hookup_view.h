@@ -19,6 +19,10 @@
 
 namespace blinkwright::widgets {
 
+namespace hookup {
+class Drawing;
+}
+
 class HookupView : public QAbstractScrollArea {
     Q_OBJECT
   public:
@@ -36,6 +40,11 @@ class HookupView : public QAbstractScrollArea {
     void fit();
     void zoomBy(double factor); ///< about the middle
     double zoom() const;        ///< pixels a drawing unit
+
+    /// For those who describe the drawing in other ways: what is drawn, and where the viewport shows it.
+    const hookup::Drawing& drawing() const;
+    QRectF toViewport(const QRectF& area) const;
+    QPointF toDrawing(QPointF inViewport) const;
 
   signals:
     /// Clicked, or chosen with the keyboard. What follows must not take the focus away: arrows choose part

@@ -64,6 +64,11 @@ QWidget* NetCell::createEditor(QWidget* parent, const QStyleOptionViewItem&, con
     return box;
 }
 
+void NetCell::initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const {
+    QStyledItemDelegate::initStyleOption(option, index);
+    option->state &= ~QStyle::State_HasFocus;
+}
+
 void NetCell::setEditorData(QWidget* editor, const QModelIndex& index) const {
     auto* box = static_cast<QComboBox*>(editor);
     const QString text = index.data(Qt::EditRole).toString();

@@ -1,6 +1,6 @@
 // The cell in which a pin's net is typed: a list that can be typed into, narrowed by what is typed.
 //
-//   table->setItemDelegateForColumn(netColumn, new NetCell([](const QModelIndex& at) { return offers; }));
+//   table->setItemDelegate(new NetCell([](const QModelIndex& at) { return offers; }));
 #pragma once
 
 #include <QStringList>
@@ -21,6 +21,10 @@ class NetCell : public QStyledItemDelegate {
     void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
     void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                               const QModelIndex& index) const override;
+
+  protected:
+    /// The whole row shows where the keyboard is; a frame about one cell of it would only dim its text.
+    void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override;
 
   private:
     Offers m_offers;

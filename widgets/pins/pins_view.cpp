@@ -79,8 +79,7 @@ class PinsView::Private {
     void makeTable() {
         table = new PinTable;
         table->setModel(&order);
-        table->setItemDelegateForColumn(
-            netColumn,
+        table->setItemDelegate(
             new NetCell([this](const QModelIndex& at) { return netOffers(model.rows(), rowOf(at).pin); }, q));
         table->setFrameShape(QFrame::NoFrame);
         table->setShowGrid(false);
