@@ -1,5 +1,6 @@
 // Menus and tool bar of the window.
 #include "app/help_texts.h"
+#include "app/hookup_actions.h"
 #include "app/icons.h"
 #include "app/main_window.h"
 #include "app/pins_actions.h"
@@ -46,6 +47,7 @@ QString withKeys(const QString& text, const QKeySequence& keys) {
 
 void MainWindow::makeFileMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&File"));
+    add(menu, tr("&New"), QKeySequence::New, this, &MainWindow::startNew);
     m_openAction = add(menu, tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
     m_recent = menu->addMenu(tr("Open &recent"));
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
@@ -86,6 +88,7 @@ void MainWindow::makeEditMenu() {
     m_redo->setShortcuts({QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))});
     menu->addAction(m_undo);
     menu->addAction(m_redo);
+    m_hookupActions->addToEditMenu(menu);
     menu->addSeparator();
     m_copyReadings =
         add(menu, tr("&Copy readings"), QKeySequence(tr("Ctrl+Shift+C")), this, &MainWindow::copyReadings);
@@ -241,7 +244,8 @@ void MainWindow::showAvailability() {
     const bool open = !m_document.circuit().parts().empty();
     const auto study = m_live->shown();
     const bool curves = study && !study->curves.time_s.empty();
-    for (QAction* action : {m_save, m_saveAs, m_fitHookup, m_zoomIn, m_zoomOut, m_fromPowerOn, m_settled})
+    // An empty circuit can be saved too: a beginning is worth keeping.
+    for (QAction* action : {m_fitHookup, m_zoomIn, m_zoomOut, m_fromPowerOn, m_settled})
         action->setEnabled(open);
     for (QAction* action : {m_export, m_copyPicture, m_fitCurves}) action->setEnabled(curves);
     m_copyReadings->setEnabled(study != nullptr);

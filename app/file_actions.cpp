@@ -1,5 +1,6 @@
 // Files of the window: opening, saving, and the question before changes would be lost.
 #include "app/main_window.h"
+#include "widgets/hookup/hookup_view.h"
 
 #include <QFileDialog>
 #include <QMessageBox>
@@ -15,6 +16,12 @@ QString circuitFilter() {
 }
 
 } // namespace
+
+void MainWindow::startNew() {
+    if (!mayLeave()) return;
+    m_document.startWith();
+    m_hookup->setFocus(Qt::OtherFocusReason);
+}
 
 bool MainWindow::openFile(const QString& path) {
     if (Result<void> done = m_document.open(path); !done) {
@@ -66,10 +73,11 @@ bool MainWindow::askSaveAs() {
 
 bool MainWindow::mayLeave() {
     if (!m_document.isModified()) return true;
-    QMessageBox box(
-        QMessageBox::Question, tr("Unsaved changes"),
-        tr("%1 has changes that are not saved. Save them?").arg(QFileInfo(m_document.path()).fileName()),
-        QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+    QMessageBox box(QMessageBox::Question, tr("Unsaved changes"),
+                    tr("%1 has changes that are not saved. Save them?")
+                        .arg(m_document.path().isEmpty() ? tr("The new circuit")
+                                                         : QFileInfo(m_document.path()).fileName()),
+                    QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
     box.setTextFormat(Qt::PlainText);
     box.setDefaultButton(QMessageBox::Save);
     switch (box.exec()) {

@@ -94,13 +94,15 @@ void LivePanels::ask() {
 void LivePanels::showCircuit() {
     m_panels.hookup.setCircuit(m_document.circuit());
     m_panels.values.setCircuit(m_document.circuit(), PartSet::A);
-    if (m_freshFile) m_panels.hookup.fit();
+    if (std::exchange(m_freshDrawing, false)) m_panels.hookup.fit();
+    if (m_document.circuit().parts().empty()) return showEmpty();
     ask();
 }
 
 void LivePanels::showNothing() {
     m_gesture = 0;
     m_freshFile = true;
+    m_freshDrawing = true;
     m_shown.reset();
     setEcho(nullptr);
     // Nothing of the last file may stay: a part that was chosen, a text that was refused.
@@ -111,6 +113,21 @@ void LivePanels::showNothing() {
     m_panels.readings.setReadings(nullptr);
     m_panels.findings.setFindings({});
     m_panels.hookup.setGlow({});
+}
+
+/// Nothing is there to run: no faults are found in what has not been begun.
+void LivePanels::showEmpty() {
+    m_freshFile = true; // the first curves of what will be built are shown as those of a file
+    m_shown.reset();
+    setEcho(nullptr);
+    m_slow.stop();
+    m_panels.curves.setCurves(nullptr);
+    m_panels.curves.setMessage(tr("Curves come with the first circuit: add parts, or open a file."));
+    m_panels.readings.setReadings(nullptr);
+    m_panels.findings.setFindings({});
+    m_panels.hookup.setGlow({});
+    emit reported({});
+    emit studyShown();
 }
 
 bool LivePanels::isStale(const LiveRun::Outcome& outcome) const {
@@ -145,7 +162,7 @@ void LivePanels::showStudy(std::shared_ptr<const study::Study> study) {
     m_panels.curves.setCurves({m_shown, &m_shown->curves});
     m_panels.readings.setReadings({m_shown, &m_shown->readings});
     m_panels.findings.setFindings(m_shown->findings);
-    if (!m_freshFile) return;
+    if (!m_freshFile || m_shown->curves.time_s.empty()) return;
     m_freshFile = false;
     m_panels.curves.fit();
     m_panels.curves.setMoment(tellingMoment(*m_shown));

@@ -53,6 +53,7 @@ class LivePanels : public QObject {
     void show(const LiveRun::Outcome& outcome);
     void showCircuit();
     void showNothing();
+    void showEmpty();
     void showStudy(std::shared_ptr<const study::Study> study);
     void showGlow();
     void activate(const QString& place);
@@ -68,7 +69,8 @@ class LivePanels : public QObject {
     int m_gesture = 0;             ///< of the document; 0 between gestures
     quint64 m_gestureRevision = 0; ///< the document's when the gesture began
     bool m_askedRoughly = false;   ///< the last request was of a drag
-    bool m_freshFile = false;      ///< the next result is the first of its file
+    bool m_freshFile = false;      ///< the next curves are the first of their file
+    bool m_freshDrawing = false;   ///< the next drawing is
 };
 
 } // namespace blinkwright::app

@@ -1,5 +1,7 @@
 #include "app/main_window.h"
 
+#include "app/hookup_actions.h"
+#include "app/hookup_wishes.h"
 #include "app/pane.h"
 #include "app/pins_actions.h"
 #include "app/play_actions.h"
@@ -7,6 +9,7 @@
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/hookup/part_palette.h"
 #include "widgets/pins/pins_view.h"
 #include "widgets/readings/readings_view.h"
 #include "widgets/text/steady_label.h"
@@ -61,12 +64,16 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     QApplication::setAttribute(Qt::AA_DontShowIconsInMenus); // few entries have one: a ragged column
     makeLayout();
     m_live = new LivePanels(m_document, {*m_hookup, *m_values, *m_curves, *m_readings, *m_findings}, this);
+    m_wishes = new HookupWishes(m_document, *m_hookup, this);
+    m_hookupActions = new HookupActions(*this, m_document, *m_hookup, *m_wishes);
     m_play = new PlayActions({*this, *m_live, *m_curves, *m_hookup, *m_playStrip}, m_settings);
     m_pinsActions = new PinsActions(
-        {m_document, *m_live, *m_hookup, *m_pins, *m_values, *m_curves, *m_hookupFaces}, *m_play, this);
+        {m_document, *m_live, *m_hookup, *m_pins, *m_values, *m_curves, *m_hookupFaces, *m_hookupActions},
+        *m_play, this);
     m_hookupPane->setCorner(m_pinsActions->makeSwitch());
     makeFileMenu();
     makeEditMenu();
+    menuBar()->addMenu(m_hookupActions->partMenu());
     makeViewMenu();
     menuBar()->addMenu(m_play->menu());
     makeHelpMenu();
@@ -76,6 +83,8 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     connect(m_live, &LivePanels::refused, this, &MainWindow::say);
     connect(m_play, &PlayActions::said, this, &MainWindow::say);
     connect(m_pinsActions, &PinsActions::refused, this, &MainWindow::say);
+    connect(m_wishes, &HookupWishes::said, this, &MainWindow::say);
+    connect(m_palette, &widgets::PartPalette::chosen, m_hookup, &widgets::HookupView::placePart);
     connect(m_live, &LivePanels::studyShown, this, &MainWindow::showAvailability);
     connect(m_live, &LivePanels::echoChanged, this, &MainWindow::showAvailability);
     connect(&m_document, &Document::changed, this, &MainWindow::showRun);
@@ -109,9 +118,17 @@ void MainWindow::makeLayout() {
     m_curves = new widgets::CurvesView;
     m_readings = new widgets::ReadingsView;
     m_findings = new widgets::FindingsView;
+    auto* board = new QWidget;
+    auto* boardColumn = new QVBoxLayout(board);
+    boardColumn->setContentsMargins(0, 0, 0, 0);
+    boardColumn->setSpacing(0);
+    m_palette = new widgets::PartPalette;
+    boardColumn->addWidget(m_palette);
+    boardColumn->addWidget(m_hookup, 1);
+    board->setFocusProxy(m_hookup);
     m_pins = new widgets::PinsView;
     m_hookupFaces = new QStackedWidget;
-    m_hookupFaces->addWidget(m_hookup);
+    m_hookupFaces->addWidget(board);
     m_hookupFaces->addWidget(m_pins);
     auto* hookup = m_hookupPane = new Pane(tr("Hook-up"), m_hookupFaces);
     m_playStrip = new PlayStrip;
@@ -161,6 +178,7 @@ void MainWindow::showTheme(const widgets::Theme& theme) {
     m_live->setTheme(theme);
     m_pins->setTheme(theme);
     m_play->setTheme(theme);
+    m_palette->setTheme(theme);
     for (Pane* pane : m_panes) pane->setTheme(theme);
     QPalette quiet = m_report->palette();
     quiet.setColor(QPalette::WindowText, theme.quietInk);
@@ -172,7 +190,7 @@ void MainWindow::showTitle() {
     const QString title = QString::fromStdString(m_document.circuit().title);
     const QString file = QFileInfo(m_document.path()).fileName();
     QString shown = title.isEmpty() ? file : tr("%1 (%2)").arg(title, file);
-    if (m_document.path().isEmpty()) shown = tr("No circuit");
+    if (m_document.path().isEmpty()) shown = title.isEmpty() ? tr("New circuit") : title;
     setWindowTitle(
         tr("%1[*] – Blinkwright").arg(shown.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]"))));
     setWindowFilePath({});

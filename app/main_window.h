@@ -23,8 +23,14 @@ class QStackedWidget;
 class QSplitter;
 class QToolButton;
 
+namespace blinkwright::widgets {
+class PartPalette;
+}
+
 namespace blinkwright::app {
 
+class HookupActions;
+class HookupWishes;
 class Pane;
 class PinsActions;
 class PlayActions;
@@ -42,6 +48,7 @@ class MainWindow : public QMainWindow {
     widgets::HookupView& hookup() { return *m_hookup; }
     widgets::PinsView& pins() { return *m_pins; }
     PlayActions& play() { return *m_play; }
+    HookupWishes& hookupWishes() { return *m_wishes; }
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
     widgets::ReadingsView& readings() { return *m_readings; }
@@ -91,6 +98,7 @@ class MainWindow : public QMainWindow {
     void showIcons(const widgets::Theme& theme);
 
     // file_actions.cpp
+    void startNew();
     void askOpen();
     void openInstead(const QString& path);
     bool save();
@@ -123,6 +131,9 @@ class MainWindow : public QMainWindow {
     PlayStrip* m_playStrip = nullptr;
     PlayActions* m_play = nullptr;
     PinsActions* m_pinsActions = nullptr;
+    widgets::PartPalette* m_palette = nullptr;
+    HookupWishes* m_wishes = nullptr;
+    HookupActions* m_hookupActions = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;

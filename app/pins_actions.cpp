@@ -1,5 +1,6 @@
 #include "app/pins_actions.h"
 
+#include "app/hookup_actions.h"
 #include "app/live_panels.h"
 #include "app/play_actions.h"
 #include "core/circuit/net_text.h"
@@ -41,6 +42,7 @@ PinsActions::PinsActions(const Places& places, const PlayActions& play, QObject*
     }
     m_faces.front()->setChecked(true);
 
+    makePartKeys();
     const auto select = [this](circuit::PartId part) { m_at.pins.selectPart(part); };
     connect(&m_at.document, &Document::changed, this, [this] {
         m_at.pins.setCircuit(m_at.document.circuit());
@@ -50,13 +52,36 @@ PinsActions::PinsActions(const Places& places, const PlayActions& play, QObject*
     connect(&m_at.curves, &widgets::CurvesView::momentMoved, this, [this] { showVoltages(true); });
     connect(&play, &PlayActions::momentChanged, this,
             [this, &play] { showVoltages(!play.play().running()); });
-    connect(&m_at.hookup, &widgets::HookupView::partActivated, this, select);
+    connect(&m_at.hookup, &widgets::HookupView::selectionChanged, this, [this] {
+        if (const auto part = m_at.hookup.selected()) m_at.pins.selectPart(part);
+    });
     connect(&m_at.values, &widgets::ValuePanel::partActivated, this, select);
     connect(&m_at.pins, &widgets::PinsView::partActivated, this, [this](circuit::PartId part) {
         m_at.hookup.select(part);
         m_at.values.showPart(part);
     });
     connect(&m_at.pins, &widgets::PinsView::netWished, this, &PinsActions::wish);
+}
+
+void PinsActions::makePartKeys() {
+    // The letters that the drawing takes for these begin a net's name here.
+    const auto add = [this](const QString& keys, auto done) {
+        auto* action = new QAction(&m_at.pins);
+        action->setShortcut(QKeySequence(keys));
+        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+        connect(action, &QAction::triggered, this, done);
+        m_at.pins.addAction(action);
+    };
+    add(tr("Ins"), [this] { m_at.parts.popUpAdd(m_at.pins.mapToGlobal(QPoint(0, 0))); });
+    add(tr("Del"), [this] {
+        const auto pin = m_at.pins.selectedPin();
+        if (!pin) return;
+        m_at.hookup.select(pin->part); // it alone
+        m_at.hookup.deleteChosen();
+    });
+    add(tr("Ctrl+Return"), [this] {
+        if (const auto pin = m_at.pins.selectedPin()) m_at.parts.editPart(pin->part);
+    });
 }
 
 QWidget* PinsActions::makeSwitch() const {

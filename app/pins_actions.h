@@ -23,6 +23,7 @@ class ValuePanel;
 
 namespace blinkwright::app {
 
+class HookupActions;
 class LivePanels;
 class PlayActions;
 
@@ -37,6 +38,7 @@ class PinsActions : public QObject {
         widgets::ValuePanel& values;
         widgets::CurvesView& curves;
         QStackedWidget& faces; ///< the drawing first, then the pins
+        HookupActions& parts;  ///< whose menus serve the pins, too
     };
     PinsActions(const Places& places, const PlayActions& play, QObject* parent);
 
@@ -49,6 +51,7 @@ class PinsActions : public QObject {
     void refused(const QString& sentence);
 
   private:
+    void makePartKeys();
     void show(int face);
     void showVoltages(bool atRest);
     void wish(circuit::PinRef pin, const QString& text);

@@ -44,7 +44,7 @@ PlayActions::PlayActions(const Places& places, Settings& settings)
 }
 
 void PlayActions::makeActions() {
-    m_menu = new QMenu(tr("&Play"), &m_at.window);
+    m_menu = new QMenu(tr("P&lay"), &m_at.window);
     const auto add = [this](const QString& text, const QString& keys, auto done) {
         QAction* action = m_menu->addAction(text);
         action->setShortcut(QKeySequence(keys));

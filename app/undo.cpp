@@ -49,11 +49,15 @@ std::optional<circuit::Value> statedAt(const circuit::Circuit& circuit,
     return found == values.end() ? std::nullopt : std::optional(found->second);
 }
 
-/// Whether an edit of values would change nothing: a drag that has come back to where it began.
+/// Whether an edit of values or places would change nothing: a drag that has come back to where it began.
 bool changesNothing(const circuit::Circuit& circuit, const Edit& edit) {
     std::vector<Edit> leaves;
     flatten(edit, leaves);
     return std::ranges::all_of(leaves, [&](const Edit& leaf) {
+        if (const auto* place = std::get_if<circuit::edits::Place>(&leaf.kind)) {
+            const circuit::Placement* now = circuit.placement(place->part);
+            return now ? place->placement == *now : !place->placement;
+        }
         const auto* value = std::get_if<circuit::edits::SetValue>(&leaf.kind);
         return value && statedAt(circuit, *value) == value->value;
     });

@@ -518,12 +518,13 @@ TEST_F(WindowTest, F6PassesAPanelThatHasNothingToFocus) {
 }
 
 TEST_F(WindowTest, BeforeAFileIsOpenOffersWhatMakesSenseOnly) {
-    EXPECT_FALSE(action("Save").isEnabled());
+    EXPECT_TRUE(action("Save").isEnabled()); // an empty Hook-up is a beginning
     EXPECT_FALSE(action("Export curves").isEnabled());
     EXPECT_FALSE(action("Copy readings").isEnabled());
     EXPECT_FALSE(action("Undo").isEnabled());
+    EXPECT_FALSE(action("Duplicate").isEnabled());
+    EXPECT_FALSE(action("Join two pins").isEnabled());
     open();
-    EXPECT_TRUE(action("Save").isEnabled());
     EXPECT_TRUE(action("Export curves").isEnabled());
 }
 

@@ -16,6 +16,11 @@ QPointF Camera::corner() const {
     return {snap(exact.x()), snap(exact.y())};
 }
 
+QRectF Camera::seen() const {
+    const QSizeF size = m_view / m_zoom;
+    return {m_centre - QPointF(size.width(), size.height()) / 2, size};
+}
+
 void Camera::setZoom(double zoom) {
     m_wanted = std::clamp(zoom, leastZoom, mostZoom);
     const double steps = m_wanted * pitch * m_ratio; // device pixels a step of the grid
@@ -29,8 +34,9 @@ void Camera::resize(QSizeF view, double ratio) {
     clamp();
 }
 
-void Camera::lookAt(const QRectF& drawing) {
+void Camera::lookAt(const QRectF& drawing, bool keepStill) {
     m_content = drawing.adjusted(-margin, -margin, margin, margin);
+    m_paper = keepStill ? m_content | seen() : m_content;
     clamp();
 }
 
@@ -38,6 +44,7 @@ void Camera::fit() {
     setZoom(
         std::min({m_view.width() / m_content.width(), m_view.height() / m_content.height(), mostFitZoom}));
     m_centre = m_content.center();
+    m_paper = m_content;
 }
 
 void Camera::zoomAbout(QPointF inView, double factor) {
@@ -53,7 +60,7 @@ void Camera::panBy(QPointF pixels) {
 }
 
 void Camera::bring(const QRectF& area) {
-    const QRectF seen = transform().inverted().mapRect(QRectF(QPointF(0, 0), m_view));
+    const QRectF seen = this->seen();
     QPointF move;
     if (area.right() > seen.right()) move.setX(area.right() - seen.right());
     if (area.left() < seen.left()) move.setX(area.left() - seen.left());
@@ -72,8 +79,8 @@ void Camera::clamp() {
     const auto axis = [](double centre, double low, double high, double seen) {
         return high - low <= seen ? (low + high) / 2 : std::clamp(centre, low + seen / 2, high - seen / 2);
     };
-    m_centre.setX(axis(m_centre.x(), m_content.left(), m_content.right(), m_view.width() / m_zoom));
-    m_centre.setY(axis(m_centre.y(), m_content.top(), m_content.bottom(), m_view.height() / m_zoom));
+    m_centre.setX(axis(m_centre.x(), m_paper.left(), m_paper.right(), m_view.width() / m_zoom));
+    m_centre.setY(axis(m_centre.y(), m_paper.top(), m_paper.bottom(), m_view.height() / m_zoom));
 }
 
 } // namespace blinkwright::widgets::hookup

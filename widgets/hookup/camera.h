@@ -19,13 +19,16 @@ class Camera {
     static constexpr double margin = 26; ///< shown around the drawing [units]
 
     double zoom() const { return m_zoom; }
-    QRectF content() const { return m_content; } ///< drawing and margin [units]
+    QRectF content() const { return m_paper; } ///< what can be brought into view [units]
+    QRectF seen() const; ///< what is in view, before it is rounded to pixels [units]
     /// Pixels from the drawing's origin to the view's left upper corner.
     QPointF corner() const;
 
     /// @param ratio device pixels a pixel.
     void resize(QSizeF view, double ratio);
-    void lookAt(const QRectF& drawing);
+    /// @param keepStill what is in view stays where it is, even if the drawing would fit otherwise: for
+    /// changes made by hand.
+    void lookAt(const QRectF& drawing, bool keepStill = false);
     void fit();
     void zoomAbout(QPointF inView, double factor);
     /// Moves the view by pixels.
@@ -46,7 +49,8 @@ class Camera {
     double m_ratio = 1;
     QPointF m_centre;
     QSizeF m_view{1, 1};
-    QRectF m_content{-50, -50, 100, 100};
+    QRectF m_content{-50, -50, 100, 100}; ///< drawing and margin
+    QRectF m_paper = m_content;           ///< content and what was kept in view beside it
 };
 
 } // namespace blinkwright::widgets::hookup

@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QPointer>
 #include <QWindow>
+#include <algorithm>
 #include <map>
 
 namespace blinkwright::widgets::hookup {
@@ -135,8 +136,8 @@ class PartItem : public Item, public QAccessibleActionInterface {
     QAccessible::State state() const override {
         QAccessible::State state = Item::state();
         state.focusable = state.selectable = true;
-        state.selected = m_view && m_view->selected() == m_id;
-        state.focused = state.selected && m_view->hasFocus();
+        state.selected = m_view && m_view->selection().holds(m_id);
+        state.focused = m_view && m_view->selected() == m_id && m_view->hasFocus();
         return state;
     }
     void* interface_cast(QAccessible::InterfaceType type) override {
@@ -208,10 +209,11 @@ void makeAccessible(HookupView& view) {
         return true;
     }();
     Q_UNUSED(installed);
-    QObject::connect(&view, &HookupView::partActivated, &view, [&view](PartId id) {
-        if (!QAccessible::isActive()) return;
+    QObject::connect(&view, &HookupView::selectionChanged, &view, [&view] {
+        const auto chosen = view.selected();
+        if (!chosen || !QAccessible::isActive()) return;
         const auto& parts = view.drawing().parts();
-        const auto found = std::ranges::find(parts, id, &PartView::id);
+        const auto found = std::ranges::find(parts, *chosen, &PartView::id);
         if (found == parts.end()) return;
         for (const QAccessible::Event kind : {QAccessible::Selection, QAccessible::Focus}) {
             QAccessibleEvent event(&view, kind);

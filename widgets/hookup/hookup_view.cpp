@@ -1,190 +1,31 @@
 #include "widgets/hookup/hookup_view.h"
 
-#include "widgets/hookup/camera.h"
-#include "widgets/hookup/drawing.h"
+#include "widgets/hookup/add_parts.h"
 #include "widgets/hookup/hookup_accessible.h"
+#include "widgets/hookup/hookup_view_p.h"
 #include "widgets/hookup/lamp_bar.h"
-#include "widgets/hookup/traverse.h"
+#include "widgets/hookup/preview.h"
 
-#include <QHelpEvent>
-#include <QKeyEvent>
 #include <QPaintEvent>
 #include <QPainter>
-#include <QPixmap>
-#include <QScrollBar>
-#include <QToolTip>
-#include <QWheelEvent>
-
-#include <cmath>
 
 namespace blinkwright::widgets {
 
-using circuit::PartId;
-using hookup::Drawing;
-using hookup::PartView;
+HookupView::Private::Private(HookupView* owner)
+    : view(owner), hand(scene, chosen,
+                        {.wish = [this](const hookup::Wish& w, int gesture) { wish(w, gesture); },
+                         .say = [this](const QString& why) { emit view->said(why); },
+                         .activate = [this](PartId part) { emit view->partActivated(part); }}) {
+}
 
-namespace {
-constexpr double zoomStep = 1.2;
-constexpr double pinReach = 7, wireReach = 4; ///< [units]
-} // namespace
-
-class HookupView::Private {
-  public:
-    explicit Private(HookupView* owner) : view(owner) {}
-
-    HookupView* view;
-    Drawing drawing;
-    hookup::Camera camera;
-    const Theme* theme = &Theme::of(Theme::Mode::light);
-    Theme ownTheme = Theme::of(Theme::Mode::light);
-    std::map<PartId, double> glow;
-    std::optional<PartId> chosen, hovered;
-    bool lampsAsBars = false;
-    bool keepFitted = true; ///< until the user zooms or pans
-    bool spaceHeld = false;
-    bool syncing = false;
-    std::optional<QPoint> panFrom;
-    QPixmap ground; ///< everything but marks and lenses, as the viewport shows it
-    bool groundStale = true;
-    std::vector<QRectF> staleAreas; ///< of the ground, where it is not stale as a whole [units]
-
-    void textsChanged() {
-        if (groundStale) return;
-        for (const QRectF& area : drawing.changedAreas()) {
-            staleAreas.push_back(area);
-            view->viewport()->update(pixelsOf(area));
-        }
-    }
-    QRect pixelsOf(const QRectF& area) const {
-        return camera.toView(area).toAlignedRect().adjusted(-1, -1, 1, 1);
-    }
-
-    void changed() {
-        groundStale = true;
-        syncBars();
-        view->viewport()->update();
-    }
-
-    void syncBars() {
-        syncing = true;
-        const QRectF content = camera.toView(camera.content()).translated(camera.corner());
-        const QSize size = view->viewport()->size();
-        const auto set = [](QScrollBar* bar, double low, double high, int page, double value) {
-            const int least = static_cast<int>(std::floor(low)),
-                      most = static_cast<int>(std::ceil(high)) - page;
-            // A pixel of rounding is no reason for a scroll bar.
-            if (most - least <= 1)
-                bar->setRange(0, 0);
-            else
-                bar->setRange(least, most);
-            bar->setPageStep(page);
-            bar->setSingleStep(20);
-            bar->setValue(static_cast<int>(std::lround(value)));
-        };
-        set(view->horizontalScrollBar(), content.left(), content.right(), size.width(), camera.corner().x());
-        set(view->verticalScrollBar(), content.top(), content.bottom(), size.height(), camera.corner().y());
-        syncing = false;
-    }
-
-    void renderGround() {
-        const double ratio = view->devicePixelRatioF();
-        staleAreas.clear();
-        const QSize pixels = (QSizeF(view->viewport()->size()) * ratio).toSize().expandedTo(QSize(1, 1));
-        if (ground.size() != pixels) ground = QPixmap(pixels);
-        ground.setDevicePixelRatio(ratio);
-        ground.fill(theme->paper);
-        QPainter painter(&ground);
-        painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-        painter.setTransform(camera.transform(), true);
-        drawing.paint(painter, *theme);
-        groundStale = false;
-    }
-    void mendGround() {
-        QRegion pixels;
-        for (const QRectF& area : staleAreas) pixels += pixelsOf(area);
-        std::vector<QRectF> areas; // what has pixels in the mended ones
-        for (const QRect& part : pixels) areas.push_back(camera.toDrawing(part));
-        staleAreas.clear();
-        QPainter painter(&ground);
-        painter.setClipRegion(pixels);
-        painter.fillRect(pixels.boundingRect(), theme->paper);
-        painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-        painter.setTransform(camera.transform(), true);
-        drawing.paint(painter, *theme, areas);
-    }
-
-    void zoomAbout(QPointF at, double factor) {
-        keepFitted = false;
-        camera.zoomAbout(at, factor);
-        changed();
-    }
-    void zoomMiddle(double factor) { zoomAbout(QRectF(view->viewport()->rect()).center(), factor); }
-
-    void updatePart(std::optional<PartId> id) {
-        const PartView* part = id ? drawing.find(*id) : nullptr;
-        if (!part) return;
-        const hookup::Box box = placed(hookup::extentOf(part->kind), part->pose).grown(6);
-        const QRectF area(QPointF(box.left, box.top), QPointF(box.right, box.bottom));
-        view->viewport()->update(
-            camera.toView(area | lensArea(*part)).toAlignedRect().adjusted(-2, -2, 2, 2));
-    }
-
-    void choose(std::optional<PartId> id) {
-        if (id && !drawing.find(*id)) id.reset();
-        if (id == chosen) return;
-        updatePart(chosen);
-        chosen = id;
-        updatePart(chosen);
-        describe();
-    }
-
-    void chooseByUser(std::optional<PartId> id) {
-        view->select(id);
-        if (id) emit view->partActivated(*id);
-    }
-
-    void hover(std::optional<PartId> id) {
-        if (id == hovered) return;
-        updatePart(hovered);
-        hovered = id;
-        updatePart(hovered);
-    }
-
-    void describe() {
-        QString text = HookupView::tr("Drawing of the circuit, %n part(s).", nullptr,
-                                      static_cast<int>(drawing.parts().size()));
-        if (const PartView* part = chosen ? drawing.find(*chosen) : nullptr)
-            text += QLatin1Char(' ') + HookupView::tr("Selected: %1.").arg(partText(*part));
-        view->setAccessibleDescription(text);
-    }
-
-    QString toolTipAt(QPointF at) const {
-        if (const auto pin = drawing.pinAt(at, pinReach)) {
-            const PartView* part = drawing.find(pin->part);
-            const QString net = drawing.netName(pin->part, pin->pin);
-            const QString name =
-                HookupView::tr("%1, %2").arg(part->ref, hookup::pinText(part->kind, pin->pin));
-            return net.isEmpty() ? HookupView::tr("%1\nin no net").arg(name)
-                                 : HookupView::tr("%1\nnet %2").arg(name, net);
-        }
-        if (const auto part = drawing.partAt(at)) return partText(*drawing.find(*part));
-        if (const auto net = drawing.wireAt(at, wireReach)) return HookupView::tr("net %1").arg(*net);
-        return {};
-    }
-
-    bool panning() const { return panFrom.has_value(); }
-    void updateCursor() {
-        QWidget* port = view->viewport();
-        if (panning())
-            port->setCursor(Qt::ClosedHandCursor);
-        else if (spaceHeld)
-            port->setCursor(Qt::OpenHandCursor);
-        else if (hovered)
-            port->setCursor(Qt::PointingHandCursor);
-        else
-            port->unsetCursor();
-    }
-};
+void HookupView::Private::bring(PartId id) {
+    const PartView* part = drawing.find(id);
+    if (!part) return;
+    const hookup::Box box = placed(hookup::extentOf(part->kind), part->pose).grown(hookup::pitch);
+    const QPointF before = camera.corner();
+    camera.bring(QRectF(QPointF(box.left, box.top), QPointF(box.right, box.bottom)));
+    if (camera.corner() != before) changed();
+}
 
 HookupView::HookupView(QWidget* parent) : QAbstractScrollArea(parent), d(std::make_unique<Private>(this)) {
     hookup::makeAccessible(*this); // before the first name, with which the toolkit asks
@@ -204,11 +45,15 @@ void HookupView::setCircuit(const circuit::Circuit& circuit) {
     const Drawing::Change change = d->drawing.show(circuit);
     if (change == Drawing::Change::nothing) return;
     if (change == Drawing::Change::layout) {
-        d->camera.lookAt(d->drawing.bounds());
-        if (d->keepFitted) d->camera.fit();
-        if (d->chosen && !d->drawing.find(*d->chosen)) d->chosen.reset();
+        d->scene.setNets(circuit.nets());
+        d->camera.lookAt(d->drawing.bounds(), !d->keepFitted);
+        if (d->keepFitted) d->fitCamera();
+        d->chosen.keep([this](PartId id) { return d->drawing.find(id) != nullptr; },
+                       [this](circuit::NetId id) { return d->scene.hasNet(id); });
         if (d->hovered && !d->drawing.find(*d->hovered)) d->hovered.reset();
         std::erase_if(d->glow, [this](const auto& lamp) { return !d->drawing.find(lamp.first); });
+        d->hand.forget();
+        d->selectionTouched();
     }
     d->describe();
     if (change == Drawing::Change::layout)
@@ -244,16 +89,67 @@ void HookupView::setLampsAsBars(bool on) {
 
 void HookupView::select(std::optional<PartId> part) {
     d->choose(part);
-    const PartView* view = d->chosen ? d->drawing.find(*d->chosen) : nullptr;
-    if (!view) return;
-    const hookup::Box box = placed(hookup::extentOf(view->kind), view->pose).grown(hookup::pitch);
-    const QPointF before = d->camera.corner();
-    d->camera.bring(QRectF(QPointF(box.left, box.top), QPointF(box.right, box.bottom)));
-    if (d->camera.corner() != before) d->changed();
+    if (const auto current = d->chosen.current()) d->bring(*current);
 }
 
 std::optional<PartId> HookupView::selected() const {
+    return d->chosen.current();
+}
+
+const hookup::Selection& HookupView::selection() const {
     return d->chosen;
+}
+
+void HookupView::setSelection(const std::vector<PartId>& parts) {
+    d->chosen.choose(parts);
+    d->chosen.keep([this](PartId id) { return d->drawing.find(id) != nullptr; },
+                   [](circuit::NetId) { return false; });
+    d->selectionTouched();
+    if (const auto current = d->chosen.current()) d->bring(*current);
+}
+
+void HookupView::selectAll() {
+    std::vector<PartId> all;
+    for (const PartView& part : d->drawing.parts()) all.push_back(part.id);
+    d->chosen.choose(all);
+    d->selectionTouched();
+}
+
+circuit::Places HookupView::shownPlaces() const {
+    return d->scene.places();
+}
+
+circuit::Places HookupView::chosenPlaces() const {
+    return d->scene.places(d->chosen.parts());
+}
+
+circuit::Placement HookupView::placeForNew(circuit::PartKind kind) const {
+    const QPointF near = d->pointer ? d->camera.toDrawing(*d->pointer) : d->camera.seen().center();
+    return freePlace(d->drawing.parts(), kind,
+                     {static_cast<int>(std::lround(near.x())), static_cast<int>(std::lround(near.y()))});
+}
+
+circuit::Placement HookupView::placeAt(circuit::PartKind kind, QPoint inView) const {
+    const QPointF at = d->camera.toDrawing(QPointF(inView));
+    circuit::Placement place = hookup::usualPose(kind);
+    place.x = at.x();
+    place.y = at.y();
+    const hookup::Pose onGrid = hookup::poseOf(place);
+    place.x = onGrid.at.x;
+    place.y = onGrid.at.y;
+    return place;
+}
+
+QPoint HookupView::inView(QPointF place) const {
+    return d->camera.transform().map(place).toPoint();
+}
+
+QPointF HookupView::inDrawing(QPoint point) const {
+    return d->camera.toDrawing(QPointF(point));
+}
+
+hookup::Point HookupView::shiftForPasted(const circuit::Circuit& copies) const {
+    return freeShift(d->drawing.parts(), copies);
 }
 
 void HookupView::zoomBy(double factor) {
@@ -262,7 +158,7 @@ void HookupView::zoomBy(double factor) {
 
 void HookupView::fit() {
     d->keepFitted = true;
-    d->camera.fit();
+    d->fitCamera();
     d->changed();
 }
 
@@ -304,10 +200,13 @@ void HookupView::paintEvent(QPaintEvent* event) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.save();
     painter.setTransform(d->camera.transform(), true);
-    const PartView* chosen = d->chosen ? d->drawing.find(*d->chosen) : nullptr;
-    if (const PartView* under = d->hovered ? d->drawing.find(*d->hovered) : nullptr; under && under != chosen)
+    if (const auto net = d->chosen.net()) paintChosenNet(painter, *net, d->scene, *d->theme);
+    if (const PartView* under = d->hovered ? d->drawing.find(*d->hovered) : nullptr;
+        under && !d->chosen.holds(under->id))
         paintMark(painter, *under, *d->theme, hookup::Mark::hovered);
-    if (chosen) paintMark(painter, *chosen, *d->theme, hookup::Mark::selected);
+    for (const PartId id : d->chosen.parts())
+        if (const PartView* part = d->drawing.find(id))
+            paintMark(painter, *part, *d->theme, hookup::Mark::selected);
     for (const PartView& part : d->drawing.parts())
         if (part.kind == circuit::PartKind::lamp) {
             if (!event->region().intersects(d->pixelsOf(lensArea(part)))) continue;
@@ -315,7 +214,10 @@ void HookupView::paintEvent(QPaintEvent* event) {
             const auto paintLamp = d->lampsAsBars ? hookup::paintLampBar : hookup::paintLens;
             paintLamp(painter, part, *d->theme, share == d->glow.end() ? 0 : share->second);
         }
+    paintPreview(painter, d->hand, d->drawing, d->scene, *d->theme);
     painter.restore();
+    if (d->drawing.parts().empty() && !d->hand.busy())
+        hookup::paintInvitation(painter, viewport()->rect(), *d->theme);
     if (hasFocus()) {
         painter.setPen(QPen(d->theme->accent, 2));
         painter.setBrush(Qt::NoBrush);
@@ -324,8 +226,13 @@ void HookupView::paintEvent(QPaintEvent* event) {
 }
 
 void HookupView::resizeEvent(QResizeEvent*) {
+    const QPointF corner = d->camera.corner();
     d->camera.resize(viewport()->size(), devicePixelRatioF());
-    if (d->keepFitted) d->camera.fit();
+    // A scroll bar that comes while something is dragged must not move the drawing under the hand.
+    if (d->keepFitted)
+        d->fitCamera();
+    else
+        d->camera.panBy(corner - d->camera.corner());
     d->changed();
 }
 
@@ -342,173 +249,12 @@ void HookupView::scrollContentsBy(int, int) {
     viewport()->update();
 }
 
-void HookupView::wheelEvent(QWheelEvent* event) {
-    event->accept();
-    const bool zooming = event->modifiers() & Qt::ControlModifier;
-    const QPoint fine = event->pixelDelta(), coarse = event->angleDelta();
-    if (!zooming && !fine.isNull()) { // a touch pad: two fingers move the paper
-        d->keepFitted = false;
-        d->camera.panBy(-QPointF(fine));
-        d->changed();
-    } else if (!zooming && (event->modifiers() & Qt::ShiftModifier || coarse.y() == 0)) {
-        d->keepFitted = false;
-        d->camera.panBy({-(coarse.x() != 0 ? coarse.x() : coarse.y()) / 2.0, 0});
-        d->changed();
-    } else {
-        d->zoomAbout(event->position(), std::pow(zoomStep, coarse.y() / 120.0));
-    }
-}
-
-void HookupView::mousePressEvent(QMouseEvent* event) {
-    if (event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && d->spaceHeld)) {
-        d->panFrom = event->pos();
-        d->updateCursor();
-    } else if (event->button() == Qt::LeftButton) {
-        d->chooseByUser(d->drawing.partAt(d->camera.toDrawing(event->position())));
-    }
-}
-
-void HookupView::mouseMoveEvent(QMouseEvent* event) {
-    if (d->panFrom) {
-        d->keepFitted = false;
-        d->camera.panBy(*d->panFrom - event->pos());
-        d->panFrom = event->pos();
-        d->changed();
-        return;
-    }
-    d->hover(d->drawing.partAt(d->camera.toDrawing(event->position())));
-    d->updateCursor();
-}
-
-void HookupView::mouseReleaseEvent(QMouseEvent*) {
-    d->panFrom.reset();
-    d->updateCursor();
-}
-
-void HookupView::keyPressEvent(QKeyEvent* event) {
-    using hookup::Way;
-    const auto step = [&](Way way) {
-        if (const auto next = neighbour(d->drawing.parts(), d->chosen, way)) d->chooseByUser(next);
-    };
-    switch (event->key()) {
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-        d->zoomMiddle(zoomStep);
-        return;
-    case Qt::Key_Minus:
-        d->zoomMiddle(1 / zoomStep);
-        return;
-    case Qt::Key_0:
-        fit();
-        return;
-    case Qt::Key_Left:
-        step(Way::left);
-        return;
-    case Qt::Key_Right:
-        step(Way::right);
-        return;
-    case Qt::Key_Up:
-        step(Way::up);
-        return;
-    case Qt::Key_Down:
-        step(Way::down);
-        return;
-    case Qt::Key_Home:
-        d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, Way::next));
-        return;
-    case Qt::Key_End:
-        d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, Way::previous));
-        return;
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        if (d->chosen) emit partActivated(*d->chosen);
-        return;
-    case Qt::Key_Escape:
-        if (!d->chosen) break;
-        select(std::nullopt);
-        return;
-    case Qt::Key_Space:
-        d->spaceHeld = true;
-        d->updateCursor();
-        return;
-    default:
-        break;
-    }
-    QAbstractScrollArea::keyPressEvent(event);
-}
-
-void HookupView::keyReleaseEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
-        d->spaceHeld = false;
-        d->updateCursor();
-        return;
-    }
-    QAbstractScrollArea::keyReleaseEvent(event);
-}
-
-bool HookupView::focusNextPrevChild(bool next) {
-    const auto part =
-        d->chosen ? neighbour(d->drawing.parts(), d->chosen, next ? hookup::Way::next : hookup::Way::previous)
-                  : std::nullopt;
-    if (!part) return QAbstractScrollArea::focusNextPrevChild(next);
-    d->chooseByUser(part);
-    return true;
-}
-
-void HookupView::focusInEvent(QFocusEvent* event) {
-    QAbstractScrollArea::focusInEvent(event);
-    // Coming by Tab starts at the near end, so that going through the parts never gets stuck in the middle.
-    if (event->reason() == Qt::TabFocusReason)
-        d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, hookup::Way::next));
-    else if (event->reason() == Qt::BacktabFocusReason)
-        d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, hookup::Way::previous));
-    viewport()->update();
-}
-
-void HookupView::focusOutEvent(QFocusEvent* event) {
-    QAbstractScrollArea::focusOutEvent(event);
-    d->spaceHeld = false;
-    d->updateCursor();
-    viewport()->update();
-}
-
 void HookupView::changeEvent(QEvent* event) {
     QAbstractScrollArea::changeEvent(event);
     if (event->type() == QEvent::LanguageChange) {
         setAccessibleName(tr("Hook-up"));
         d->describe();
     }
-}
-
-bool HookupView::event(QEvent* event) {
-    if (event->type() == QEvent::ShortcutOverride) {
-        // Keys of the drawing come before shortcuts of the window while the drawing has the focus.
-        const int key = static_cast<QKeyEvent*>(event)->key();
-        if (static_cast<QKeyEvent*>(event)->modifiers() == Qt::NoModifier &&
-            (key == Qt::Key_0 || key == Qt::Key_Space || key == Qt::Key_Home || key == Qt::Key_End ||
-             (key >= Qt::Key_Left && key <= Qt::Key_Down))) {
-            event->accept();
-            return true;
-        }
-    }
-    return QAbstractScrollArea::event(event);
-}
-
-bool HookupView::viewportEvent(QEvent* event) {
-    if (event->type() == QEvent::ToolTip) {
-        const auto* help = static_cast<QHelpEvent*>(event);
-        const QString text = d->toolTipAt(d->camera.toDrawing(help->pos()));
-        if (text.isEmpty())
-            QToolTip::hideText();
-        else
-            QToolTip::showText(help->globalPos(), text, viewport());
-        return true;
-    }
-    if (event->type() == QEvent::Leave) {
-        d->hover(std::nullopt);
-        d->updateCursor();
-    }
-    return QAbstractScrollArea::viewportEvent(event);
 }
 
 } // namespace blinkwright::widgets

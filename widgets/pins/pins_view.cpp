@@ -12,6 +12,7 @@
 #include <QSignalBlocker>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace blinkwright::widgets {
 
@@ -56,7 +57,7 @@ class PinsView::Private {
             sorting->addItem(PinsView::tr("by %1").arg(
                 model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString().toLower()));
         makeTable();
-        nothing = new QLabel(PinsView::tr("No parts yet."));
+        nothing = new QLabel(PinsView::tr("No parts yet. Insert adds one."));
         nothing->setAlignment(Qt::AlignCenter);
 
         auto* top = new QHBoxLayout;
@@ -163,10 +164,14 @@ class PinsView::Private {
 
     void showEmptiness() {
         const bool any = order.rowCount() > 0;
-        nothing->setText(model.rows().empty() ? PinsView::tr("No parts yet.")
+        nothing->setText(model.rows().empty() ? PinsView::tr("No parts yet. Insert adds one.")
                                               : PinsView::tr("No pin fits the filter."));
+        const bool first = any && table->isHidden() && filter->hasFocus() && filter->text().isEmpty();
         table->setVisible(any);
         nothing->setVisible(!any);
+        // Keys of this view need the focus somewhere in it, also while it has no row.
+        q->setFocusProxy(any ? static_cast<QWidget*>(table) : filter);
+        if (first) table->setFocus(Qt::OtherFocusReason);
     }
 
     PinsView* q;

@@ -6,7 +6,8 @@
 //   view.setVoltages(study::netVoltages(study, moment_s));
 //   connect(&view, &PinsView::netWished, ...);   // what was typed into a pin's net cell
 // Enter, F2 or any letter opens the net cell: type a net's name or a pin (`R1:2`), choose from the list with
-// the arrows, Enter joins. An empty cell takes the pin off. Backspace does so without opening the cell.
+// the arrows, Enter joins. An empty cell takes the pin off. Backspace does so without opening the cell. The
+// window adds Insert (a part), Delete (the part) and Ctrl+Enter (its name and values).
 #pragma once
 
 #include "core/circuit/circuit.h"

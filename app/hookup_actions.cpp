@@ -1,0 +1,219 @@
+#include "app/hookup_actions.h"
+
+#include "app/part_dialog.h"
+#include "app/typed_dialog.h"
+#include "widgets/hookup/part_view.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QMenu>
+
+namespace blinkwright::app {
+
+namespace {
+
+using circuit::PartKind;
+
+/// Menu entries, with the letter of each that the keyboard chooses it by.
+QString addText(PartKind kind) {
+    switch (kind) {
+    case PartKind::supply:
+        return HookupActions::tr("&Supply");
+    case PartKind::timer:
+        return HookupActions::tr("&Timer");
+    case PartKind::resistor:
+        return HookupActions::tr("&Resistor");
+    case PartKind::variable:
+        return HookupActions::tr("&Variable resistor");
+    case PartKind::capacitor:
+        return HookupActions::tr("&Capacitor");
+    case PartKind::lamp:
+        return HookupActions::tr("&Lamp");
+    case PartKind::diode:
+        return HookupActions::tr("&Diode");
+    case PartKind::toggle:
+        return HookupActions::tr("S&witch");
+    }
+    return {};
+}
+
+QString qs(const std::string& text) {
+    return QString::fromStdString(text);
+}
+/// In a menu, & marks a letter.
+QString plain(QString text) {
+    return text.replace(u'&', QStringLiteral("&&"));
+}
+
+} // namespace
+
+HookupActions::HookupActions(QWidget& window, Document& document, widgets::HookupView& hookup,
+                             HookupWishes& wishes)
+    : QObject(&window), m_window(window), m_document(document), m_hookup(hookup), m_wishes(wishes) {
+    makeEditActions();
+    makePartMenu();
+    connect(&hookup, &widgets::HookupView::selectionChanged, this, &HookupActions::showAvailability);
+    connect(&hookup, &widgets::HookupView::editWished, this, &HookupActions::editPart);
+    connect(&hookup, &widgets::HookupView::menuWished, this, &HookupActions::showMenu);
+    connect(&document, &Document::changed, this, &HookupActions::showAvailability);
+    connect(QApplication::clipboard(), &QClipboard::dataChanged, this, &HookupActions::showAvailability);
+    showAvailability();
+}
+
+template <class Done>
+QAction* HookupActions::action(const QString& text, const QKeySequence& keys, Done done) {
+    auto* made = new QAction(text, this);
+    made->setShortcut(keys);
+    made->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    connect(made, &QAction::triggered, this, done);
+    m_hookup.addAction(made);
+    return made;
+}
+
+void HookupActions::makeEditActions() {
+    m_cut = action(tr("Cu&t parts"), QKeySequence::Cut, [this] { m_wishes.cut(); });
+    m_copy = action(tr("&Copy parts"), QKeySequence::Copy, [this] { m_wishes.copy(); });
+    m_paste = action(tr("&Paste parts"), QKeySequence::Paste, [this] { m_wishes.paste(); });
+    m_selectAll = action(tr("Choose &all parts"), QKeySequence::SelectAll, [this] { m_hookup.selectAll(); });
+}
+
+void HookupActions::addToEditMenu(QMenu* menu) const {
+    menu->addSeparator();
+    menu->addActions({m_cut, m_copy, m_paste, m_selectAll});
+}
+
+void HookupActions::makePartMenu() {
+    m_partMenu = new QMenu(tr("&Part"), &m_window);
+    m_addMenu = m_partMenu->addMenu(tr("&Add a part"));
+    for (const PartKind kind : circuit::allKinds)
+        m_addMenu->addAction(addText(kind), this, [this, kind] { m_wishes.addNear(kind); });
+    m_addMenu->menuAction()->setObjectName(QStringLiteral("add"));
+    QAction* popUp = action(tr("Choose a part to add"), QKeySequence(tr("A")), [this] {
+        popUpAdd(m_hookup.viewport()->mapToGlobal(m_hookup.viewport()->rect().topLeft()));
+    });
+    m_addMenu->menuAction()->setText(tr("&Add a part") + QLatin1Char('\t') + popUp->shortcut().toString());
+    m_partMenu->addSeparator();
+    m_edit = action(tr("&Name and values…"), QKeySequence(tr("F2")), [this] {
+        if (const auto part = m_hookup.selected()) editPart(*part);
+    });
+    m_turn = action(tr("&Turn by a quarter"), QKeySequence(tr("T")), [this] { m_hookup.turnChosen(); });
+    m_mirror =
+        action(tr("&Mirror left to right"), QKeySequence(tr("M")), [this] { m_hookup.mirrorChosen(); });
+    m_duplicate = action(tr("D&uplicate"), QKeySequence(tr("Ctrl+D")), [this] { m_wishes.duplicate(); });
+    m_delete = action(tr("&Delete"), {}, [this] { m_hookup.deleteChosen(); });
+    m_delete->setShortcuts({QKeySequence(Qt::Key_Delete), QKeySequence(Qt::Key_Backspace)});
+    m_partMenu->addActions({m_edit, m_turn, m_mirror, m_duplicate, m_delete});
+    m_partMenu->addSeparator();
+    m_join = action(tr("&Join two pins…"), QKeySequence(tr("J")), [this] { askJoin(chosenPin()); });
+    m_takeOff = action(tr("Take a pin &off its net…"), QKeySequence(tr("Shift+J")),
+                       [this] { askTakeOff(chosenPin()); });
+    m_renameNet = action(tr("&Rename a net…"), {}, [this] {
+        const auto net = m_hookup.selection().net();
+        const circuit::Net* found = net ? m_document.circuit().find(*net) : nullptr;
+        askRenameNet(found ? qs(found->name) : QString());
+    });
+    m_partMenu->addActions({m_join, m_takeOff, m_renameNet});
+}
+
+void HookupActions::showAvailability() {
+    const bool parts = !m_hookup.selection().parts().empty();
+    const bool any = !m_document.circuit().parts().empty();
+    const bool nets = !m_document.circuit().nets().empty();
+    for (QAction* a : {m_cut, m_copy, m_edit, m_duplicate}) a->setEnabled(parts);
+    m_delete->setEnabled(!m_hookup.selection().empty());
+    m_paste->setEnabled(HookupWishes::canPaste());
+    m_selectAll->setEnabled(any);
+    m_join->setEnabled(any);
+    for (QAction* a : {m_takeOff, m_renameNet}) a->setEnabled(nets);
+}
+
+void HookupActions::popUpAdd(QPoint global) {
+    m_addMenu->popup(global + QPoint(12, 12));
+    m_addMenu->setActiveAction(m_addMenu->actions().constFirst());
+}
+
+void HookupActions::fillForPin(QMenu& menu, circuit::PinRef pin) {
+    const circuit::Circuit& circuit = m_document.circuit();
+    const QString name = qs(circuit.pinText(pin));
+    menu.addAction(tr("Join %1 to…").arg(name), this, [this, name] { askJoin(name); });
+    if (const auto net = circuit.netOf(pin))
+        menu.addAction(tr("Take %1 off net %2").arg(name, plain(qs(circuit.find(*net)->name))), this,
+                       [this, name] { (void)m_wishes.takeOff(name); });
+    menu.addSeparator();
+}
+
+void HookupActions::fillForNet(QMenu& menu, circuit::NetId net) {
+    const circuit::Net* found = m_document.circuit().find(net);
+    if (!found) return;
+    const QString name = qs(found->name);
+    menu.addAction(tr("Rename net %1…").arg(plain(name)), this, [this, name] { askRenameNet(name); });
+    menu.addAction(tr("Remove net %1").arg(plain(name)), this, [this] { m_hookup.deleteChosen(); });
+}
+
+void HookupActions::showMenu(QPoint global, const widgets::HookupView::Spot& spot) {
+    auto* menu = new QMenu(&m_window);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    if (spot.pin) fillForPin(*menu, *spot.pin);
+    if (spot.part) {
+        menu->addActions({m_edit, m_turn, m_mirror, m_duplicate, m_delete});
+        menu->addSeparator();
+        menu->addActions({m_cut, m_copy});
+    } else if (spot.net) {
+        fillForNet(*menu, *spot.net);
+    } else {
+        QMenu* here = menu->addMenu(tr("&Add a part here"));
+        for (const PartKind kind : circuit::allKinds)
+            here->addAction(addText(kind), this,
+                            [this, kind, at = spot.at] { m_wishes.addAt(kind, m_hookup.placeAt(kind, at)); });
+        menu->addActions({m_paste, m_selectAll});
+    }
+    menu->popup(global);
+}
+
+QString HookupActions::chosenPin() const {
+    const auto& parts = m_hookup.selection().parts();
+    const circuit::Part* part = parts.size() == 1 ? m_document.circuit().find(parts.front()) : nullptr;
+    return part ? qs(part->ref) + QLatin1Char(':') : QString();
+}
+
+QStringList HookupActions::pins(bool joinedOnly) const {
+    const circuit::Circuit& circuit = m_document.circuit();
+    QStringList all;
+    for (const circuit::Part& part : circuit.parts())
+        for (int k = 0; k < static_cast<int>(circuit::info(part.kind).pins.size()); ++k)
+            if (!joinedOnly || circuit.netOf({part.id, k})) all << qs(circuit.pinText({part.id, k}));
+    return all;
+}
+
+QStringList HookupActions::nets() const {
+    QStringList all;
+    for (const circuit::Net& net : m_document.circuit().nets()) all << qs(net.name);
+    return all;
+}
+
+void HookupActions::askJoin(const QString& pin) {
+    TypedDialog::ask(&m_window, tr("Join two pins"),
+                     {{tr("&Pin"), pins(false), pin}, {tr("&To pin or net"), pins(false) + nets(), {}}},
+                     [this](const QStringList& typed) { return m_wishes.join(typed[0], typed[1]); });
+}
+
+void HookupActions::askTakeOff(const QString& pin) {
+    TypedDialog::ask(&m_window, tr("Take a pin off its net"), {{tr("&Pin"), pins(true), pin}},
+                     [this](const QStringList& typed) { return m_wishes.takeOff(typed[0]); });
+}
+
+void HookupActions::askRenameNet(const QString& net) {
+    TypedDialog::ask(&m_window, tr("Rename a net"), {{tr("&Net"), nets(), net}, {tr("New &name"), {}, {}}},
+                     [this](const QStringList& typed) { return m_wishes.renameNet(typed[0], typed[1]); });
+}
+
+void HookupActions::editPart(circuit::PartId part) {
+    if (!m_document.circuit().find(part)) return;
+    auto* dialog = new PartDialog(&m_window, m_document.circuit(), part,
+                                  [this](const circuit::Edit& edit) { return m_wishes.apply(edit); });
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+} // namespace blinkwright::app
