@@ -65,21 +65,22 @@ PinsActions::PinsActions(const Places& places, const PlayActions& play, QObject*
 
 void PinsActions::makePartKeys() {
     // The letters that the drawing takes for these begin a net's name here.
-    const auto add = [this](const QString& keys, auto done) {
-        auto* action = new QAction(&m_at.pins);
+    const auto add = [this](const QString& text, const QString& keys, auto done) {
+        auto* action = new QAction(text, &m_at.pins);
         action->setShortcut(QKeySequence(keys));
         action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
         connect(action, &QAction::triggered, this, done);
         m_at.pins.addAction(action);
     };
-    add(tr("Ins"), [this] { m_at.parts.popUpAdd(m_at.pins.mapToGlobal(QPoint(0, 0))); });
-    add(tr("Del"), [this] {
+    add(tr("Choose a part to add"), tr("Ins"),
+        [this] { m_at.parts.popUpAdd(m_at.pins.mapToGlobal(QPoint(0, 0))); });
+    add(tr("&Delete"), tr("Del"), [this] {
         const auto pin = m_at.pins.selectedPin();
         if (!pin) return;
         m_at.hookup.select(pin->part); // it alone
         m_at.hookup.deleteChosen();
     });
-    add(tr("Ctrl+Return"), [this] {
+    add(tr("&Name and values…"), tr("Ctrl+Return"), [this] {
         if (const auto pin = m_at.pins.selectedPin()) m_at.parts.editPart(pin->part);
     });
 }

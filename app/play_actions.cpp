@@ -44,7 +44,7 @@ PlayActions::PlayActions(const Places& places, Settings& settings)
 }
 
 void PlayActions::makeActions() {
-    m_menu = new QMenu(tr("P&lay"), &m_at.window);
+    m_menu = new QMenu(tr("Pla&y"), &m_at.window);
     const auto add = [this](const QString& text, const QString& keys, auto done) {
         QAction* action = m_menu->addAction(text);
         action->setShortcut(QKeySequence(keys));
@@ -179,15 +179,16 @@ void PlayActions::showMoment(double from_s) {
 }
 
 void PlayActions::showState() {
-    const bool running = m_play.running();
-    const bool can = !m_play.tape().empty();
-    const QString word = running ? tr("&Pause") : tr("&Play");
-    if (m_toggle->text() != word || m_toggle->icon().isNull()) m_toggle->setText(word);
-    m_toggle->setIcon(icon(running ? Icon::pause : Icon::play, m_theme));
-    m_toggle->setToolTip(
-        withKeys(running ? tr("Pause") : tr("Play: move the moment line over the run"), m_toggle));
-    for (QAction* action : {m_toggle, m_next, m_previous, m_loop}) action->setEnabled(can);
     m_at.strip.setNote(note());
+    // A change of an action has the window laid out anew: not at every run of a drag.
+    const Shown now{m_play.running(), !m_play.tape().empty(), m_theme.mode};
+    if (m_shown == now) return;
+    m_shown = now;
+    m_toggle->setText(now.running ? tr("&Pause") : tr("&Play"));
+    m_toggle->setIcon(icon(now.running ? Icon::pause : Icon::play, m_theme));
+    m_toggle->setToolTip(
+        withKeys(now.running ? tr("Pause") : tr("Play: move the moment line over the run"), m_toggle));
+    for (QAction* action : {m_toggle, m_next, m_previous, m_loop}) action->setEnabled(now.can);
 }
 
 QString PlayActions::note() const {

@@ -13,6 +13,7 @@
 #include <QElapsedTimer>
 #include <QObject>
 #include <QTimer>
+#include <optional>
 
 class QAction;
 class QActionGroup;
@@ -76,6 +77,12 @@ class PlayActions : public QObject {
     QTimer m_timer;
     QElapsedTimer m_since;
     std::map<circuit::PartId, double> m_mean; ///< over the settled cycles
+    struct Shown {                            ///< what the actions say now
+        bool running = false, can = false;
+        widgets::Theme::Mode mode = widgets::Theme::Mode::light;
+        bool operator==(const Shown&) const = default;
+    };
+    std::optional<Shown> m_shown;
     widgets::Theme m_theme;
     QMenu* m_menu;
     QAction *m_toggle, *m_next, *m_previous, *m_loop, *m_bars;

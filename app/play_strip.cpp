@@ -4,7 +4,6 @@
 #include <QActionGroup>
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPainter>
 #include <QToolButton>
 
@@ -14,18 +13,28 @@ namespace {
 constexpr int side = 20; ///< of an icon
 }
 
-/// A line that gives way: cut short with an ellipsis, whole in its tool tip.
-class PlayStrip::Note : public QLabel {
+/// A line that gives way: cut short with an ellipsis, whole in its tool tip. A label would have the window
+/// laid out anew with every text.
+class PlayStrip::Note : public QWidget {
   public:
     Note() { setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred); }
+    void setText(const QString& text) {
+        m_text = text;
+        setToolTip(text);
+        setAccessibleName(text);
+        update();
+    }
 
   protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
         painter.setPen(palette().color(QPalette::WindowText));
-        painter.drawText(contentsRect(), Qt::AlignVCenter | Qt::AlignLeft,
-                         fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width()));
+        painter.drawText(rect(), Qt::AlignVCenter | Qt::AlignLeft,
+                         fontMetrics().elidedText(m_text, Qt::ElideRight, width()));
     }
+
+  private:
+    QString m_text;
 };
 
 PlayStrip::PlayStrip(QWidget* parent)
@@ -67,8 +76,6 @@ void PlayStrip::setNote(const QString& text) {
     if (m_note == text) return;
     m_note = text;
     m_noteLabel->setText(text);
-    m_noteLabel->setToolTip(text);
-    m_noteLabel->setAccessibleName(text);
 }
 
 } // namespace blinkwright::app
