@@ -12,7 +12,6 @@
 
 #include <QAction>
 #include <QActionGroup>
-#include <QApplication>
 #include <QHBoxLayout>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -101,17 +100,13 @@ QWidget* PinsActions::makeSwitch() const {
 }
 
 void PinsActions::show(int face) {
-    if (m_at.faces.currentIndex() == face) return;
-    const QWidget* focus = QApplication::focusWidget();
-    const bool within = focus && m_at.faces.isAncestorOf(focus);
-    const auto part = m_at.hookup.selected();
-    m_at.faces.setCurrentIndex(face);
-    if (face == 1) {
+    if (m_at.faces.currentIndex() != face) {
+        const auto part = m_at.hookup.selected();
+        m_at.faces.setCurrentIndex(face);
         if (part) m_at.pins.selectPart(part);
         showVoltages(true);
     }
-    // The focus stays in the pane, on the face that is shown now.
-    if (within || !focus || !focus->isVisible()) m_at.faces.currentWidget()->setFocus(Qt::OtherFocusReason);
+    m_at.faces.currentWidget()->setFocus(Qt::OtherFocusReason); // to where the keys were asked to go
 }
 
 void PinsActions::showVoltages(bool atRest) {

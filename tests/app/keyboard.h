@@ -28,7 +28,7 @@ inline void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier)
 inline void type(const QString& text) {
     for (const QChar letter : text) {
         QTest::keyClick(keyTarget(), letter.toLatin1());
-        QCoreApplication::processEvents();
+        QCoreApplication::processEvents(); // a cell or a menu may open at the first letter
     }
 }
 
