@@ -44,8 +44,8 @@ PinsActions::PinsActions(const Places& places, const PlayActions& play, QObject*
     makePartKeys();
     const auto select = [this](circuit::PartId part) { m_at.pins.selectPart(part); };
     connect(&m_at.document, &Document::changed, this, [this] {
-        m_at.pins.setCircuit(m_at.document.circuit());
-        m_at.pins.setVoltages({}, false); // those of the wiring before
+        m_stale = true;
+        if (shown()) showCircuit();
     });
     connect(&m_at.live, &LivePanels::studyShown, this, [this] { showVoltages(true); });
     connect(&m_at.curves, &widgets::CurvesView::momentMoved, this, [this] { showVoltages(true); });
@@ -101,6 +101,7 @@ QWidget* PinsActions::makeSwitch() const {
 
 void PinsActions::show(int face) {
     if (m_at.faces.currentIndex() != face) {
+        if (m_stale) showCircuit();
         const auto part = m_at.hookup.selected();
         m_at.faces.setCurrentIndex(face);
         if (part) m_at.pins.selectPart(part);
@@ -109,8 +110,18 @@ void PinsActions::show(int face) {
     m_at.faces.currentWidget()->setFocus(Qt::OtherFocusReason); // to where the keys were asked to go
 }
 
+bool PinsActions::shown() const {
+    return m_at.faces.currentWidget() == &m_at.pins;
+}
+
+void PinsActions::showCircuit() {
+    m_stale = false;
+    m_at.pins.setCircuit(m_at.document.circuit());
+    m_at.pins.setVoltages({}, false); // what there were are those of the wiring before
+}
+
 void PinsActions::showVoltages(bool atRest) {
-    if (!m_at.pins.isVisible()) return;
+    if (!shown()) return;
     if (!atRest && m_sinceVoltages.isValid() && m_sinceVoltages.elapsed() < readable_ms) return;
     m_sinceVoltages.start();
     const auto study = m_at.live.shown();

@@ -53,12 +53,15 @@ class PinsActions : public QObject {
   private:
     void makePartKeys();
     void show(int face);
+    bool shown() const;
+    void showCircuit();
     void showVoltages(bool atRest);
     void wish(circuit::PinRef pin, const QString& text);
 
     Places m_at;
     QList<QAction*> m_faces;
     QElapsedTimer m_sinceVoltages;
+    bool m_stale = true; ///< the circuit has changed while the drawing was shown
 };
 
 } // namespace blinkwright::app

@@ -1,5 +1,6 @@
 // The Pins view in the real window, by keyboard.
 #include "app/main_window.h"
+#include "app/part_dialog.h"
 #include "app/play_actions.h"
 #include "core/study/net_voltages.h"
 #include "tests/app/keyboard.h"
@@ -12,6 +13,9 @@
 #include <QStatusBar>
 #include <QTableView>
 #include <QTemporaryDir>
+#include <QToolButton>
+#include <algorithm>
+#include <set>
 
 #include <gtest/gtest.h>
 
@@ -165,6 +169,40 @@ TEST_F(PinsInTheWindow, ChoosingAPinChoosesItsPartOnTheDrawingAndTheOtherWayRoun
     press(Qt::Key_3, Qt::ControlModifier);
     press(Qt::Key_Home);
     EXPECT_EQ(window->pins().selectedPin()->part, circuit().parts().front().id);
+}
+
+TEST_F(PinsInTheWindow, TabReachesTheToolBarTheStripAndTheSwitchAndComesRound) {
+    window->activateWindow();
+    press(Qt::Key_F6);
+    std::set<QString> visited;
+    const QWidget* first = QApplication::focusWidget();
+    ASSERT_NE(first, nullptr);
+    for (int times = 0; times < 200; ++times) {
+        press(Qt::Key_Tab);
+        const QWidget* now = QApplication::focusWidget();
+        ASSERT_NE(now, nullptr);
+        if (const auto* button = qobject_cast<const QToolButton*>(now))
+            visited.insert(button->defaultAction()->iconText());
+        visited.insert(now->objectName());
+        if (now == first && window->hookup().selected() == circuit().parts().front().id) break;
+    }
+    for (const char* wanted : {"Open…", "From power-on", "When settled", "flashes", "Pins", "ratio"})
+        EXPECT_TRUE(visited.contains(QString::fromUtf8(wanted))) << wanted;
+    EXPECT_TRUE(std::ranges::any_of(visited, [](const QString& text) { return text.startsWith("Play"); }));
+}
+
+TEST_F(PinsInTheWindow, InsertDeleteAndCtrlEnterServeThePartOfThePin) {
+    showPins();
+    goTo("R3:2");
+    press(Qt::Key_Delete);
+    EXPECT_EQ(circuit().findRef("R3"), nullptr);
+    press(Qt::Key_Insert);
+    ASSERT_NE(QApplication::activePopupWidget(), nullptr);
+    type("r");
+    ASSERT_NE(circuit().findRef("R3"), nullptr);
+    EXPECT_EQ(window->pins().selectedPin(), pin("R3:1")) << "the new part is chosen";
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_NE(window->findChild<app::PartDialog*>(), nullptr);
 }
 
 TEST_F(PinsInTheWindow, LooksAsMeant) {
