@@ -114,7 +114,10 @@ void HookupWishes::copy() {
     data->setData(partsType, QByteArray::fromStdString(text));
     data->setText(QString::fromStdString(text));
     QApplication::clipboard()->setMimeData(data);
-    emit said(tr("%n part(s) on the clipboard", nullptr, static_cast<int>(chosen.size())));
+    const circuit::Part* only =
+        chosen.size() == 1 ? m_document.circuit().find(chosen.begin()->first) : nullptr;
+    emit said(only ? tr("%1 is on the clipboard.").arg(QString::fromStdString(only->ref))
+                   : tr("%1 parts are on the clipboard.").arg(chosen.size()));
 }
 
 void HookupWishes::cut() {

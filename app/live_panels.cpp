@@ -81,7 +81,21 @@ void LivePanels::wish(const circuit::ValueRef& which, double value) {
     }
 }
 
+/// Whether the circuit differs from the one that is shown at most in where its parts are drawn: a part that
+/// is moved asks for no run.
+bool LivePanels::isDrawnOtherwiseOnly() const {
+    const circuit::Circuit& now = m_document.circuit();
+    if (!m_shown || m_run.isBusy() || m_askedRoughly) return false;
+    const auto sameOverrides = [&](const circuit::Part& part) {
+        return now.overrides(PartSet::A, part.id) == m_asked.overrides(PartSet::A, part.id);
+    };
+    return now.parts() == m_asked.parts() && now.nets() == m_asked.nets() && now.run == m_asked.run &&
+           std::ranges::all_of(now.parts(), sameOverrides);
+}
+
 void LivePanels::ask() {
+    if (isDrawnOtherwiseOnly()) return;
+    m_asked = m_document.circuit();
     study::StudyRequest request;
     request.flashes = m_document.circuit().run.flashes;
     request.begin = m_document.circuit().run.begin;

@@ -59,6 +59,7 @@ class LivePanels : public QObject {
     void activate(const QString& place);
     void setEcho(std::shared_ptr<const engine::Curves> echo);
     bool isStale(const LiveRun::Outcome& outcome) const;
+    bool isDrawnOtherwiseOnly() const;
 
     Document& m_document;
     Panels m_panels;
@@ -68,6 +69,7 @@ class LivePanels : public QObject {
     std::shared_ptr<const engine::Curves> m_echo;
     int m_gesture = 0;             ///< of the document; 0 between gestures
     quint64 m_gestureRevision = 0; ///< the document's when the gesture began
+    circuit::Circuit m_asked;        ///< the last circuit that a run was asked for
     bool m_askedRoughly = false;   ///< the last request was of a drag
     bool m_freshFile = false;      ///< the next curves are the first of their file
     bool m_freshDrawing = false;   ///< the next drawing is

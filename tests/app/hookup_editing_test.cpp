@@ -16,6 +16,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QMimeData>
+#include <QSignalSpy>
 #include <QStatusBar>
 #include <QTemporaryDir>
 #include <QTest>
@@ -87,6 +88,19 @@ TEST_F(HookupEditing, ADragMovesAPartWithItsWiresInOneStepAndOnTheGrid) {
     const QPoint now = hand.middle("R2");
     EXPECT_LE((now - (at + QPoint(84, 36))).manhattanLength(), 11) << "the drawing must stay under the hand";
     isOneStep("Move R2");
+}
+
+TEST_F(HookupEditing, AMovedPartAsksForNoRunAndARewiredOneDoes) {
+    ASSERT_TRUE(waitFor([&] { return window.live().shown() != nullptr; }));
+    const auto study = window.live().shown();
+    QSignalSpy shown(&window.live(), &app::LivePanels::studyShown);
+    hand.drag(hand.middle("R2"), hand.middle("R2") + QPoint(60, 0));
+    QTest::qWait(100);
+    EXPECT_EQ(shown.count(), 0);
+    EXPECT_EQ(window.live().shown(), study);
+    hand.drag(hand.pin("R3:2"), hand.pin("U1:7"));
+    EXPECT_TRUE(waitFor([&] { return shown.count() > 0; }));
+    EXPECT_NE(window.live().shown(), study);
 }
 
 TEST_F(HookupEditing, ADragThatComesBackOrIsEscapedIsNoStep) {

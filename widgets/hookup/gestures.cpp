@@ -192,6 +192,11 @@ void Gestures::cancel() {
     if (before != Doing::nothing && before != Doing::placing) m_selection = m_before;
 }
 
+void Gestures::letGo() {
+    m_doing = Doing::nothing;
+    m_target = {};
+}
+
 void Gestures::forget() {
     const auto there = [this](PartId part) { return !m_scene.places({part}).empty(); };
     bool gone = (m_pin && !there(m_pin->part)) || (m_part && !there(*m_part));

@@ -73,6 +73,8 @@ class Gestures {
     void release(QPointF at);
     /// Puts everything back as it was before the press.
     void cancel();
+    /// Lets go where things are, without a wish: the button came up where nobody told.
+    void letGo();
     /// The circuit has changed under the hand: what it holds may be gone.
     void forget();
 

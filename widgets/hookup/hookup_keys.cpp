@@ -1,6 +1,5 @@
 // Keyboard and focus of the Hook-up.
 #include "widgets/hookup/hookup_view_p.h"
-#include "widgets/hookup/traverse.h"
 
 #include <QKeyEvent>
 
@@ -8,7 +7,47 @@ namespace blinkwright::widgets {
 
 namespace {
 constexpr int nudgePause_ms = 1000; ///< steps that follow one another within it are one step to undo
+constexpr int farStep = 5;          ///< steps of the grid with Shift
+
+std::optional<hookup::Way> wayOf(int key) {
+    switch (key) {
+    case Qt::Key_Left:
+        return hookup::Way::left;
+    case Qt::Key_Right:
+        return hookup::Way::right;
+    case Qt::Key_Up:
+        return hookup::Way::up;
+    case Qt::Key_Down:
+        return hookup::Way::down;
+    default:
+        return std::nullopt;
+    }
+}
+
+/// One step of the grid that way.
+hookup::Point stepOf(hookup::Way way) {
+    using hookup::Way;
+    const int x = way == Way::left ? -1 : way == Way::right ? 1 : 0;
+    const int y = way == Way::up ? -1 : way == Way::down ? 1 : 0;
+    return {x * hookup::pitch, y * hookup::pitch};
+}
+
 } // namespace
+
+void HookupView::Private::arrow(hookup::Way way, Qt::KeyboardModifiers keys) {
+    const bool shift = keys.testFlag(Qt::ShiftModifier);
+    if (keys.testFlag(Qt::ControlModifier)) {
+        const hookup::Point step = stepOf(way);
+        const int times = shift ? farStep : 1;
+        return nudge(times * step.x, times * step.y);
+    }
+    const auto next = neighbour(drawing.parts(), chosen.current(), way);
+    if (!next) return;
+    if (shift)
+        extendByUser(next);
+    else
+        chooseByUser(next);
+}
 
 void HookupView::Private::nudge(int dx, int dy) {
     if (hand.busy() || chosen.parts().empty()) return;
@@ -21,26 +60,7 @@ void HookupView::Private::nudge(int dx, int dy) {
 
 void HookupView::keyPressEvent(QKeyEvent* event) {
     using hookup::Way;
-    const bool move = event->modifiers().testFlag(Qt::ControlModifier);
-    const bool shift = event->modifiers().testFlag(Qt::ShiftModifier);
-    const auto step = [&](Way way) {
-        if (move) {
-            constexpr int far = 5; // steps of the grid with Shift
-            const int by = hookup::pitch * (shift ? far : 1);
-            return d->nudge(way == Way::left    ? -by
-                            : way == Way::right ? by
-                                                : 0,
-                            way == Way::up     ? -by
-                            : way == Way::down ? by
-                                               : 0);
-        }
-        const auto next = neighbour(d->drawing.parts(), d->chosen.current(), way);
-        if (!next) return;
-        if (shift)
-            d->extendByUser(next);
-        else
-            d->chooseByUser(next);
-    };
+    if (const auto way = wayOf(event->key())) return d->arrow(*way, event->modifiers());
     switch (event->key()) {
     case Qt::Key_Plus:
     case Qt::Key_Equal:
@@ -51,18 +71,6 @@ void HookupView::keyPressEvent(QKeyEvent* event) {
         return;
     case Qt::Key_0:
         fit();
-        return;
-    case Qt::Key_Left:
-        step(Way::left);
-        return;
-    case Qt::Key_Right:
-        step(Way::right);
-        return;
-    case Qt::Key_Up:
-        step(Way::up);
-        return;
-    case Qt::Key_Down:
-        step(Way::down);
         return;
     case Qt::Key_Home:
         d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, Way::next));

@@ -50,9 +50,15 @@ void HookupView::mouseMoveEvent(QMouseEvent* event) {
         return;
     }
     const QPointF at = d->camera.toDrawing(event->position());
+    const bool placing = d->hand.doing() == hookup::Gestures::Doing::placing;
+    if (d->hand.busy() && !placing && !event->buttons().testFlag(Qt::LeftButton)) {
+        d->hand.letGo(); // a dialog had taken the mouse when the button came up
+        d->handMoved();
+    }
     if (d->hand.busy()) {
         d->hand.move(at);
         d->handMoved();
+        if (!placing) d->followPointer(at);
         return;
     }
     d->hover(d->drawing.partAt(at));
@@ -135,6 +141,14 @@ void HookupView::deleteChosen() {
         d->wish(hookup::wishes::DeleteNet{*net}, 0);
     else if (!d->chosen.parts().empty())
         d->wish(hookup::wishes::Delete{d->chosen.parts()}, 0);
+}
+
+/// What is dragged to the edge of the view brings along the drawing behind it.
+void HookupView::Private::followPointer(QPointF at) {
+    const double room = edgeRoom_px / camera.zoom();
+    const QPointF before = camera.corner();
+    camera.bring(QRectF(at, at).adjusted(-room, -room, room, room));
+    if (camera.corner() != before) changed();
 }
 
 void HookupView::Private::handMoved() {

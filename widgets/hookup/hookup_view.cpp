@@ -105,7 +105,9 @@ void HookupView::setSelection(const std::vector<PartId>& parts) {
     d->chosen.keep([this](PartId id) { return d->drawing.find(id) != nullptr; },
                    [](circuit::NetId) { return false; });
     d->selectionTouched();
-    if (const auto current = d->chosen.current()) d->bring(*current);
+    const auto current = d->chosen.current();
+    if (current) d->bring(*current);
+    if (current && d->chosen.parts().size() == 1) emit partActivated(*current);
 }
 
 void HookupView::selectAll() {

@@ -6,6 +6,7 @@
 #include "widgets/hookup/drawing_scene.h"
 #include "widgets/hookup/gestures.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/hookup/traverse.h"
 
 #include <QElapsedTimer>
 #include <QPixmap>
@@ -38,7 +39,7 @@ class HookupView::Private {
     QElapsedTimer nudged;
     int lastGesture = 0;
     static constexpr double zoomStep = 1.2;
-    static constexpr double clickSlack_px = 4;
+    static constexpr double clickSlack_px = 4, edgeRoom_px = 8;
     static constexpr double pinReach = 7, wireReach = 4; ///< [units]
     QString lastRefusal;
     hookup::Gestures::Doing lastDoing = hookup::Gestures::Doing::nothing;
@@ -163,7 +164,6 @@ class HookupView::Private {
         if (id) emit view->partActivated(*id);
     }
     void extendByUser(std::optional<PartId> id) {
-        if (!id) return;
         chosen.add({*id});
         selectionTouched();
         bring(*id);
@@ -173,7 +173,9 @@ class HookupView::Private {
         keepFitted = false; // what the hand works on must not move away under it
         emit view->wished(wish, gesture);
     }
+    void followPointer(QPointF at);
     void handMoved(); ///< after each step of a gesture
+    void arrow(hookup::Way way, Qt::KeyboardModifiers keys);
     void nudge(int dx, int dy);
     double pinReachHere() const { return std::max(pinReach, pinReach / camera.zoom()); }
 

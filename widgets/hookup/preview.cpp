@@ -20,6 +20,26 @@ QColor thin(QColor colour, float alpha) {
     return colour;
 }
 
+/// How many bodies a straight run passes through.
+int bodiesOn(QPointF a, QPointF b, const Drawing& drawing) {
+    const QRectF run = QRectF(a, b).normalized().adjusted(-1, -1, 1, 1);
+    int count = 0;
+    for (const PartView& part : drawing.parts()) {
+        const Box box = placed(bodyOf(part.kind), part.pose);
+        if (run.intersects(QRectF(QPointF(box.left, box.top), QPointF(box.right, box.bottom)))) ++count;
+    }
+    return count;
+}
+
+/// Of the two right-angled ways the one through fewer parts: the router will go round them all.
+QPointF cornerBetween(QPointF begin, QPointF end, const Drawing& drawing) {
+    const QPointF first(end.x(), begin.y()), second(begin.x(), end.y());
+    const auto crossed = [&](QPointF corner) {
+        return bodiesOn(begin, corner, drawing) + bodiesOn(corner, end, drawing);
+    };
+    return crossed(second) < crossed(first) ? second : first;
+}
+
 void paintWireInHand(QPainter& painter, const Gestures& hand, const Drawing& drawing,
                      const DrawingScene& scene, const Theme& theme) {
     const circuit::PinRef from = *hand.fixedPin();
@@ -63,8 +83,7 @@ void paintWireInHand(QPainter& painter, const Gestures& hand, const Drawing& dra
     }
     painter.setPen(QPen(colour, 2.4, Qt::SolidLine, Qt::RoundCap, Qt::MiterJoin));
     painter.setBrush(Qt::NoBrush);
-    const QPointF corner(end.x(), begin.y());
-    painter.drawPolyline(QPolygonF({begin, corner, end}));
+    painter.drawPolyline(QPolygonF({begin, cornerBetween(begin, end, drawing), end}));
 }
 
 } // namespace

@@ -33,22 +33,7 @@ struct PartEdits : testing::Test {
         for (const PinRef pin : pins) EXPECT_TRUE(c.join(pin, id));
         return id;
     }
-    void does(const Edit& edit, std::string_view text) {
-        EXPECT_EQ(describe(c, edit), text);
-        const Snapshot before(c);
-        auto back = apply(c, edit);
-        ASSERT_TRUE(back) << back.fault().message();
-        const Snapshot after(c);
-        auto again = apply(c, back.value());
-        ASSERT_TRUE(again);
-        EXPECT_EQ(Snapshot(c), before);
-        ASSERT_TRUE(apply(c, again.value()));
-        EXPECT_EQ(Snapshot(c), after);
-    }
-    void does(const Result<Edit>& edit, std::string_view text) {
-        ASSERT_TRUE(edit) << edit.fault().message();
-        does(edit.value(), text);
-    }
+    void does(const Result<Edit>& edit, std::string_view text) { tests::does(c, edit, text); }
     Places shown() const { return {{r1, *c.placement(r1)}, {r2, *c.placement(r2)}}; }
 };
 

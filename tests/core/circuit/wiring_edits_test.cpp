@@ -6,8 +6,6 @@
 namespace blinkwright::circuit {
 namespace {
 
-using tests::Snapshot;
-
 struct WiringEdits : testing::Test {
     Circuit c;
     PartId bt = c.addPart(PartKind::supply, "BT1", {{"voltage", 6.0}}).value();
@@ -25,20 +23,7 @@ struct WiringEdits : testing::Test {
         const auto id = c.netOf(pin);
         return id ? c.find(*id)->name : "";
     }
-    /// Does an edit under its text, checks that its inverse brings everything back, and leaves it done.
-    void does(const Result<Edit>& edit, std::string_view text) {
-        ASSERT_TRUE(edit) << edit.fault().message();
-        EXPECT_EQ(describe(c, edit.value()), text);
-        const Snapshot before(c);
-        auto back = apply(c, edit.value());
-        ASSERT_TRUE(back) << back.fault().message();
-        const Snapshot after(c);
-        auto again = apply(c, back.value());
-        ASSERT_TRUE(again);
-        EXPECT_EQ(Snapshot(c), before);
-        ASSERT_TRUE(apply(c, again.value()));
-        EXPECT_EQ(Snapshot(c), after);
-    }
+    void does(const Result<Edit>& edit, std::string_view text) { tests::does(c, edit, text); }
     void refuses(const Result<Edit>& edit, std::string_view message) {
         ASSERT_FALSE(edit);
         EXPECT_EQ(edit.fault().message(), message);
