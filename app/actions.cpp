@@ -3,6 +3,7 @@
 #include "app/hookup_actions.h"
 #include "app/icons.h"
 #include "app/main_window.h"
+#include "app/pins_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -107,6 +108,9 @@ void MainWindow::makeViewMenu() {
                       [this] { m_live->clearEcho(); });
     menu->addSeparator();
 
+    menu->addActions(m_pinsActions->faces());
+    menu->addSeparator();
+
     auto* begin = new QActionGroup(this);
     m_fromPowerOn = menu->addAction(tr("Curves from &power-on"));
     m_fromPowerOn->setIconText(tr("From power-on"));
@@ -176,7 +180,6 @@ void MainWindow::makeToolBar() {
         auto* button = new QToolButton;
         button->setDefaultAction(action);
         button->setAutoRaise(true);
-        button->setFocusPolicy(Qt::NoFocus);
         button->setIconSize(bar->iconSize());
         bar->addWidget(button);
         m_steadyButtons.push_back(button);
@@ -207,6 +210,9 @@ void MainWindow::makeToolBar() {
     m_flashes->setKeyboardTracking(false);
     flashes->setBuddy(m_flashes);
     bar->addWidget(m_flashes);
+
+    // A tool bar keeps the keyboard out of its buttons.
+    for (QToolButton* button : bar->findChildren<QToolButton*>()) button->setFocusPolicy(Qt::TabFocus);
 
     connect(m_flashes, &QSpinBox::valueChanged, this,
             [this, gesture = 0, since = QElapsedTimer()](int wanted) mutable {

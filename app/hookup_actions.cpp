@@ -89,7 +89,9 @@ void HookupActions::makePartMenu() {
     for (const PartKind kind : circuit::allKinds)
         m_addMenu->addAction(addText(kind), this, [this, kind] { m_wishes.addNear(kind); });
     m_addMenu->menuAction()->setObjectName(QStringLiteral("add"));
-    QAction* popUp = action(tr("Choose a part to add"), QKeySequence(tr("A")), [this] { popUpAdd(); });
+    QAction* popUp = action(tr("Choose a part to add"), QKeySequence(tr("A")), [this] {
+        popUpAdd(m_hookup.viewport()->mapToGlobal(m_hookup.viewport()->rect().topLeft()));
+    });
     m_addMenu->menuAction()->setText(tr("&Add a part") + QLatin1Char('\t') + popUp->shortcut().toString());
     m_partMenu->addSeparator();
     m_edit = action(tr("&Name and values…"), QKeySequence(tr("F2")), [this] {
@@ -126,9 +128,8 @@ void HookupActions::showAvailability() {
     for (QAction* a : {m_takeOff, m_renameNet}) a->setEnabled(nets);
 }
 
-void HookupActions::popUpAdd() {
-    m_addMenu->popup(
-        m_hookup.viewport()->mapToGlobal(m_hookup.viewport()->rect().topLeft() + QPoint(12, 12)));
+void HookupActions::popUpAdd(QPoint global) {
+    m_addMenu->popup(global + QPoint(12, 12));
     m_addMenu->setActiveAction(m_addMenu->actions().constFirst());
 }
 

@@ -30,6 +30,8 @@ class HookupActions : public QObject {
     void askTakeOff(const QString& pin);
     void askRenameNet(const QString& net);
     void editPart(circuit::PartId part);
+    /// The kinds of parts to add, the first of them marked.
+    void popUpAdd(QPoint global);
 
   private:
     template <class Done>
@@ -37,7 +39,6 @@ class HookupActions : public QObject {
     void makeEditActions();
     void makePartMenu();
     void showAvailability();
-    void popUpAdd();
     void showMenu(QPoint global, const widgets::HookupView::Spot& spot);
     void fillForPin(QMenu& menu, circuit::PinRef pin);
     void fillForNet(QMenu& menu, circuit::NetId net);

@@ -83,6 +83,49 @@ QPainterPath exportPath() {
     return path;
 }
 
+QPainterPath playPath() {
+    QPainterPath path;
+    path.moveTo(6, 4);
+    path.lineTo(16, 10);
+    path.lineTo(6, 16);
+    path.closeSubpath();
+    return path;
+}
+
+QPainterPath pausePath() {
+    QPainterPath path;
+    for (const qreal x : {7.0, 13.0}) {
+        path.moveTo(x, 4.5);
+        path.lineTo(x, 15.5);
+    }
+    return path;
+}
+
+/// An edge of a square wave, and an arrow to it.
+QPainterPath stepPath() {
+    QPainterPath path;
+    path.moveTo(12, 16);
+    path.lineTo(15, 16);
+    path.lineTo(15, 4);
+    path.lineTo(18, 4);
+    path.moveTo(2.5, 10);
+    path.lineTo(11.5, 10);
+    path.addPath(arrowHead({11.5, 10}, {8.5, 7}, {8.5, 13}));
+    return path;
+}
+
+QPainterPath loopPath() {
+    QPainterPath path;
+    path.moveTo(16.5, 10);
+    path.arcTo(QRectF(3.5, 3.5, 13, 13), 0, -290);
+    path.addPath(arrowHead({12.6, 4.2}, {9.2, 3.0}, {11.0, 7.8}));
+    return path;
+}
+
+QPainterPath mirrored(const QPainterPath& path) {
+    return QTransform(-1, 0, 0, 1, grid, 0).map(path);
+}
+
 QPainterPath pathOf(Icon which) {
     switch (which) {
     case Icon::open:
@@ -92,11 +135,21 @@ QPainterPath pathOf(Icon which) {
     case Icon::undo:
         return undoPath();
     case Icon::redo:
-        return QTransform(-1, 0, 0, 1, grid, 0).map(undoPath());
+        return mirrored(undoPath());
     case Icon::fit:
         return fitPath();
     case Icon::exportCurves:
         return exportPath();
+    case Icon::play:
+        return playPath();
+    case Icon::pause:
+        return pausePath();
+    case Icon::stepBack:
+        return mirrored(stepPath());
+    case Icon::stepOn:
+        return stepPath();
+    case Icon::loop:
+        return loopPath();
     }
     return {};
 }

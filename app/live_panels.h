@@ -13,6 +13,7 @@ namespace blinkwright::widgets {
 class CurvesView;
 class FindingsView;
 class HookupView;
+class PinsView;
 class ReadingsView;
 class ValuePanel;
 } // namespace blinkwright::widgets

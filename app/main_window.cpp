@@ -3,10 +3,14 @@
 #include "app/hookup_actions.h"
 #include "app/hookup_wishes.h"
 #include "app/pane.h"
+#include "app/pins_actions.h"
+#include "app/play_actions.h"
+#include "app/play_strip.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/hookup/part_palette.h"
+#include "widgets/pins/pins_view.h"
 #include "widgets/readings/readings_view.h"
 #include "widgets/text/steady_label.h"
 #include "widgets/values/value_panel.h"
@@ -21,6 +25,7 @@
 #include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
@@ -61,15 +66,23 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     m_live = new LivePanels(m_document, {*m_hookup, *m_values, *m_curves, *m_readings, *m_findings}, this);
     m_wishes = new HookupWishes(m_document, *m_hookup, this);
     m_hookupActions = new HookupActions(*this, m_document, *m_hookup, *m_wishes);
+    m_play = new PlayActions({*this, *m_live, *m_curves, *m_hookup, *m_playStrip}, m_settings);
+    m_pinsActions = new PinsActions(
+        {m_document, *m_live, *m_hookup, *m_pins, *m_values, *m_curves, *m_hookupFaces, *m_hookupActions},
+        *m_play, this);
+    m_hookupPane->setCorner(m_pinsActions->makeSwitch());
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());
     makeViewMenu();
+    menuBar()->addMenu(m_play->menu());
     makeHelpMenu();
     makeToolBar();
     makeStatusBar();
 
     connect(m_live, &LivePanels::refused, this, &MainWindow::say);
+    connect(m_play, &PlayActions::said, this, &MainWindow::say);
+    connect(m_pinsActions, &PinsActions::refused, this, &MainWindow::say);
     connect(m_wishes, &HookupWishes::said, this, &MainWindow::say);
     connect(m_palette, &widgets::PartPalette::chosen, m_hookup, &widgets::HookupView::placePart);
     connect(m_live, &LivePanels::studyShown, this, &MainWindow::showAvailability);
@@ -93,7 +106,11 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     restoreState();
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow() {
+    // A cell that is still being edited when the window goes must find nobody who would change the document.
+    delete m_pinsActions;
+    delete m_play;
+}
 
 void MainWindow::makeLayout() {
     m_hookup = new widgets::HookupView;
@@ -108,8 +125,20 @@ void MainWindow::makeLayout() {
     m_palette = new widgets::PartPalette;
     boardColumn->addWidget(m_palette);
     boardColumn->addWidget(m_hookup, 1);
-    auto* hookup = new Pane(tr("Hook-up"), board);
-    auto* curves = new Pane(tr("Curves"), m_curves);
+    board->setFocusProxy(m_hookup);
+    m_pins = new widgets::PinsView;
+    m_hookupFaces = new QStackedWidget;
+    m_hookupFaces->addWidget(board);
+    m_hookupFaces->addWidget(m_pins);
+    auto* hookup = m_hookupPane = new Pane(tr("Hook-up"), m_hookupFaces);
+    m_playStrip = new PlayStrip;
+    auto* played = new QWidget;
+    auto* under = new QVBoxLayout(played);
+    under->setContentsMargins(0, 0, 0, 0);
+    under->setSpacing(0);
+    under->addWidget(m_curves, 1);
+    under->addWidget(m_playStrip);
+    auto* curves = new Pane(tr("Curves"), played);
     auto* readings = new Pane(tr("Readings"), m_readings);
     auto* values = new Pane(tr("Values"), m_values);
     auto* findings = new Pane(tr("Findings"), m_findings);
@@ -147,6 +176,8 @@ void MainWindow::say(const QString& sentence) {
 
 void MainWindow::showTheme(const widgets::Theme& theme) {
     m_live->setTheme(theme);
+    m_pins->setTheme(theme);
+    m_play->setTheme(theme);
     m_palette->setTheme(theme);
     for (Pane* pane : m_panes) pane->setTheme(theme);
     QPalette quiet = m_report->palette();

@@ -19,6 +19,7 @@ class QActionGroup;
 class QLabel;
 class QMenu;
 class QSpinBox;
+class QStackedWidget;
 class QSplitter;
 class QToolButton;
 
@@ -31,6 +32,9 @@ namespace blinkwright::app {
 class HookupActions;
 class HookupWishes;
 class Pane;
+class PinsActions;
+class PlayActions;
+class PlayStrip;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -42,6 +46,8 @@ class MainWindow : public QMainWindow {
     LivePanels& live() { return *m_live; }
     Appearance& appearance() { return m_appearance; }
     widgets::HookupView& hookup() { return *m_hookup; }
+    widgets::PinsView& pins() { return *m_pins; }
+    PlayActions& play() { return *m_play; }
     HookupWishes& hookupWishes() { return *m_wishes; }
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
@@ -108,6 +114,9 @@ class MainWindow : public QMainWindow {
     Document m_document;
 
     widgets::HookupView* m_hookup = nullptr;
+    widgets::PinsView* m_pins = nullptr;
+    QStackedWidget* m_hookupFaces = nullptr; ///< drawing and pins
+    Pane* m_hookupPane = nullptr;
     widgets::ValuePanel* m_values = nullptr;
     widgets::CurvesView* m_curves = nullptr;
     widgets::ReadingsView* m_readings = nullptr;
@@ -119,6 +128,9 @@ class MainWindow : public QMainWindow {
     QSplitter* m_bottom = nullptr;
     QLabel* m_report = nullptr;
     LivePanels* m_live = nullptr;
+    PlayStrip* m_playStrip = nullptr;
+    PlayActions* m_play = nullptr;
+    PinsActions* m_pinsActions = nullptr;
     widgets::PartPalette* m_palette = nullptr;
     HookupWishes* m_wishes = nullptr;
     HookupActions* m_hookupActions = nullptr;

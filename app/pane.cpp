@@ -17,7 +17,7 @@ bool takesTab(const QWidget* widget) {
 } // namespace
 
 Pane::Pane(const QString& title, QWidget* panel, QWidget* parent)
-    : QFrame(parent), m_title(new QLabel(title, this)), m_panel(panel) {
+    : QFrame(parent), m_head(new QHBoxLayout), m_title(new QLabel(title, this)), m_panel(panel) {
     constexpr int titleMargin = 8;
     QFont font = m_title->font();
     font.setBold(true);
@@ -31,9 +31,15 @@ Pane::Pane(const QString& title, QWidget* panel, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addWidget(m_title);
+    m_head->setContentsMargins(0, 0, titleMargin, 0);
+    m_head->addWidget(m_title, 1);
+    column->addLayout(m_head);
     column->addWidget(panel, 1);
     setFrameShape(QFrame::NoFrame);
+}
+
+void Pane::setCorner(QWidget* corner) {
+    m_head->addWidget(corner);
 }
 
 void Pane::setTheme(const widgets::Theme& theme) {

@@ -3,6 +3,7 @@
 
 #include <QFrame>
 
+class QHBoxLayout;
 class QLabel;
 
 namespace blinkwright::widgets {
@@ -17,12 +18,15 @@ class Pane : public QFrame {
     /// Takes the panel over; the title is also its accessible name.
     Pane(const QString& title, QWidget* panel, QWidget* parent = nullptr);
 
+    /// Puts a control to the right of the title.
+    void setCorner(QWidget* corner);
     void setTheme(const widgets::Theme& theme);
     /// Gives the keyboard focus to the panel, or to the first of its controls that takes it.
     bool takeFocus(); ///< false where there is nothing that could have it
     bool hasFocusWithin() const;
 
   private:
+    QHBoxLayout* m_head;
     QLabel* m_title;
     QWidget* m_panel;
 };

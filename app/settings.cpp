@@ -13,6 +13,9 @@ const QString exportKey = QStringLiteral("files/export");
 const QString folderKey = QStringLiteral("files/folder");
 const QString looksKey = QStringLiteral("window/looks");
 
+const QString barsKey = QStringLiteral("play/bars");
+const QString flickerKey = QStringLiteral("play/answered");
+
 struct LooksName {
     Looks looks;
     const char* name;
@@ -86,6 +89,22 @@ QString Settings::exportEnding() const {
 
 void Settings::setExportEnding(const QString& ending) {
     m_store->setValue(exportKey, ending);
+}
+
+bool Settings::lampsAsBars() const {
+    return m_store->value(barsKey).toBool();
+}
+
+void Settings::setLampsAsBars(bool on) {
+    m_store->setValue(barsKey, on);
+}
+
+bool Settings::flickerAnswered() const {
+    return m_store->value(flickerKey).toBool();
+}
+
+void Settings::setFlickerAnswered() {
+    m_store->setValue(flickerKey, true);
 }
 
 void Settings::setLastFolder(const QString& folder) {

@@ -43,6 +43,13 @@ class Settings {
     QString exportEnding() const;
     void setExportEnding(const QString& ending);
 
+    /// Whether lamps are shown as bars, for people whom flicker bothers; asked once before anything flashes
+    /// fast.
+    bool lampsAsBars() const;
+    void setLampsAsBars(bool on);
+    bool flickerAnswered() const;
+    void setFlickerAnswered();
+
     void sync() { m_store->sync(); }
 
   private:

@@ -1,5 +1,6 @@
 // Findings on supply, pins and loose parts: what the wiring alone tells.
 #include "core/study/findings_detail.h"
+#include "core/study/ground_reach.h"
 
 #include <algorithm>
 
@@ -196,18 +197,6 @@ void bypassFindings(const Scene& scene, std::size_t k, Findings& findings) {
     findings.push_back(std::move(finding));
 }
 
-/// Calls `seen(part, pins)` for every part, with the nodes of its pins.
-template <class Seen>
-void everyPart(const devices::Board& board, const Seen& seen) {
-    for (const auto& p : board.supplies) seen(p, std::vector<Node>{p.plus, p.minus});
-    for (const auto& p : board.timers) seen(p, std::vector<Node>(p.pins.begin(), p.pins.end()));
-    for (const auto& p : board.resistors) seen(p, std::vector<Node>{p.a, p.b});
-    for (const auto& p : board.variables) seen(p, std::vector<Node>{p.a, p.b, p.wiper});
-    for (const auto& p : board.capacitors) seen(p, std::vector<Node>{p.plus, p.minus});
-    for (const auto& p : board.junctions) seen(p, std::vector<Node>{p.anode, p.cathode});
-    for (const auto& p : board.switches) seen(p, std::vector<Node>{p.a, p.b});
-}
-
 void bridgedFindings(const Scene& scene, Findings& findings) {
     everyPart(scene.board, [&](const devices::Named& part, const std::vector<Node>& nodes) {
         if (nodes.size() != 2 || nodes[0] == devices::open || nodes[0] != nodes[1]) return;
@@ -221,23 +210,10 @@ void bridgedFindings(const Scene& scene, Findings& findings) {
 
 void floatingFindings(const Scene& scene, Findings& findings) {
     if (scene.board.supplies.empty() || scene.board.supplies.front().minus == devices::open) return;
-    // Nodes that any part joins, open switches and capacitors too.
-    std::vector<bool> grounded(static_cast<std::size_t>(scene.board.nodes()), false);
-    grounded[0] = true;
+    const std::vector<bool> grounded = reachedFromGround(scene.board);
     const auto isGrounded = [&](Node node) {
         return node != devices::open && grounded[static_cast<std::size_t>(node)];
     };
-    for (bool changed = true; changed;) {
-        changed = false;
-        everyPart(scene.board, [&](const devices::Named&, const std::vector<Node>& nodes) {
-            if (std::none_of(nodes.begin(), nodes.end(), isGrounded)) return;
-            for (const Node node : nodes) {
-                if (node == devices::open || isGrounded(node)) continue;
-                grounded[static_cast<std::size_t>(node)] = true;
-                changed = true;
-            }
-        });
-    }
     everyPart(scene.board, [&](const devices::Named& part, const std::vector<Node>& nodes) {
         if (std::any_of(nodes.begin(), nodes.end(), isGrounded)) return;
         findings.push_back({.kind = "floating",

@@ -3,13 +3,13 @@
 #include "app/part_dialog.h"
 #include "core/io/circuit_file.h"
 #include "tests/app/hand.h"
+#include "tests/app/program.h"
 #include "tests/app/support.h"
 #include "widgets/values/value_panel.h"
 #include "widgets/values/value_row.h"
 
 #include <QComboBox>
 #include <QLineEdit>
-#include <QProcess>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -19,14 +19,6 @@ namespace {
 using namespace blinkwright;
 using namespace blinkwright::test;
 using circuit::PartKind;
-
-QByteArray headlessReadings(const QString& file) {
-    QProcess program;
-    program.start(QCoreApplication::applicationDirPath() + QStringLiteral("/blinkwright"),
-                  {QStringLiteral("readings"), file});
-    program.waitForFinished();
-    return program.readAllStandardOutput();
-}
 
 class BuildByMouse : public testing::Test {
   protected:

@@ -1,5 +1,6 @@
 #include "widgets/curves/curves_view.h"
 
+#include "widgets/curves/curves_accessible.h"
 #include "widgets/curves/strip_plot.h"
 
 #include <QPointer>
@@ -40,6 +41,7 @@ class CurvesView::Private : public QObject {
         connect(plot, &StripPlot::aboutToPaint, this, [this] {
             if (dirty) refresh(false);
         });
+        makeChartsAccessible();
         name();
     }
 
@@ -178,9 +180,17 @@ class CurvesView::Private : public QObject {
     void describe() {
         QString text;
         if (const auto& m = plot->moment(); m && drawable(curves)) {
-            text = CurvesView::tr("At %1: output %2, timing capacitor %3")
-                       .arg(plot->timeText(m->time_s), plot->valueText(Strip::output, m->output_V),
-                            plot->valueText(Strip::capacitor, m->capacitor_V));
+            const auto peak = [](const std::vector<double>& v) { return *std::ranges::max_element(v); };
+            text =
+                CurvesView::tr("From %1 to %2 with %n switching(s): output up to %3, timing capacitor up to "
+                               "%4. ",
+                               nullptr, static_cast<int>(curves->switchings_s.size()))
+                    .arg(plot->timeText(curves->time_s.front()), plot->timeText(curves->time_s.back()),
+                         plot->valueText(Strip::output, peak(curves->output_V)),
+                         plot->valueText(Strip::capacitor, peak(curves->capacitor_V)));
+            text += CurvesView::tr("At %1: output %2, timing capacitor %3")
+                        .arg(plot->timeText(m->time_s), plot->valueText(Strip::output, m->output_V),
+                             plot->valueText(Strip::capacitor, m->capacitor_V));
             for (std::size_t k = 0; k < std::min(m->lamps_A.size(), curves->lamps.size()); ++k)
                 text += QStringLiteral(", %1 %2").arg(QString::fromStdString(curves->lamps[k].ref),
                                                       plot->valueText(Strip::lamps, m->lamps_A[k]));
@@ -384,6 +394,14 @@ double CurvesView::moment_s() const {
 void CurvesView::setMoment(double time_s) {
     d->wanted = time_s;
     d->touchMoment();
+}
+
+void CurvesView::playMoment(double time_s) {
+    if (!drawable(d->curves)) return;
+    d->wanted = d->clamped(time_s);
+    if (d->wanted < d->shown.begin || d->wanted > d->shown.end)
+        d->show({d->wanted, d->wanted + d->shown.length()});
+    d->plot->setMoment(d->momentNow(), true);
 }
 
 void CurvesView::fit() {

@@ -28,6 +28,9 @@ class CurvesView : public QWidget {
 
     double moment_s() const;
     void setMoment(double time_s); ///< moves the line without a signal
+    /// The same while it moves by itself: the visible span follows page by page, and nothing is told to those
+    /// who listen, until setMoment() does.
+    void playMoment(double time_s);
     void fit();
     void zoomBy(double factor); ///< about the moment line; above 1 shows less time, larger
 

@@ -1,7 +1,9 @@
 #include "widgets/hookup/hookup_view.h"
 
 #include "widgets/hookup/add_parts.h"
+#include "widgets/hookup/hookup_accessible.h"
 #include "widgets/hookup/hookup_view_p.h"
+#include "widgets/hookup/lamp_bar.h"
 #include "widgets/hookup/preview.h"
 
 #include <QPaintEvent>
@@ -26,6 +28,7 @@ void HookupView::Private::bring(PartId id) {
 }
 
 HookupView::HookupView(QWidget* parent) : QAbstractScrollArea(parent), d(std::make_unique<Private>(this)) {
+    hookup::makeAccessible(*this); // before the first name, with which the toolkit asks
     setAccessibleName(tr("Hook-up"));
     setFocusPolicy(Qt::StrongFocus);
     setFrameShape(QFrame::NoFrame);
@@ -84,6 +87,12 @@ void HookupView::setGlow(const std::map<PartId, double>& shares) {
         held = share;
         viewport()->update(d->camera.toView(lensArea(part)).toAlignedRect().adjusted(-1, -1, 1, 1));
     }
+}
+
+void HookupView::setLampsAsBars(bool on) {
+    if (d->lampsAsBars == on) return;
+    d->lampsAsBars = on;
+    viewport()->update();
 }
 
 void HookupView::select(std::optional<PartId> part) {
@@ -172,6 +181,18 @@ double HookupView::zoom() const {
     return d->camera.zoom();
 }
 
+const Drawing& HookupView::drawing() const {
+    return d->drawing;
+}
+
+QRectF HookupView::toViewport(const QRectF& area) const {
+    return d->camera.toView(area);
+}
+
+QPointF HookupView::toDrawing(QPointF inViewport) const {
+    return d->camera.toDrawing(inViewport);
+}
+
 QSize HookupView::sizeHint() const {
     return {560, 440};
 }
@@ -205,7 +226,8 @@ void HookupView::paintEvent(QPaintEvent* event) {
         if (part.kind == circuit::PartKind::lamp) {
             if (!event->region().intersects(d->pixelsOf(lensArea(part)))) continue;
             const auto share = d->glow.find(part.id);
-            paintLens(painter, part, *d->theme, share == d->glow.end() ? 0 : share->second);
+            const auto paintLamp = d->lampsAsBars ? hookup::paintLampBar : hookup::paintLens;
+            paintLamp(painter, part, *d->theme, share == d->glow.end() ? 0 : share->second);
         }
     paintPreview(painter, d->hand, d->drawing, d->scene, *d->theme);
     painter.restore();

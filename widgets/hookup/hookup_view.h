@@ -23,6 +23,10 @@
 
 namespace blinkwright::widgets {
 
+namespace hookup {
+class Drawing;
+}
+
 class HookupView : public QAbstractScrollArea {
     Q_OBJECT
   public:
@@ -42,6 +46,8 @@ class HookupView : public QAbstractScrollArea {
     void setSymbolStyle(const hookup::SymbolStyle& style);
     /// Brightness of each lamp's lens, 0 (dark) to 1 (rated current and more).
     void setGlow(const std::map<circuit::PartId, double>& shares);
+    /// Shows each lamp's current as a bar instead of a glowing lens, for people whom flicker bothers.
+    void setLampsAsBars(bool on);
     void select(std::optional<circuit::PartId> part); ///< marks a part and brings it into view
     std::optional<circuit::PartId> selected() const;
     const hookup::Selection& selection() const;
@@ -69,6 +75,11 @@ class HookupView : public QAbstractScrollArea {
     void fit();
     void zoomBy(double factor); ///< about the middle
     double zoom() const;        ///< pixels a drawing unit
+
+    /// For those who describe the drawing in other ways: what is drawn, and where the viewport shows it.
+    const hookup::Drawing& drawing() const;
+    QRectF toViewport(const QRectF& area) const;
+    QPointF toDrawing(QPointF inViewport) const;
 
   signals:
     /// Clicked, or chosen with the keyboard. What follows must not take the focus away: arrows choose part

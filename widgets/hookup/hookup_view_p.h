@@ -45,6 +45,7 @@ class HookupView::Private {
     hookup::Gestures::Doing lastDoing = hookup::Gestures::Doing::nothing;
     std::optional<QPointF> pointer; ///< over the viewport
     bool keepFitted = true;         ///< until the user zooms or pans
+    bool lampsAsBars = false;
     bool spaceHeld = false;
     bool syncing = false;
     std::optional<QPoint> panFrom;
@@ -187,12 +188,6 @@ class HookupView::Private {
         updatePart(hovered);
         hovered = id;
         updatePart(hovered);
-    }
-
-    static QString partText(const PartView& part) {
-        const QString kind = hookup::kindText(part.kind);
-        return part.value.isEmpty() ? HookupView::tr("%1, %2").arg(part.ref, kind)
-                                    : HookupView::tr("%1, %2, %3").arg(part.ref, kind, part.value);
     }
 
     void describe() {

@@ -118,6 +118,12 @@ QString kindText(PartKind kind) {
     return {};
 }
 
+QString partText(const PartView& part) {
+    const QString kind = kindText(part.kind);
+    return part.value.isEmpty() ? Words::tr("%1, %2").arg(part.ref, kind)
+                                : Words::tr("%1, %2, %3").arg(part.ref, kind, part.value);
+}
+
 QString timerPinName(int pin) {
     static const std::array<const char*, 8> names{"GND",  "TRIG",  "OUT",   "RESET",
                                                   "CONT", "THRES", "DISCH", "VCC"};

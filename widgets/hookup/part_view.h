@@ -42,6 +42,8 @@ Point leadOf(const PartView& part, int pin);
 
 /// The kind in the user's language: `capacitor`.
 QString kindText(circuit::PartKind kind);
+/// `R1, resistor, 33 kΩ`.
+QString partText(const PartView& part);
 /// Name on the timer's package (as the makers' sheets print them): `TRIG`. @param pin 0 to 7.
 QString timerPinName(int pin);
 /// `pin 2, trigger` or `anode`: for tool tips.

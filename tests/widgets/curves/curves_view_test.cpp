@@ -4,6 +4,7 @@
 #include "tests/widgets/pictures.h"
 #include "widgets/curves/strip_plot.h"
 
+#include <QAccessible>
 #include <QSignalSpy>
 #include <QTest>
 #include <gtest/gtest.h>
@@ -278,6 +279,32 @@ TEST_F(CurvesViewTest, SaysTheValuesUnderTheLineWithTheirUnits) {
     EXPECT_TRUE(said.contains(QStringLiteral("D1"))) << said.toStdString();
     EXPECT_TRUE(said.contains(QStringLiteral("mA"))) << said.toStdString();
     EXPECT_EQ(view.accessibleName(), QStringLiteral("Curves"));
+}
+
+TEST_F(CurvesViewTest, IsAChartThatSumsItselfUpForAScreenReader) {
+    QApplication::processEvents();
+    QAccessibleInterface* chart = QAccessible::queryAccessibleInterface(plot());
+    ASSERT_NE(chart, nullptr);
+    EXPECT_EQ(chart->role(), QAccessible::Chart);
+    EXPECT_EQ(chart->text(QAccessible::Name), QStringLiteral("Curves"));
+    const QString summary = chart->text(QAccessible::Value);
+    EXPECT_TRUE(summary.startsWith(QStringLiteral("From "))) << summary.toStdString();
+    EXPECT_TRUE(summary.contains(QStringLiteral("%1 switching").arg(curves->switchings_s.size())))
+        << summary.toStdString();
+}
+
+TEST_F(CurvesViewTest, PlayMovesTheLineAndTheViewFollows) {
+    const double end_s = curves->time_s.back();
+    view.setMoment(0);
+    view.zoomBy(4);
+    QApplication::processEvents();
+    const QString said = view.accessibleDescription();
+    view.playMoment(0.9 * end_s);
+    EXPECT_DOUBLE_EQ(view.moment_s(), 0.9 * end_s);
+    EXPECT_EQ(view.accessibleDescription(), said) << "sixty descriptions a second help nobody";
+    QApplication::processEvents();
+    EXPECT_LE(plot()->visibleSpan().begin, 0.9 * end_s);
+    EXPECT_GE(plot()->visibleSpan().end, 0.9 * end_s);
 }
 
 TEST_F(CurvesViewTest, AxisAndReadoutHaveTheSamePrefix) {
