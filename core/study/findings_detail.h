@@ -50,6 +50,13 @@ void wiringFindings(const Scene& scene, Findings& findings);
 void timingFindings(const Scene& scene, Findings& findings);
 void lampFindings(const Scene& scene, Findings& findings);
 void stressFindings(const Scene& scene, Findings& findings);
+void pairFindings(const Scene& scene, Findings& findings);
+
+/// Of two lamps that a capacitor drives: that the swing of the output is not enough for both.
+std::optional<Finding> swingFinding(const Scene& scene, const devices::Junction& a,
+                                    const devices::Junction& b);
+/// Whether a junction of the board is one of such a pair.
+bool pairLacksSwing(const Scene& scene, std::size_t k);
 
 inline constexpr const char* practice = "common practice, no source";
 

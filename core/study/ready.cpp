@@ -1,6 +1,7 @@
 #include "core/study/ready.h"
 
 #include "core/devices/laws.h"
+#include "core/study/output_levels.h"
 #include "core/study/ready_board.h"
 #include "core/study/study.h"
 #include "core/units/engineering.h"
@@ -84,16 +85,12 @@ double lampVoltage(const std::string& colour, double current) {
     return devices::junctionVoltage(law.value(), current) + sheet.series_resistance * current;
 }
 
-/// What the output leaves of the supply while it gives away or takes a current [V].
 double highLevel(const ReadyAnswers& answers, double current) {
-    const auto sheet = devices::timerSheet(answers.family, answers.supply_V, {});
-    if (isCmos(answers)) return answers.supply_V - sheet.high_resistance * current;
-    constexpr double reference = 1e-3, outputIdeality = 2; // of the law of a bipolar output
-    const double knee = outputIdeality * devices::thermalVoltage * std::log(current / reference);
-    return answers.supply_V - sheet.high_drop_1mA - knee - sheet.high_resistance * current;
+    return outputHigh(devices::timerSheet(answers.family, answers.supply_V, {}), isCmos(answers),
+                      answers.supply_V, current);
 }
 double lowLevel(const ReadyAnswers& answers, double current) {
-    return devices::timerSheet(answers.family, answers.supply_V, {}).low_resistance * current;
+    return outputLow(devices::timerSheet(answers.family, answers.supply_V, {}), current);
 }
 
 /// Voltage left for the resistors in the lamps' paths: the lamp to ground, the lamp to the rail, the pair.
