@@ -2,6 +2,7 @@
 #include "app/help_texts.h"
 #include "app/icons.h"
 #include "app/main_window.h"
+#include "app/ready_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -45,6 +46,7 @@ QString withKeys(const QString& text, const QKeySequence& keys) {
 
 void MainWindow::makeFileMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&File"));
+    m_readyActions->addNewTo(menu);
     m_openAction = add(menu, tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
     m_recent = menu->addMenu(tr("Open &recent"));
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
@@ -55,6 +57,8 @@ void MainWindow::makeFileMenu() {
     m_export = add(menu, tr("&Export curves…"), QKeySequence(tr("Ctrl+E")), this, &MainWindow::askExport);
     m_copyPicture = add(menu, tr("Copy &picture of the curves"), QKeySequence(tr("Ctrl+Shift+P")), this,
                         &MainWindow::copyPicture);
+    menu->addSeparator();
+    m_readyActions->addWiringListTo(menu);
     menu->addSeparator();
     QAction* quit = add(menu, tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &MainWindow::close);
     quit->setMenuRole(QAction::QuitRole);

@@ -35,18 +35,26 @@ void Document::touch() {
     emit changed();
 }
 
-Result<void> Document::open(const QString& path) {
-    const QString whole = QFileInfo(path).absoluteFilePath();
-    Result<circuit::Circuit> read = loadCircuit(QFile::encodeName(whole).toStdString());
-    if (!read) return read.fault();
-    m_circuit = std::move(read).value();
+void Document::show(circuit::Circuit circuit, const QString& path) {
+    m_circuit = std::move(circuit);
     m_undo.clear();
-    m_path = whole;
+    m_path = path;
     m_openedRevision = m_revision + 1;
     ++m_revision;
     emit pathChanged();
     emit opened();
     emit changed();
+}
+
+void Document::startWith(circuit::Circuit circuit) {
+    show(std::move(circuit), {});
+}
+
+Result<void> Document::open(const QString& path) {
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    Result<circuit::Circuit> read = loadCircuit(QFile::encodeName(whole).toStdString());
+    if (!read) return read.fault();
+    show(std::move(read).value(), whole);
     return {};
 }
 

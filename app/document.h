@@ -35,6 +35,8 @@ class Document : public QObject {
     /// On a fault nothing has changed.
     Result<void> apply(const circuit::Edit& edit, int gesture = 0);
 
+    /// A circuit without a file in place of the open one: by default an empty one.
+    void startWith(circuit::Circuit circuit = {});
     /// Reads a file in place of the open circuit. On a fault what was open stays as it was.
     Result<void> open(const QString& path);
     /// Writes to the file it came from; a fault where there is none yet.
@@ -50,6 +52,7 @@ class Document : public QObject {
 
   private:
     friend class EditCommand;
+    void show(circuit::Circuit circuit, const QString& path);
     /// Applies one direction of an undo step and answers with the other.
     circuit::Edit replay(const circuit::Edit& edit);
     void touch();

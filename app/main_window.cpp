@@ -1,6 +1,7 @@
 #include "app/main_window.h"
 
 #include "app/pane.h"
+#include "app/ready_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -55,6 +56,10 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     QApplication::setAttribute(Qt::AA_DontShowIconsInMenus); // few entries have one: a ragged column
     makeLayout();
     m_live = new LivePanels(m_document, {*m_hookup, *m_values, *m_curves, *m_readings, *m_findings}, this);
+    m_readyActions =
+        new ReadyActions(*this, m_document, m_settings, m_appearance,
+                         {[this] { return mayLeave(); }, [this](const QString& sentence) { say(sentence); },
+                          [this](const QString& title, const Fault& fault) { tell(title, fault); }});
     makeFileMenu();
     makeEditMenu();
     makeViewMenu();
@@ -142,7 +147,7 @@ void MainWindow::showTitle() {
     const QString title = QString::fromStdString(m_document.circuit().title);
     const QString file = QFileInfo(m_document.path()).fileName();
     QString shown = title.isEmpty() ? file : tr("%1 (%2)").arg(title, file);
-    if (m_document.path().isEmpty()) shown = tr("No circuit");
+    if (m_document.path().isEmpty()) shown = title.isEmpty() ? tr("New circuit") : title;
     setWindowTitle(
         tr("%1[*] – Blinkwright").arg(shown.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]"))));
     setWindowFilePath({});

@@ -25,6 +25,7 @@ class QToolButton;
 namespace blinkwright::app {
 
 class Pane;
+class ReadyActions;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -39,6 +40,7 @@ class MainWindow : public QMainWindow {
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
     widgets::ReadingsView& readings() { return *m_readings; }
+    ReadyActions& readyActions() { return *m_readyActions; }
     widgets::FindingsView& findings() { return *m_findings; }
 
     /// Opens a file without asking about changes; says in a dialog why it could not.
@@ -111,6 +113,7 @@ class MainWindow : public QMainWindow {
     QSplitter* m_bottom = nullptr;
     QLabel* m_report = nullptr;
     LivePanels* m_live = nullptr;
+    ReadyActions* m_readyActions = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;

@@ -11,6 +11,7 @@ namespace {
 const QString recentKey = QStringLiteral("files/recent");
 const QString exportKey = QStringLiteral("files/export");
 const QString folderKey = QStringLiteral("files/folder");
+const QString answersGroup = QStringLiteral("answers/");
 const QString looksKey = QStringLiteral("window/looks");
 
 struct LooksName {
@@ -86,6 +87,14 @@ QString Settings::exportEnding() const {
 
 void Settings::setExportEnding(const QString& ending) {
     m_store->setValue(exportKey, ending);
+}
+
+QVariantMap Settings::answers(const QString& dialog) const {
+    return m_store->value(answersGroup + dialog).toMap();
+}
+
+void Settings::setAnswers(const QString& dialog, const QVariantMap& answers) {
+    m_store->setValue(answersGroup + dialog, answers);
 }
 
 void Settings::setLastFolder(const QString& folder) {

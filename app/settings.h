@@ -9,6 +9,7 @@
 #include <QByteArray>
 #include <QSettings>
 #include <QStringList>
+#include <QVariantMap>
 #include <memory>
 
 namespace blinkwright::app {
@@ -42,6 +43,10 @@ class Settings {
     /// The kind of the last export, by the ending of its name; empty before the first.
     QString exportEnding() const;
     void setExportEnding(const QString& ending);
+
+    /// What was answered last in a dialog, by its name; empty before the first time.
+    QVariantMap answers(const QString& dialog) const;
+    void setAnswers(const QString& dialog, const QVariantMap& answers);
 
     void sync() { m_store->sync(); }
 
