@@ -141,8 +141,8 @@ class Builder {
     }
 
     void lampToGround(const std::string& colour) {
-        part(PartKind::resistor, "R3", lampOhms(m_values.lamp_ohm), at(-150, 20, lying));
-        part(PartKind::lamp, "D1", lamp(colour), at(-200, 90, standing));
+        part(PartKind::resistor, "R3", lampOhms(m_values.lamp_ohm), at(-160, 20, lying));
+        part(PartKind::lamp, "D1", lamp(colour), at(-230, 90, standing));
         net("output", {"U1:3", "R3:1"});
         net("lamp", {"R3:2", "D1:anode"});
         net("ground", {"D1:cathode"});
@@ -213,7 +213,7 @@ class Builder {
         astable();
         lampToGround(m_answers.colour);
         const Timing& t = m_values.slow;
-        constexpr double x = -640;
+        constexpr double x = -610;
         part(PartKind::timer, "U2", timer(), at(x, 0, 0));
         part(PartKind::resistor, "R4", ohms(t.r1_ohm), at(x + 190, -100, standing));
         part(PartKind::resistor, "R5", ohms(t.r2_ohm), at(x + 190, 10, standing));
@@ -225,15 +225,19 @@ class Builder {
         net("slow control", {"U2:5", "C6:plus"});
         net("gate", {"U2:3", "U1:4"});
         net("ground", {"U2:1", "C5:minus", "C6:minus"});
-        m_leftmost = x - 90;
-        m_circuit.run.flashes = 12;
+        m_leftmost = x - 130;
+        // Two whole groups, the first of them longer, so that the pause between them is seen.
+        constexpr double firstGroup = 1.6, gateHigh = 0.55;
+        m_circuit.run.flashes = static_cast<int>(std::ceil((firstGroup + 1) * gateHigh * m_answers.perMinute /
+                                                           m_answers.groups)) +
+                                1;
     }
 
     void bypass() {
         const double x = m_leftmost;
-        part(PartKind::capacitor, "C3", farads(100e-9), at(x - 80, 0, standing));
-        part(PartKind::capacitor, "C4", farads(10e-6), at(x - 160, 0, standing));
-        m_circuit.place(m_supply, at(x - 250, 0, standing));
+        part(PartKind::capacitor, "C3", farads(100e-9), at(x - 90, 0, standing));
+        part(PartKind::capacitor, "C4", farads(10e-6), at(x - 190, 0, standing));
+        m_circuit.place(m_supply, at(x - 290, 0, standing));
         net("supply", {"C3:plus", "C4:plus"});
         net("ground", {"C3:minus", "C4:minus"});
     }

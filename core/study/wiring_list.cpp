@@ -41,6 +41,12 @@ int orderOf(PartKind kind) {
     return 8;
 }
 
+std::string joined(const std::vector<std::string>& items, std::string_view between) {
+    std::string text;
+    for (const std::string& item : items) text.append(text.empty() ? "" : between).append(item);
+    return text;
+}
+
 /// R2 before R10.
 bool refBefore(const std::string& a, const std::string& b) {
     const auto split = [](const std::string& ref) {
@@ -156,7 +162,7 @@ class Lister {
             if (to.empty() && together.size() > 1) to = "each other";
             if (!to.empty()) sentences.push_back(pinsWord(together) + " to " + to);
         }
-        return "notch up, pin 1 at the top left" + (sentences.empty() ? "" : "; " + listed(sentences));
+        return "notch up, pin 1 at the top left" + (sentences.empty() ? "" : "; " + joined(sentences, ", "));
     }
     std::string otherTimers(NetId net, PartId except) const {
         std::vector<std::string> places;
@@ -173,12 +179,6 @@ class Lister {
     int m_timers = 0;
     std::optional<NetId> m_plus, m_zero;
 };
-
-std::string joined(const std::vector<std::string>& items, std::string_view between) {
-    std::string text;
-    for (const std::string& item : items) text.append(text.empty() ? "" : between).append(item);
-    return text;
-}
 
 } // namespace
 

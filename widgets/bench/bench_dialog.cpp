@@ -38,6 +38,7 @@ class BenchDialog::Private {
         list->setAlternatingRowColors(true);
         list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
         list->setResizeMode(QListView::Adjust);
+        list->setSpacing(2);
         progress = new QLabel;
         progress->setObjectName(QStringLiteral("progress"));
         parts = new QTableWidget(0, columnCount);

@@ -71,6 +71,7 @@ void AnswerForm::addNumber(const char* name, const QString& label, const QString
     field->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
     field->setSuffix(QStringLiteral("\u00A0") + unit);
     auto* bounds = new QLabel;
+    bounds->setMinimumWidth(bounds->fontMetrics().horizontalAdvance(QStringLiteral("000 to 000")));
     line->addWidget(field, 1);
     line->addWidget(bounds);
     m_form->addRow(label, row);

@@ -20,12 +20,18 @@ using study::ReadyKind;
 
 namespace {
 
-constexpr QSize firstSize(980, 560);
-constexpr int listWidth = 300, formWidth = 330, previewHeight = 300;
+constexpr QSize firstSize(1000, 660);
+constexpr int listWidth = 360, previewHeight = 260;
 
 /// Words of core/study/ready, for translators.
 QString said(std::string_view text) {
     return QCoreApplication::translate("ReadyBlinkers", std::string(text).c_str());
+}
+
+QString sentenceOf(const Fault& fault) {
+    QString text = QString::fromStdString(fault.message());
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text.endsWith(u'.') ? text : text + u'.';
 }
 
 } // namespace
@@ -40,18 +46,19 @@ class ReadyDialog::Private {
         kinds->setAccessibleName(tr("Ready blinkers"));
         kinds->setWordWrap(true);
         kinds->setFixedWidth(listWidth);
+        kinds->setSpacing(3);
+        kinds->setAlternatingRowColors(true);
+        kinds->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
         for (const ReadyKind kind : study::allReadyKinds) {
-            kinds->addItem(said(study::info(kind).label));
+            const study::ReadyInfo& about = study::info(kind);
+            kinds->addItem(tr("%1\n%2").arg(said(about.label), said(about.sentence)));
             remembered[kind] = study::defaultAnswers(kind);
         }
         title = new QLabel;
         QFont strong = title->font();
         strong.setBold(true);
         title->setFont(strong);
-        sentence = new QLabel;
-        sentence->setWordWrap(true);
         form = new AnswerForm;
-        form->setMinimumWidth(formWidth);
         preview = new HookupView;
         preview->setFocusPolicy(Qt::NoFocus);
         preview->setAttribute(Qt::WA_TransparentForMouseEvents);
@@ -80,21 +87,13 @@ class ReadyDialog::Private {
     void layOut() {
         auto* right = new QVBoxLayout;
         right->addWidget(title);
-        right->addWidget(sentence);
-        right->addSpacing(6);
         right->addWidget(form);
         right->addWidget(message);
-        right->addStretch();
-        auto* left = new QVBoxLayout;
-        left->addWidget(kinds, 1);
+        right->addWidget(preview, 1);
         auto* columns = new QHBoxLayout;
-        columns->addLayout(left);
+        columns->addWidget(kinds);
         columns->addSpacing(6);
-        auto* answers = new QVBoxLayout;
-        answers->addLayout(right);
-        columns->addLayout(answers);
-        columns->addSpacing(6);
-        columns->addWidget(preview, 1);
+        columns->addLayout(right, 1);
         auto* whole = new QVBoxLayout(&q);
         whole->addLayout(columns, 1);
         whole->addWidget(buttons);
@@ -103,7 +102,6 @@ class ReadyDialog::Private {
     void showKind(ReadyKind kind) {
         const study::ReadyInfo& about = study::info(kind);
         title->setText(said(about.title));
-        sentence->setText(said(about.sentence));
         form->setAnswers(remembered[kind]);
         ask();
     }
@@ -123,13 +121,11 @@ class ReadyDialog::Private {
     void show(int question, const Result<circuit::Circuit>& made) {
         if (question != m_question) return;
         ready = made.ok();
-        message->setText(made ? QString() : QString::fromStdString(made.fault().message()) + u'.');
+        message->setText(made ? QString() : sentenceOf(made.fault()));
         buttons->button(QDialogButtonBox::Ok)->setEnabled(ready);
-        if (ready) {
-            circuit = made.value();
-            preview->setCircuit(circuit);
-            preview->fit();
-        }
+        circuit = ready ? made.value() : circuit::Circuit();
+        preview->setCircuit(circuit);
+        preview->fit();
         const bool wanted = std::exchange(acceptWhenReady, false);
         if (wanted && ready) q.accept();
     }
@@ -138,7 +134,7 @@ class ReadyDialog::Private {
 
     ReadyDialog& q;
     QListWidget* kinds = nullptr;
-    QLabel *title = nullptr, *sentence = nullptr, *message = nullptr;
+    QLabel *title = nullptr, *message = nullptr;
     AnswerForm* form = nullptr;
     HookupView* preview = nullptr;
     QDialogButtonBox* buttons = nullptr;

@@ -41,7 +41,7 @@ TEST(WiringList, NamesValueMarkingPinsAndRailsOfEachPart) {
     EXPECT_EQ(step(c, "C2"), "C2, 10 nF (103K): from pin 5 to 0 V rail");
     EXPECT_EQ(step(c, "D1"), "D1, red lamp: anode (the longer lead) to R3, cathode to 0 V rail");
     EXPECT_EQ(step(c, "U1"), "U1, 555 timer, bipolar: notch up, pin 1 at the top left; pin 1 to 0 V rail, "
-                             "pins 2 and 6 to each other and pins 4 and 8 to + rail");
+                             "pins 2 and 6 to each other, pins 4 and 8 to + rail");
     EXPECT_EQ(step(c, "BT1"), "BT1, supply 9 V: plus to + rail, minus to 0 V rail; join it last");
 }
 
