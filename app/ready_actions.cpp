@@ -62,7 +62,8 @@ void ReadyActions::newFromReady() {
 
 void ReadyActions::showWiringList() {
     if (!m_bench) {
-        m_bench = new widgets::BenchDialog(&m_parent);
+        m_bench = new widgets::BenchDialog(m_appearance.theme(), &m_parent);
+        connect(&m_appearance, &Appearance::themeChanged, m_bench, &widgets::BenchDialog::setTheme);
         connect(m_bench, &widgets::BenchDialog::copyWished, this, &ReadyActions::copyText);
         connect(m_bench, &widgets::BenchDialog::printWished, this, &ReadyActions::print);
         connect(m_bench, &widgets::BenchDialog::pdfWished, this, [this] {

@@ -225,7 +225,7 @@ class Builder {
         net("slow control", {"U2:5", "C6:plus"});
         net("gate", {"U2:3", "U1:4"});
         net("ground", {"U2:1", "C5:minus", "C6:minus"});
-        m_leftmost = x - 130;
+        m_leftmost = x - 110;
         // Two whole groups, the first of them longer, so that the pause between them is seen.
         constexpr double firstGroup = 1.6, gateHigh = 0.55;
         m_circuit.run.flashes = static_cast<int>(std::ceil((firstGroup + 1) * gateHigh * m_answers.perMinute /
@@ -235,9 +235,9 @@ class Builder {
 
     void bypass() {
         const double x = m_leftmost;
-        part(PartKind::capacitor, "C3", farads(100e-9), at(x - 90, 0, standing));
-        part(PartKind::capacitor, "C4", farads(10e-6), at(x - 190, 0, standing));
-        m_circuit.place(m_supply, at(x - 290, 0, standing));
+        part(PartKind::capacitor, "C3", farads(100e-9), at(x - 120, 0, standing));
+        part(PartKind::capacitor, "C4", farads(10e-6), at(x - 220, 0, standing));
+        m_circuit.place(m_supply, at(x - 320, 0, standing));
         net("supply", {"C3:plus", "C4:plus"});
         net("ground", {"C3:minus", "C4:minus"});
     }

@@ -148,10 +148,12 @@ class BenchDialog::Private {
     std::set<QString> ticks; ///< by the text of the step
 };
 
-BenchDialog::BenchDialog(QWidget* parent) : QDialog(parent), d(std::make_unique<Private>(*this)) {
+BenchDialog::BenchDialog(const Theme& theme, QWidget* parent)
+    : QDialog(parent), d(std::make_unique<Private>(*this)) {
     setObjectName(QStringLiteral("benchDialog"));
     setWindowTitle(tr("Wiring list"));
     d->make();
+    setTheme(theme);
     resize(firstSize);
 }
 
@@ -161,6 +163,15 @@ void BenchDialog::showCircuit(const circuit::Circuit& circuit, circuit::PartSet 
     d->showSteps(study::wiringList(circuit, set));
     d->showParts(study::partsList(circuit, set));
     for (QPushButton* button : d->needCircuit) button->setEnabled(!circuit.parts().empty());
+}
+
+void BenchDialog::setTheme(const Theme& theme) {
+    // The style draws the frame of a box to tick in a darker form of this colour: on dark ground it would be
+    // gone.
+    QPalette frames = theme.palette();
+    frames.setColor(QPalette::Window, theme.quietInk);
+    for (QWidget* list : {static_cast<QWidget*>(d->list), static_cast<QWidget*>(d->parts)})
+        list->setPalette(frames);
 }
 
 void BenchDialog::clearTicks() {
