@@ -69,16 +69,15 @@ std::optional<Phase> firstPhase(const Run& run) {
     return Phase{times[0], times[1] - times[0]};
 }
 
-void addFirstFlash(Readings& readings, const circuit::Circuit& circuit, const devices::Board& board,
-                   const Run& run) {
+FirstFlash firstFlashOf(const circuit::Circuit& circuit, const devices::Board& board, const Run& run) {
     const auto phase = firstPhase(run);
-    if (!phase) return;
+    if (!phase) return {};
     const auto wave = run.wave.part(0, phase->period_s(), 0);
-    if (wave.empty()) return;
+    if (wave.empty()) return {};
     const Figures figures = figuresOf(board, wave, phase->high_s, firstFlashRatings);
     Readings first;
     addFigures(first, circuit, board, &figures, phase);
-    readings.firstFlash = {std::move(first.lamps), std::move(first.parts)};
+    return {std::move(first.lamps), std::move(first.parts)};
 }
 
 /// The phases of a timer other than the first, where the first has no period of its own: found as if this
@@ -167,24 +166,38 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
     // The settled state is sought beside the run from power-on: two cores, half the wait. Where the run shows
     // that there is none, the search is called off.
     std::atomic<bool> callOff = false;
-    auto settling = std::async(std::launch::async, [&, settleRequest = runRequest]() mutable {
+    Run run;
+    struct Aside {
+        Settled settled;
+        FirstFlash firstFlash;
+    };
+    // In this order: the promise goes first, whatever happens, so that nobody waits for it in vain.
+    std::future<bool> runIs;
+    std::future<Aside> aside;
+    std::promise<bool> isRun; // whether there is a first flash to look at
+    runIs = isRun.get_future();
+    aside = std::async(std::launch::async, [&, settleRequest = runRequest]() mutable {
         settleRequest.cancel = &callOff;
-        return engine::settle(s.board, settleRequest);
+        Aside found{engine::settle(s.board, settleRequest), {}};
+        // Beside the curves: both only read the run.
+        if (runIs.get()) found.firstFlash = firstFlashOf(circuit, s.board, run);
+        return found;
     });
-    const Run run = engine::simulate(s.board, runRequest);
+    run = engine::simulate(s.board, runRequest);
     Readings& readings = s.readings;
     readings.run = run.report;
     Judgement judgement = judge(s.board, run, nullptr);
     readings.verdict = judgement.kind;
     const bool blinks = readings.verdict == Verdict::blinks;
     callOff = !blinks;
+    isRun.set_value(blinks && !cancelled());
     Shown shown = shownFromPowerOn(s.board, run);
     const bool wantsSettled = blinks && request.begin == circuit::Begin::settled;
     if (!wantsSettled && !cancelled()) addCurves(s, shown);
-    if (blinks && !cancelled()) addFirstFlash(readings, circuit, s.board, run);
-    while (settling.wait_for(std::chrono::milliseconds(1)) != std::future_status::ready)
+    while (aside.wait_for(std::chrono::milliseconds(1)) != std::future_status::ready)
         if (cancelled()) callOff = true;
-    const Settled settled = settling.get();
+    Aside found = aside.get();
+    const Settled& settled = found.settled;
     if (cancelled()) {
         s.cancelled = true;
         return s;
@@ -218,6 +231,7 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
         addFigures(readings, circuit, s.board, &figures, phase);
         if (phase) addLampPhases(readings.lamps, s.board, figures, *phase);
     }
+    readings.firstFlash = std::move(found.firstFlash);
     s.findings = findingsOf(s.board, &readings);
     return s;
 }
