@@ -72,10 +72,8 @@ std::optional<std::size_t> coupledTimer(const Scene& scene, Node one, Node other
 
 /// Forward voltages are no sharp ends: a lamp that a run shows well lit is.
 bool isWellLit(const Scene& scene, const devices::Junction& lamp) {
-    if (!scene.readings) return false;
-    for (const LampReading& row : scene.readings->lamps)
-        if (row.ref == lamp.ref) return row.peak_A && *row.peak_A >= wellLit * lamp.ratedCurrent;
-    return false;
+    const LampReading* row = scene.readings ? lampRow(scene.readings->lamps, lamp.ref) : nullptr;
+    return row && row->peak_A && *row->peak_A >= wellLit * lamp.ratedCurrent;
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "core/study/ready_board.h"
 
+#include "core/study/ready_room.h"
 #include "core/units/engineering.h"
 
 #include <algorithm>
@@ -227,7 +228,7 @@ class Builder {
         net("ground", {"U2:1", "C5:minus", "C6:minus"});
         m_leftmost = x - 110;
         // Two whole groups, the first of them longer, so that the pause between them is seen.
-        constexpr double firstGroup = 1.6, gateHigh = 0.55;
+        constexpr double firstGroup = 1.6;
         m_circuit.run.flashes = static_cast<int>(std::ceil((firstGroup + 1) * gateHigh * m_answers.perMinute /
                                                            m_answers.groups)) +
                                 1;
