@@ -187,13 +187,13 @@ class Builder {
     /// The lamp hangs on the + rail: a lamp to ground would pull the output's high level down, and with it
     /// the even halves. A bipolar output needs a resistor to the rail to come near it.
     void fromOutput() {
-        part(PartKind::resistor, "R1", ohms(m_values.timing.r2_ohm), at(-150, 0, 270));
+        part(PartKind::resistor, "R1", ohms(m_values.timing.r2_ohm), at(-180, 0, 270));
         timingCapacitor();
         net("output", {"U1:3", "R1:1"});
         net("timing", {"R1:2"});
-        lampToRail("R2", "D1", m_answers.colour, m_values.lamp_ohm, -230);
+        lampToRail("R2", "D1", m_answers.colour, m_values.lamp_ohm, -290);
         if (m_answers.family == devices::TimerFamily::cmos) return;
-        part(PartKind::resistor, "R3", ohms(pullUp_ohm), at(-310, -60, standing));
+        part(PartKind::resistor, "R3", ohms(pullUp_ohm), at(-380, -60, standing));
         net("supply", {"R3:1"});
         net("output", {"R3:2"});
     }

@@ -105,7 +105,8 @@ TEST_F(ReadyTest, AnAnswerOutOfRangeIsToldAndMakesNothing) {
     inDialog([](ReadyDialog& dialog) {
         answer(dialog, "supply", 3);
         ASSERT_TRUE(waitFor([&] { return !dialog.message().isEmpty(); }));
-        EXPECT_TRUE(dialog.message().startsWith("Supply voltage: must be 4.5")) << dialog.message().toStdString();
+        EXPECT_TRUE(dialog.message().startsWith("Supply voltage: must be 4.5"))
+            << dialog.message().toStdString();
         EXPECT_FALSE(dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok)->isEnabled());
         dialog.accept();
         EXPECT_NE(dialog.result(), QDialog::Accepted);
@@ -220,15 +221,21 @@ class ReadyPictures : public ReadyTest, public testing::WithParamInterface<bool>
 };
 
 TEST_P(ReadyPictures, ShowEveryReadyBlinkerInTheWindow) {
-    for (const ReadyKind kind : study::allReadyKinds) {
-        const auto made = study::makeReady(study::defaultAnswers(kind));
+    std::vector<study::ReadyAnswers> all;
+    for (const ReadyKind kind : study::allReadyKinds) all.push_back(study::defaultAnswers(kind));
+    all.push_back(study::defaultAnswers(ReadyKind::equalHalves));
+    all.back().family = devices::TimerFamily::bipolar; // has a part more
+    for (const study::ReadyAnswers& answers : all) {
+        const auto made = study::makeReady(answers);
         ASSERT_TRUE(made) << made.fault().message();
         window->document().startWith(made.value());
         const auto revision = window->document().revision();
         ASSERT_TRUE(
             waitFor([&] { return window->live().shown() && revision == window->document().revision(); }));
         QTest::qWait(150);
-        const QString id = QString::fromStdString(std::string(study::info(kind).id));
+        const bool other = answers.family != study::defaultAnswers(answers.kind).family;
+        const QString id =
+            QString::fromStdString(std::string(study::info(answers.kind).id)) + (other ? "-bipolar" : "");
         picture(named("ready-" + id), *window);
     }
 }
