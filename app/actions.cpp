@@ -4,6 +4,7 @@
 #include "app/icons.h"
 #include "app/main_window.h"
 #include "app/pins_actions.h"
+#include "app/ready_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -48,6 +49,7 @@ QString withKeys(const QString& text, const QKeySequence& keys) {
 void MainWindow::makeFileMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&File"));
     add(menu, tr("&New"), QKeySequence::New, this, &MainWindow::startNew);
+    m_readyActions->addNewTo(menu);
     m_openAction = add(menu, tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
     m_recent = menu->addMenu(tr("Open &recent"));
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
@@ -58,6 +60,8 @@ void MainWindow::makeFileMenu() {
     m_export = add(menu, tr("&Export curves…"), QKeySequence(tr("Ctrl+E")), this, &MainWindow::askExport);
     m_copyPicture = add(menu, tr("Copy &picture of the curves"), QKeySequence(tr("Ctrl+Shift+P")), this,
                         &MainWindow::copyPicture);
+    menu->addSeparator();
+    m_readyActions->addWiringListTo(menu);
     menu->addSeparator();
     QAction* quit = add(menu, tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &MainWindow::close);
     quit->setMenuRole(QAction::QuitRole);

@@ -6,6 +6,7 @@
 #include "app/pins_actions.h"
 #include "app/play_actions.h"
 #include "app/play_strip.h"
+#include "app/ready_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -71,6 +72,10 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
         {m_document, *m_live, *m_hookup, *m_pins, *m_values, *m_curves, *m_hookupFaces, *m_hookupActions},
         *m_play, this);
     m_hookupPane->setCorner(m_pinsActions->makeSwitch());
+    m_readyActions =
+        new ReadyActions(*this, m_document, m_settings, m_appearance,
+                         {[this] { return mayLeave(); }, [this](const QString& sentence) { say(sentence); },
+                          [this](const QString& title, const Fault& fault) { tell(title, fault); }});
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());

@@ -35,6 +35,7 @@ class Pane;
 class PinsActions;
 class PlayActions;
 class PlayStrip;
+class ReadyActions;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -52,6 +53,7 @@ class MainWindow : public QMainWindow {
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
     widgets::ReadingsView& readings() { return *m_readings; }
+    ReadyActions& readyActions() { return *m_readyActions; }
     widgets::FindingsView& findings() { return *m_findings; }
 
     /// Opens a file without asking about changes; says in a dialog why it could not.
@@ -134,6 +136,7 @@ class MainWindow : public QMainWindow {
     widgets::PartPalette* m_palette = nullptr;
     HookupWishes* m_wishes = nullptr;
     HookupActions* m_hookupActions = nullptr;
+    ReadyActions* m_readyActions = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;

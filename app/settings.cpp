@@ -11,8 +11,8 @@ namespace {
 const QString recentKey = QStringLiteral("files/recent");
 const QString exportKey = QStringLiteral("files/export");
 const QString folderKey = QStringLiteral("files/folder");
+const QString answersGroup = QStringLiteral("answers/");
 const QString looksKey = QStringLiteral("window/looks");
-
 const QString barsKey = QStringLiteral("play/bars");
 const QString flickerKey = QStringLiteral("play/answered");
 
@@ -105,6 +105,14 @@ bool Settings::flickerAnswered() const {
 
 void Settings::setFlickerAnswered() {
     m_store->setValue(flickerKey, true);
+}
+
+QVariantMap Settings::answers(const QString& dialog) const {
+    return m_store->value(answersGroup + dialog).toMap();
+}
+
+void Settings::setAnswers(const QString& dialog, const QVariantMap& answers) {
+    m_store->setValue(answersGroup + dialog, answers);
 }
 
 void Settings::setLastFolder(const QString& folder) {

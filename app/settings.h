@@ -9,6 +9,7 @@
 #include <QByteArray>
 #include <QSettings>
 #include <QStringList>
+#include <QVariantMap>
 #include <memory>
 
 namespace blinkwright::app {
@@ -49,6 +50,9 @@ class Settings {
     void setLampsAsBars(bool on);
     bool flickerAnswered() const;
     void setFlickerAnswered();
+    /// What was answered last in a dialog, by its name; empty before the first time.
+    QVariantMap answers(const QString& dialog) const;
+    void setAnswers(const QString& dialog, const QVariantMap& answers);
 
     void sync() { m_store->sync(); }
 

@@ -1,5 +1,6 @@
 #include "core/io/reports.h"
 
+#include "core/base/csv.h"
 #include "core/units/engineering.h"
 
 #include <nlohmann/json.hpp>
@@ -77,14 +78,6 @@ std::string written(const Json& json) {
     return text + '\n';
 }
 
-/// A CSV field by RFC 4180: quoted where it holds a comma, a quote or a line end.
-std::string field(const std::string& text) {
-    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
-    std::string quoted = "\"";
-    for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return quoted + '"';
-}
-
 } // namespace
 
 std::string readingsJson(const study::Readings& readings) {
@@ -143,7 +136,7 @@ std::string findingsJson(const std::vector<study::Finding>& findings) {
 
 std::string curvesCsv(const engine::Curves& curves) {
     std::string csv = "time [s],output [V],capacitor [V]";
-    for (const auto& lamp : curves.lamps) csv += ',' + field(lamp.ref + " current [A]");
+    for (const auto& lamp : curves.lamps) csv += ',' + csvField(lamp.ref + " current [A]");
     csv += "\r\n";
     // Nine digits tell more than any instrument; a time keeps all, so that no two moments fall together.
     const auto add = [&](double value) {

@@ -21,8 +21,9 @@ struct Terminal {
     double volts, amps, watts;
 };
 
-void add(PartFigures& figures, const Terminal& at, double weight) {
+void add(PartFigures& figures, const Terminal& at, double weight, bool isHigh) {
     figures.meanPower_W += weight * at.watts;
+    if (isHigh) figures.highEnergy_J += weight * at.watts;
     figures.peakCurrent_A = std::max(figures.peakCurrent_A, std::abs(at.amps));
     figures.peakVoltage_V = std::max(figures.peakVoltage_V, std::abs(at.volts));
 }
@@ -41,8 +42,8 @@ struct Stretch {
 
 class Collector {
   public:
-    Collector(const devices::Board& board, const Waveform& wave, double high_s)
-        : m_board(board), m_wave(wave), m_high_s(high_s) {
+    Collector(const devices::Board& board, const Waveform& wave, double high_s, double ratings)
+        : m_board(board), m_wave(wave), m_high_s(high_s), m_ratings(ratings) {
         m_figures.junctions.resize(board.junctions.size());
         m_figures.supplyCurrents.resize(board.supplies.size());
         m_figures.supplies.resize(board.supplies.size());
@@ -72,7 +73,7 @@ class Collector {
                 const auto& part = m_board.junctions[j];
                 if (!part.lamp) continue;
                 follow(m_lit[j], step, j, litShare * part.ratedCurrent, length);
-                follow(m_overRated[j], step, j, part.ratedCurrent, length);
+                follow(m_overRated[j], step, j, m_ratings * part.ratedCurrent, length);
             }
         }
         finish();
@@ -93,31 +94,32 @@ class Collector {
             f.mean_A += weight * amps;
             f.peak_A = std::max(f.peak_A, amps);
             add(m_figures.supplies[k],
-                {volts(at, part.plus, part.minus), amps, amps * amps * part.resistance}, weight);
+                {volts(at, part.plus, part.minus), amps, amps * amps * part.resistance}, weight, m_isHigh);
         }
         for (std::size_t k = 0; k < m_board.resistors.size(); ++k) {
             const auto& part = m_board.resistors[k];
             const double v = volts(at, part.a, part.b);
-            add(m_figures.resistors[k], {v, v / part.resistance, v * v / part.resistance}, weight);
+            add(m_figures.resistors[k], {v, v / part.resistance, v * v / part.resistance}, weight, m_isHigh);
         }
         for (std::size_t k = 0; k < m_board.variables.size(); ++k) {
             const auto& part = m_board.variables[k];
             const double up = volts(at, part.a, part.wiper), down = volts(at, part.wiper, part.b);
             const double most = std::max(std::abs(up / part.upper), std::abs(down / part.lower));
             add(m_figures.variables[k],
-                {volts(at, part.a, part.b), most, up * up / part.upper + down * down / part.lower}, weight);
+                {volts(at, part.a, part.b), most, up * up / part.upper + down * down / part.lower}, weight,
+                m_isHigh);
         }
         for (std::size_t k = 0; k < m_board.capacitors.size(); ++k) {
             const auto& part = m_board.capacitors[k];
             const double v = at.capacitor_V[k], i = at.capacitor_A[k], terminal = v + part.esr * i;
             add(m_figures.capacitors[k], {terminal, i, part.esr * i * i + part.leakageConductance * v * v},
-                weight);
+                weight, m_isHigh);
             m_figures.capacitorLowest_V[k] = std::min(m_figures.capacitorLowest_V[k], terminal);
         }
         for (std::size_t k = 0; k < m_board.switches.size(); ++k) {
             const auto& part = m_board.switches[k];
             const double v = volts(at, part.a, part.b), i = at.switch_A[k];
-            add(m_figures.switches[k], {v, i, v * i}, weight);
+            add(m_figures.switches[k], {v, i, v * i}, weight, m_isHigh);
         }
         for (std::size_t k = 0; k < m_board.junctions.size(); ++k) {
             const auto& part = m_board.junctions[k];
@@ -128,7 +130,7 @@ class Collector {
             f.rms_A += weight * i * i;
             f.peak_A = std::max(f.peak_A, i);
             f.reversePeak_V = std::max(f.reversePeak_V, -v);
-            add(m_figures.junctionParts[k], {v, i, v * i}, weight);
+            add(m_figures.junctionParts[k], {v, i, v * i}, weight, m_isHigh);
         }
         for (std::size_t k = 0; k < m_board.timers.size(); ++k) {
             const auto& part = m_board.timers[k];
@@ -144,7 +146,7 @@ class Collector {
             add(m_figures.timers[k],
                 {supply, t.output_A,
                  t.idle_A * supply + divider + std::abs(t.output_A) * across + t.discharge_A * discharge},
-                weight);
+                weight, m_isHigh);
             TimerPeaks& peaks = m_figures.timerPeaks[k];
             peaks.sourced_A = std::max(peaks.sourced_A, t.output_A);
             peaks.sunk_A = std::max(peaks.sunk_A, -t.output_A);
@@ -213,6 +215,7 @@ class Collector {
     const devices::Board& m_board;
     const Waveform& m_wave;
     const double m_high_s;
+    const double m_ratings;
     bool m_isHigh = false; // of the step being added
     Figures m_figures;
     std::vector<Stretch> m_lit, m_overRated; // by junction
@@ -222,8 +225,8 @@ class Collector {
 
 } // namespace
 
-Figures figuresOf(const devices::Board& board, const Waveform& wave, double high_s) {
-    return Collector(board, wave, high_s).collect();
+Figures figuresOf(const devices::Board& board, const Waveform& wave, double high_s, double ratings) {
+    return Collector(board, wave, high_s, ratings).collect();
 }
 
 } // namespace blinkwright::study

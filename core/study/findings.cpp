@@ -91,6 +91,7 @@ std::vector<Finding> findingsOf(const devices::Board& board, const Readings* rea
     detail::wiringFindings(scene, findings);
     detail::timingFindings(scene, findings);
     detail::lampFindings(scene, findings);
+    detail::pairFindings(scene, findings);
     detail::stressFindings(scene, findings);
     for (Finding& finding : findings)
         if (finding.source.empty()) finding.source = "follows from the wiring";

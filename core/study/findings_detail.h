@@ -50,6 +50,19 @@ void wiringFindings(const Scene& scene, Findings& findings);
 void timingFindings(const Scene& scene, Findings& findings);
 void lampFindings(const Scene& scene, Findings& findings);
 void stressFindings(const Scene& scene, Findings& findings);
+void pairFindings(const Scene& scene, Findings& findings);
+
+/// A lamp's row among readings, or null.
+const LampReading* lampRow(const std::vector<LampReading>& rows, std::string_view ref);
+/// A lamp against its ratings: the settled period, and the first flash where that has nothing to say.
+void lampRatingFindings(const devices::Junction& lamp, const LampReading* settled, const LampReading* first,
+                        Findings& findings);
+
+/// Of two lamps that a capacitor drives: that the swing of the output is not enough for both.
+std::optional<Finding> swingFinding(const Scene& scene, const devices::Junction& a,
+                                    const devices::Junction& b);
+/// Whether a junction of the board is one of such a pair.
+bool pairLacksSwing(const Scene& scene, std::size_t k);
 
 inline constexpr const char* practice = "common practice, no source";
 

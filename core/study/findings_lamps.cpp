@@ -18,7 +18,6 @@ namespace pins = circuit::timerPin;
 
 constexpr double leastLampResistance = 10; // [ohm]
 constexpr double leastGlow = 5e-6;         // [A]
-constexpr double longestPulse = 10e-3;     // [s] from here the rated current holds, from memory
 constexpr double flashesPerSecond = 3;     // WCAG 2.2, success criterion 2.3.1
 constexpr double fusionRate = 60;          // [Hz] cones at high luminance
 constexpr double strongLamp = 1;           // [cd] from memory
@@ -163,7 +162,7 @@ void currentPathFindings(const Scene& scene, std::size_t k, const std::map<Node,
                         .remedy = "Swap its anode and cathode."};
         if (reading && reading->reversePeak_V) finding.number = *reading->reversePeak_V;
         findings.push_back(std::move(finding));
-    } else if (reading && reading->peak_A && !lights) {
+    } else if (reading && reading->peak_A && !lights && !pairLacksSwing(scene, k)) {
         findings.push_back(
             {.kind = "lamp-dark",
              .severity = Severity::doubt,
@@ -175,44 +174,6 @@ void currentPathFindings(const Scene& scene, std::size_t k, const std::map<Node,
              .number = *reading->peak_A,
              .limit = litShare * lamp.ratedCurrent,
              .source = "5 % of the rated current counts as lit: common practice, no source"});
-    }
-}
-
-void ratingFindings(const devices::Junction& lamp, const LampReading& reading, Findings& findings) {
-    const bool rmsOver = reading.rms_A && *reading.rms_A > lamp.ratedCurrent;
-    const bool peakOver = reading.peak_A && *reading.peak_A > lamp.pulseCurrent;
-    const bool longOver = reading.overRated_s && *reading.overRated_s > longestPulse;
-    if (rmsOver || peakOver || longOver) {
-        const double number = rmsOver ? *reading.rms_A : *reading.peak_A;
-        const double limit = rmsOver || !peakOver ? lamp.ratedCurrent : lamp.pulseCurrent;
-        const std::string how = rmsOver    ? " (effective value); it is rated for "
-                                : peakOver ? " at its peak; pulses may reach "
-                                           : " at its peak and stays over its rating for " +
-                                                 text(*reading.overRated_s, Unit::second) +
-                                                 ", too long for a pulse; it is rated for ";
-        findings.push_back(
-            {.kind = "lamp-overdriven",
-             .severity = Severity::overstress,
-             .places = {lamp.ref},
-             .text =
-                 lamp.ref + " carries " + text(number, Unit::ampere) + how + text(limit, Unit::ampere) + ".",
-             .remedy = "Take a larger lamp resistor.",
-             .number = number,
-             .limit = limit,
-             .source = rmsOver || peakOver ? "rating of the lamp"
-                                           : "rating of the lamp; pulses of up to 10 ms, from memory"});
-    }
-    if (reading.reversePeak_V && *reading.reversePeak_V > lamp.reverseLimit) {
-        findings.push_back(
-            {.kind = "lamp-reversed",
-             .severity = Severity::overstress,
-             .places = {lamp.ref},
-             .text = lamp.ref + " sees " + text(*reading.reversePeak_V, Unit::volt) +
-                     " the wrong way round; it stands " + text(lamp.reverseLimit, Unit::volt) + ".",
-             .remedy = "Turn it, or put a diode or a second lamp beside it in the opposite direction.",
-             .number = *reading.reversePeak_V,
-             .limit = lamp.reverseLimit,
-             .source = "rating of the lamp"});
     }
 }
 
@@ -294,14 +255,11 @@ void lampFindings(const Scene& scene, Findings& findings) {
     for (std::size_t k = 0; k < scene.board.junctions.size(); ++k) {
         const auto& lamp = scene.board.junctions[k];
         if (!lamp.lamp) continue;
-        const LampReading* reading = nullptr;
-        if (scene.readings) {
-            for (const auto& row : scene.readings->lamps) {
-                if (row.ref == lamp.ref) reading = &row;
-            }
-        }
+        const LampReading* reading = scene.readings ? lampRow(scene.readings->lamps, lamp.ref) : nullptr;
+        const LampReading* first =
+            scene.readings ? lampRow(scene.readings->firstFlash.lamps, lamp.ref) : nullptr;
         currentPathFindings(scene, k, drives, reading, findings);
-        if (reading) ratingFindings(lamp, *reading, findings);
+        lampRatingFindings(lamp, reading, first, findings);
         if (reading) ghostFinding(lamp, *reading, findings);
         if (reading && rate) flickerFinding(lamp, *reading, *rate, findings);
         brightFinding(lamp, findings);

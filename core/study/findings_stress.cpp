@@ -1,52 +1,92 @@
 // Findings on the ratings of resistors, capacitors and timers, from the figures of a run.
 #include "core/study/findings_detail.h"
 
+#include <algorithm>
+
 namespace blinkwright::study::detail {
 
 namespace {
 
 using units::Unit;
 
-void resistorFinding(const Scene& scene, const std::string& ref, double rating, Findings& findings) {
-    const PartReading* reading = scene.partReading(ref);
-    if (!reading || !reading->meanPower_W || !(*reading->meanPower_W > rating)) return;
+constexpr double longPhase = 1; // [s] from here a phase warms a resistor as if it lasted
+
+/// Figures and what they are held against: the settled period against the rating itself, the first flash
+/// against twice of it.
+struct Judged {
+    const std::vector<PartReading>& parts;
+    double ratings = 1;
+
+    bool first() const { return ratings > 1; }
+    /// What a sentence begins with.
+    std::string when() const { return first() ? "In the first flash after power-on " : ""; }
+    /// What the number is held against, in words.
+    std::string against(const std::string& rating) const {
+        return first() ? ", more than twice the " + rating + " that it is rated for."
+                       : "; it is rated for " + rating + ".";
+    }
+    const PartReading* of(std::string_view ref) const {
+        const auto at = std::find_if(parts.begin(), parts.end(), [&](const auto& p) { return p.ref == ref; });
+        return at == parts.end() ? nullptr : &*at;
+    }
+};
+
+bool resistorFinding(const Judged& judged, const std::string& ref, double rating, Findings& findings) {
+    const PartReading* reading = judged.of(ref);
+    if (!reading || !reading->meanPower_W) return false;
+    const bool longEnough = reading->hotterPhase_s && *reading->hotterPhase_s > longPhase;
+    const double power = longEnough ? *reading->hotterPower_W : *reading->meanPower_W;
+    if (!(power > judged.ratings * rating)) return false;
+    const std::string howLong = longEnough && !judged.first()
+                                    ? " for " + text(*reading->hotterPhase_s, Unit::second) + " at a time"
+                                    : "";
     findings.push_back({.kind = "resistor-overpowered",
                         .severity = Severity::overstress,
                         .places = {ref},
-                        .text = ref + " turns " + text(*reading->meanPower_W, Unit::watt) +
-                                " into heat; it is rated for " + text(rating, Unit::watt) + ".",
+                        .text = judged.when() + ref + " turns " + text(power, Unit::watt) + " into heat" +
+                                howLong + judged.against(text(rating, Unit::watt)),
                         .remedy = "Take a larger resistance or a part of higher rating.",
-                        .number = *reading->meanPower_W,
-                        .limit = rating,
+                        .number = power,
+                        .limit = judged.ratings * rating,
                         .source = "rating of the part"});
+    return true;
 }
 
-void capacitorFindings(const Scene& scene, const devices::Capacitor& part, Findings& findings) {
-    const PartReading* reading = scene.partReading(part.ref);
-    if (!reading) return;
-    if (reading->peakVoltage_V && part.ratedVoltage && *reading->peakVoltage_V > *part.ratedVoltage) {
-        findings.push_back({.kind = "capacitor-overvoltage",
-                            .severity = Severity::overstress,
-                            .places = {part.ref},
-                            .text = part.ref + " sees up to " + text(*reading->peakVoltage_V, Unit::volt) +
-                                    "; it is rated for " + text(*part.ratedVoltage, Unit::volt) + ".",
-                            .remedy = "Take a capacitor of higher rated voltage.",
-                            .number = *reading->peakVoltage_V,
-                            .limit = *part.ratedVoltage,
-                            .source = "rating of the part"});
-    }
+bool overvoltageFinding(const Judged& judged, const devices::Capacitor& part, Findings& findings) {
+    const PartReading* reading = judged.of(part.ref);
+    if (!reading || !reading->peakVoltage_V || !part.ratedVoltage ||
+        !(*reading->peakVoltage_V > judged.ratings * *part.ratedVoltage))
+        return false;
+    findings.push_back({.kind = "capacitor-overvoltage",
+                        .severity = Severity::overstress,
+                        .places = {part.ref},
+                        .text = judged.when() + part.ref + " sees up to " +
+                                text(*reading->peakVoltage_V, Unit::volt) +
+                                judged.against(text(*part.ratedVoltage, Unit::volt)),
+                        .remedy = "Take a capacitor of higher rated voltage.",
+                        .number = *reading->peakVoltage_V,
+                        .limit = judged.ratings * *part.ratedVoltage,
+                        .source = "rating of the part"});
+    return true;
+}
+
+/// A polarised capacitor stands its limit at no time, the first flash included.
+bool reversedFinding(const Judged& judged, const devices::Capacitor& part, Findings& findings) {
     constexpr double lowest = -1; // [V]
-    if (part.polarised && reading->lowestVoltage_V && *reading->lowestVoltage_V < lowest) {
-        findings.push_back({.kind = "capacitor-reversed",
-                            .severity = Severity::overstress,
-                            .places = {part.ref},
-                            .text = part.ref + " sees " + text(-*reading->lowestVoltage_V, Unit::volt) +
-                                    " the wrong way round; a polarised capacitor stands about 1 V.",
-                            .remedy = "Turn it, or take one that is not polarised.",
-                            .number = *reading->lowestVoltage_V,
-                            .limit = lowest,
-                            .source = practice});
-    }
+    const PartReading* reading = judged.of(part.ref);
+    if (!part.polarised || !reading || !reading->lowestVoltage_V || !(*reading->lowestVoltage_V < lowest))
+        return false;
+    findings.push_back({.kind = "capacitor-reversed",
+                        .severity = Severity::overstress,
+                        .places = {part.ref},
+                        .text = judged.when() + part.ref + " sees " +
+                                text(-*reading->lowestVoltage_V, Unit::volt) +
+                                " the wrong way round; a polarised capacitor stands about 1 V.",
+                        .remedy = "Turn it, or take one that is not polarised.",
+                        .number = *reading->lowestVoltage_V,
+                        .limit = lowest,
+                        .source = practice});
+    return true;
 }
 
 /// What one pin of a timer may carry.
@@ -60,42 +100,57 @@ struct PinLimit {
     const char* remedy;
 };
 
-void pinFinding(const devices::Timer& part, const PinLimit& limit, Findings& findings) {
-    if (!limit.present_A || !(*limit.present_A > limit.most_A)) return;
-    findings.push_back({.kind = limit.kind,
-                        .severity = Severity::overstress,
-                        .places = {pin(part.ref, limit.pin)},
-                        .text = "Pin " + std::to_string(limit.pin) + " of " + part.ref + " " + limit.does +
-                                " up to " + text(*limit.present_A, Unit::ampere) + "; it may carry " +
-                                text(limit.most_A, Unit::ampere) + ".",
-                        .remedy = limit.remedy,
-                        .number = *limit.present_A,
-                        .limit = limit.most_A,
-                        .source = limit.source});
+bool pinFinding(const Judged& judged, const devices::Timer& part, const PinLimit& limit, Findings& findings) {
+    if (!limit.present_A || !(*limit.present_A > judged.ratings * limit.most_A)) return false;
+    findings.push_back(
+        {.kind = limit.kind,
+         .severity = Severity::overstress,
+         .places = {pin(part.ref, limit.pin)},
+         .text = (judged.first() ? judged.when() + "pin " : std::string("Pin ")) + std::to_string(limit.pin) +
+                 " of " + part.ref + " " + limit.does + " up to " + text(*limit.present_A, Unit::ampere) +
+                 (judged.first() ? ", more than twice the " : "; it may carry ") +
+                 text(limit.most_A, Unit::ampere) + (judged.first() ? " that it may carry." : "."),
+         .remedy = limit.remedy,
+         .number = *limit.present_A,
+         .limit = judged.ratings * limit.most_A,
+         .source = limit.source});
+    return true;
 }
 
-void timerFindings(const Scene& scene, const devices::Timer& part, Findings& findings) {
-    const PartReading* reading = scene.partReading(part.ref);
-    if (!reading) return;
+bool outputFinding(const Judged& judged, const devices::Timer& part, Findings& findings) {
+    const PartReading* reading = judged.of(part.ref);
+    if (!reading) return false;
     constexpr const char* bipolarSource = "TI NE555/SA555, SLFS022A: 200 mA either way";
     constexpr const char* cmosSource = "TI TLC555: 10 mA sourced, 100 mA sunk";
     constexpr const char* lessLoad = "Take a larger lamp resistor, or fewer lamps on the output.";
     const char* const source = part.cmos ? cmosSource : bipolarSource;
-    pinFinding(part,
-               {3, "timer-output-overloaded", "sources", reading->sourced_A, part.cmos ? 0.01 : 0.2, source,
-                part.cmos
-                    ? "Put the lamp between the supply and the output: a CMOS timer sinks far more than "
-                      "it sources. Or take a larger lamp resistor."
-                    : lessLoad},
-               findings);
-    pinFinding(
-        part,
+    const char* const lessSourced =
+        part.cmos ? "Put the lamp between the supply and the output: a CMOS timer sinks far "
+                    "more than it sources. Or take a larger lamp resistor."
+                  : lessLoad;
+    const bool sourced = pinFinding(judged, part,
+                                    {3, "timer-output-overloaded", "sources", reading->sourced_A,
+                                     part.cmos ? 0.01 : 0.2, source, lessSourced},
+                                    findings);
+    const bool sunk = pinFinding(
+        judged, part,
         {3, "timer-output-overloaded", "sinks", reading->sunk_A, part.cmos ? 0.1 : 0.2, source, lessLoad},
         findings);
-    pinFinding(part,
-               {7, "timer-discharge-overloaded", "sinks", reading->dischargePeak_A, part.cmos ? 0.1 : 0.2,
-                "the limit of the output, from memory", "Take a larger R1, 1\u00A0k\u03A9 or more."},
-               findings);
+    return sourced || sunk;
+}
+
+bool dischargeFinding(const Judged& judged, const devices::Timer& part, Findings& findings) {
+    const PartReading* reading = judged.of(part.ref);
+    return reading && pinFinding(judged, part,
+                                 {7, "timer-discharge-overloaded", "sinks", reading->dischargePeak_A,
+                                  part.cmos ? 0.1 : 0.2, "the limit of the output, from memory",
+                                  "Take a larger R1, 1\u00A0k\u03A9 or more."},
+                                 findings);
+}
+
+void heatFinding(const Scene& scene, const devices::Timer& part, Findings& findings) {
+    const PartReading* reading = scene.partReading(part.ref);
+    if (!reading) return;
     // From memory: room at 25 C, 100 K/W of a small package, warm to the touch and more from 100 C.
     constexpr double room = 298.15, perWatt = 100, hot = 373.15, celsius = 273.15;
     if (reading->meanPower_W && room + perWatt * *reading->meanPower_W > hot) {
@@ -113,16 +168,30 @@ void timerFindings(const Scene& scene, const devices::Timer& part, Findings& fin
     }
 }
 
+/// Judges the settled period, and the first flash where that has nothing to say.
+template <class Judge>
+void inBoth(const Readings& readings, const Judge& judge) {
+    if (!judge(Judged{readings.parts})) judge(Judged{readings.firstFlash.parts, firstFlashRatings});
+}
+
 } // namespace
 
 void stressFindings(const Scene& scene, Findings& findings) {
     if (!scene.readings) return;
+    const auto both = [&](const auto& judge) { inBoth(*scene.readings, judge); };
     for (const auto& part : scene.board.resistors)
-        resistorFinding(scene, part.ref, part.ratedPower, findings);
+        both([&](const Judged& j) { return resistorFinding(j, part.ref, part.ratedPower, findings); });
     for (const auto& part : scene.board.variables)
-        resistorFinding(scene, part.ref, part.ratedPower, findings);
-    for (const auto& part : scene.board.capacitors) capacitorFindings(scene, part, findings);
-    for (const auto& part : scene.board.timers) timerFindings(scene, part, findings);
+        both([&](const Judged& j) { return resistorFinding(j, part.ref, part.ratedPower, findings); });
+    for (const auto& part : scene.board.capacitors) {
+        both([&](const Judged& j) { return overvoltageFinding(j, part, findings); });
+        both([&](const Judged& j) { return reversedFinding(j, part, findings); });
+    }
+    for (const auto& part : scene.board.timers) {
+        both([&](const Judged& j) { return outputFinding(j, part, findings); });
+        both([&](const Judged& j) { return dischargeFinding(j, part, findings); });
+        heatFinding(scene, part, findings);
+    }
 }
 
 } // namespace blinkwright::study::detail

@@ -224,6 +224,28 @@ void floatingFindings(const Scene& scene, Findings& findings) {
     });
 }
 
+/// Polarised capacitors whose plus the supplies would draw below their minus, where no run tells.
+void backwardsFindings(const Scene& scene, Findings& findings) {
+    constexpr double lowest = -1; // [V]
+    for (const auto& part : scene.board.capacitors) {
+        const PartReading* reading = scene.partReading(part.ref);
+        if (!part.polarised || (reading && reading->lowestVoltage_V)) continue;
+        const auto potentials = scene.potentialsFrom(scene.wiring.at(part.minus));
+        const auto plus = potentials.find(scene.wiring.at(part.plus));
+        if (plus == potentials.end() || !(plus->second < lowest)) continue;
+        findings.push_back({.kind = "capacitor-reversed",
+                            .severity = Severity::overstress,
+                            .places = {part.ref},
+                            .text = part.ref + " is the wrong way round: its plus lies up to " +
+                                    text(-plus->second, Unit::volt) +
+                                    " below its minus; a polarised capacitor stands about 1 V.",
+                            .remedy = "Turn it, or take one that is not polarised.",
+                            .number = plus->second,
+                            .limit = lowest,
+                            .source = practice});
+    }
+}
+
 } // namespace
 
 void wiringFindings(const Scene& scene, Findings& findings) {
@@ -247,6 +269,7 @@ void wiringFindings(const Scene& scene, Findings& findings) {
     }
     bridgedFindings(scene, findings);
     floatingFindings(scene, findings);
+    backwardsFindings(scene, findings);
 }
 
 } // namespace blinkwright::study::detail

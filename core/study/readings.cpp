@@ -33,10 +33,17 @@ std::optional<std::size_t> placeOf(const Parts& parts, circuit::PartId id) {
     return static_cast<std::size_t>(at - parts.begin());
 }
 
+void addHotterPhase(PartReading& reading, const PartFigures& figures, double span_s, const Phase& phase) {
+    const double high = figures.highEnergy_J / phase.high_s;
+    const double low = (figures.meanPower_W * span_s - figures.highEnergy_J) / phase.low_s;
+    reading.hotterPower_W = std::max(high, low);
+    reading.hotterPhase_s = high >= low ? phase.high_s : phase.low_s;
+}
+
 } // namespace
 
 void addFigures(Readings& readings, const circuit::Circuit& circuit, const devices::Board& board,
-                const Figures* figures) {
+                const Figures* figures, const std::optional<Phase>& phase) {
     for (std::size_t k = 0; k < board.junctions.size(); ++k) {
         const auto& part = board.junctions[k];
         if (!part.lamp) continue;
@@ -85,6 +92,7 @@ void addFigures(Readings& readings, const circuit::Circuit& circuit, const devic
             reading.meanPower_W = f->meanPower_W;
             reading.peakCurrent_A = f->peakCurrent_A;
             reading.peakVoltage_V = f->peakVoltage_V;
+            if (phase) addHotterPhase(reading, *f, figures->span_s, *phase);
         }
         if (const auto k = placeOf(board.capacitors, part.id); k && figures)
             reading.lowestVoltage_V = figures->capacitorLowest_V[*k];

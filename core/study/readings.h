@@ -44,10 +44,21 @@ struct SupplyReading {
 struct PartReading {
     std::string ref;
     std::optional<double> meanPower_W = {}, peakCurrent_A = {}, peakVoltage_V = {};
+    /// Mean power in the phase of the first timer in which the part turns more into heat, and how long that
+    /// phase lasts.
+    std::optional<double> hotterPower_W = {}, hotterPhase_s = {};
     std::optional<double> lowestVoltage_V = {}; ///< capacitors: plus against minus
     std::optional<double> sourced_A = {}, sunk_A = {},
                           dischargePeak_A = {}; ///< timers: peaks of pins 3 and 7
 };
+
+/// From power-on to the end of the first cycle: what the settled figures do not show.
+struct FirstFlash {
+    std::vector<LampReading> lamps; ///< overRated_s counts from firstFlashRatings times the rated current
+    std::vector<PartReading> parts;
+};
+/// Overstress in the first flash counts from this many ratings on.
+inline constexpr double firstFlashRatings = 2;
 
 struct Readings {
     Verdict verdict = Verdict::cannotRun;
@@ -57,6 +68,7 @@ struct Readings {
     std::vector<LampReading> lamps;
     std::optional<SupplyReading> supply; ///< the first supply
     std::vector<PartReading> parts;      ///< every part but lamps' own figures, in file order
+    FirstFlash firstFlash;               ///< empty where nothing blinks
     bool overRun = false; ///< figures are over the whole cycles of the run, not over a settled period
     engine::RunReport run;
 };

@@ -9,7 +9,8 @@ namespace blinkwright::study {
 
 /// Adds a row a lamp, the first supply, and a row a part in file order; with no figures, every value is
 /// missing.
+/// @param phase of the first timer in the span of the figures, where it has one.
 void addFigures(Readings& readings, const circuit::Circuit& circuit, const devices::Board& board,
-                const Figures* figures);
+                const Figures* figures, const std::optional<Phase>& phase = {});
 
 } // namespace blinkwright::study

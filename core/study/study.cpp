@@ -51,16 +51,33 @@ std::optional<Phase> settledPhase(const Settled& settled, int timer) {
 }
 
 /// Adds each lamp's mean current in the one of the two phases in which it carries less.
-void addPhaseMeans(Readings& readings, const devices::Board& board, const Figures& figures,
-                   const Settled& settled) {
+void addLampPhases(std::vector<LampReading>& lamps, const devices::Board& board, const Figures& figures,
+                   const Phase& phase) {
     std::size_t lamp = 0;
     for (std::size_t k = 0; k < board.junctions.size(); ++k) {
         if (!board.junctions[k].lamp) continue;
         const auto& f = figures.junctions[k];
-        readings.lamps[lamp++].darkerMean_A =
-            std::min(f.highCharge_C / settled.high_s,
-                     (f.charge_C - f.highCharge_C) / (settled.period_s - settled.high_s));
+        lamps[lamp++].darkerMean_A =
+            std::min(f.highCharge_C / phase.high_s, (f.charge_C - f.highCharge_C) / phase.low_s);
     }
+}
+
+/// The run's first high phase and the low one after it.
+std::optional<Phase> firstPhase(const Run& run) {
+    const auto times = switchingTimes(run.switchings, 0);
+    if (times.size() < 2 || !(times[0] > 0) || !(times[1] > times[0])) return std::nullopt;
+    return Phase{times[0], times[1] - times[0]};
+}
+
+FirstFlash firstFlashOf(const circuit::Circuit& circuit, const devices::Board& board, const Run& run) {
+    const auto phase = firstPhase(run);
+    if (!phase) return {};
+    const auto wave = run.wave.part(0, phase->period_s(), 0);
+    if (wave.empty()) return {};
+    const Figures figures = figuresOf(board, wave, phase->high_s, firstFlashRatings);
+    Readings first;
+    addFigures(first, circuit, board, &figures, phase);
+    return {std::move(first.lamps), std::move(first.parts)};
 }
 
 /// The phases of a timer other than the first, where the first has no period of its own: found as if this
@@ -149,23 +166,38 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
     // The settled state is sought beside the run from power-on: two cores, half the wait. Where the run shows
     // that there is none, the search is called off.
     std::atomic<bool> callOff = false;
-    auto settling = std::async(std::launch::async, [&, settleRequest = runRequest]() mutable {
+    Run run;
+    struct Aside {
+        Settled settled;
+        FirstFlash firstFlash;
+    };
+    // In this order: the promise goes first, whatever happens, so that nobody waits for it in vain.
+    std::future<bool> runIs;
+    std::future<Aside> aside;
+    std::promise<bool> isRun; // whether there is a first flash to look at
+    runIs = isRun.get_future();
+    aside = std::async(std::launch::async, [&, settleRequest = runRequest]() mutable {
         settleRequest.cancel = &callOff;
-        return engine::settle(s.board, settleRequest);
+        Aside found{engine::settle(s.board, settleRequest), {}};
+        // Beside the curves: both only read the run.
+        if (runIs.get()) found.firstFlash = firstFlashOf(circuit, s.board, run);
+        return found;
     });
-    const Run run = engine::simulate(s.board, runRequest);
+    run = engine::simulate(s.board, runRequest);
     Readings& readings = s.readings;
     readings.run = run.report;
     Judgement judgement = judge(s.board, run, nullptr);
     readings.verdict = judgement.kind;
     const bool blinks = readings.verdict == Verdict::blinks;
     callOff = !blinks;
+    isRun.set_value(blinks && !cancelled());
     Shown shown = shownFromPowerOn(s.board, run);
     const bool wantsSettled = blinks && request.begin == circuit::Begin::settled;
     if (!wantsSettled && !cancelled()) addCurves(s, shown);
-    while (settling.wait_for(std::chrono::milliseconds(1)) != std::future_status::ready)
+    while (aside.wait_for(std::chrono::milliseconds(1)) != std::future_status::ready)
         if (cancelled()) callOff = true;
-    const Settled settled = settling.get();
+    Aside found = aside.get();
+    const Settled& settled = found.settled;
     if (cancelled()) {
         s.cancelled = true;
         return s;
@@ -195,9 +227,11 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
         addFigures(readings, circuit, s.board, nullptr);
     } else {
         const Figures figures = figuresOf(s.board, figureSpan, settled.found ? settled.high_s : 0);
-        addFigures(readings, circuit, s.board, &figures);
-        if (settled.found) addPhaseMeans(readings, s.board, figures, settled);
+        const auto phase = settledPhase(settled, 0);
+        addFigures(readings, circuit, s.board, &figures, phase);
+        if (phase) addLampPhases(readings.lamps, s.board, figures, *phase);
     }
+    readings.firstFlash = std::move(found.firstFlash);
     s.findings = findingsOf(s.board, &readings);
     return s;
 }

@@ -1,0 +1,141 @@
+#include "app/ready_actions.h"
+
+#include "app/ready_answers.h"
+#include "app/whole_file.h"
+#include "core/study/wiring_list.h"
+#include "widgets/bench/bench_dialog.h"
+#include "widgets/bench/build_page.h"
+#include "widgets/ready/ready_dialog.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QTemporaryDir>
+
+namespace blinkwright::app {
+
+namespace {
+
+constexpr circuit::PartSet shownSet = circuit::PartSet::A;
+
+} // namespace
+
+ReadyActions::ReadyActions(QWidget& parent, Document& document, Settings& settings, Appearance& appearance,
+                           Window window)
+    : QObject(&parent), m_parent(parent), m_document(document), m_settings(settings),
+      m_appearance(appearance), m_window(std::move(window)) {
+    connect(&m_document, &Document::opened, this, [this] {
+        if (m_bench) m_bench->clearTicks();
+    });
+    connect(&m_document, &Document::changed, this, &ReadyActions::refresh);
+}
+
+void ReadyActions::addNewTo(QMenu* menu) {
+    QAction* action = menu->addAction(tr("New from a ready &blinker…"));
+    action->setShortcut(QKeySequence(tr("Ctrl+Shift+N")));
+    connect(action, &QAction::triggered, this, &ReadyActions::newFromReady);
+}
+
+void ReadyActions::addWiringListTo(QMenu* menu) {
+    m_wiringList = menu->addAction(tr("&Wiring list…"));
+    m_wiringList->setShortcut(QKeySequence(tr("Ctrl+L")));
+    connect(m_wiringList, &QAction::triggered, this, &ReadyActions::showWiringList);
+    refresh();
+}
+
+void ReadyActions::newFromReady() {
+    if (!m_window.mayLeave()) return;
+    widgets::ReadyDialog dialog(m_appearance.theme(), &m_parent);
+    connect(&m_appearance, &Appearance::themeChanged, &dialog, &widgets::ReadyDialog::setTheme);
+    restoreAnswers(m_settings, dialog);
+    const bool made = dialog.exec() == QDialog::Accepted;
+    keepAnswers(m_settings, dialog);
+    if (!made) return;
+    m_document.startWith(dialog.circuit());
+    m_window.say(tr("Made %1").arg(QString::fromStdString(dialog.circuit().title)));
+}
+
+void ReadyActions::showWiringList() {
+    if (!m_bench) {
+        m_bench = new widgets::BenchDialog(m_appearance.theme(), &m_parent);
+        connect(&m_appearance, &Appearance::themeChanged, m_bench, &widgets::BenchDialog::setTheme);
+        connect(m_bench, &widgets::BenchDialog::copyWished, this, &ReadyActions::copyText);
+        connect(m_bench, &widgets::BenchDialog::printWished, this, &ReadyActions::print);
+        connect(m_bench, &widgets::BenchDialog::pdfWished, this, [this] {
+            askFile(tr("Save the wiring list"), tr("Document page (*.pdf)"), QStringLiteral("pdf"),
+                    &ReadyActions::exportPage);
+        });
+        connect(m_bench, &widgets::BenchDialog::exportWished, this, [this] {
+            askFile(tr("Export the parts list"), tr("Table (*.csv)"), QStringLiteral("csv"),
+                    &ReadyActions::exportParts);
+        });
+    }
+    refresh();
+    m_bench->show();
+    m_bench->raise();
+    m_bench->activateWindow();
+}
+
+void ReadyActions::refresh() {
+    if (m_wiringList) m_wiringList->setEnabled(!m_document.circuit().parts().empty());
+    // Ticks are kept while the list is closed too: it follows the document all the time once it was open.
+    if (m_bench) m_bench->showCircuit(m_document.circuit(), shownSet);
+}
+
+void ReadyActions::copyText() {
+    QApplication::clipboard()->setText(
+        QString::fromStdString(study::buildText(m_document.circuit(), shownSet)));
+    m_window.say(tr("The wiring list is on the clipboard."));
+}
+
+void ReadyActions::print() {
+    QPrinter printer(QPrinter::HighResolution);
+    QPrintDialog dialog(&printer, m_bench);
+    dialog.setWindowTitle(tr("Print the wiring list"));
+    if (dialog.exec() != QDialog::Accepted) return;
+    widgets::printBuildPage(printer, m_document.circuit(), shownSet);
+}
+
+Result<void> ReadyActions::exportParts(const QString& path) const {
+    return writeWhole(
+        path, QByteArray::fromStdString(study::partsCsv(study::partsList(m_document.circuit(), shownSet))));
+}
+
+Result<void> ReadyActions::exportPage(const QString& path) const {
+    // Drawn into a folder of its own first: a page that fails half way must not take the place of an older
+    // one.
+    QTemporaryDir folder;
+    if (!folder.isValid()) return notWritten(path, folder.errorString());
+    QFile draft(folder.filePath(QStringLiteral("page.pdf")));
+    {
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(draft.fileName());
+        widgets::printBuildPage(printer, m_document.circuit(), shownSet);
+    }
+    if (!draft.open(QIODevice::ReadOnly)) return notWritten(path, draft.errorString());
+    return writeWhole(path, draft.readAll());
+}
+
+void ReadyActions::askFile(const QString& title, const QString& filter, const QString& ending,
+                           Result<void> (ReadyActions::*write)(const QString&) const) {
+    QFileDialog dialog(m_bench, title, m_settings.lastFolder(), filter);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(ending);
+    const QString stem = QFileInfo(m_document.path()).completeBaseName();
+    dialog.selectFile((stem.isEmpty() ? tr("circuit") : stem) + QStringLiteral("-") +
+                      (ending == QLatin1String("csv") ? tr("parts") : tr("wiring")));
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return;
+    const QString path = dialog.selectedFiles().front();
+    if (Result<void> done = (this->*write)(path); !done)
+        return m_window.tell(tr("The file was not written"), done.fault());
+    m_settings.setLastFolder(QFileInfo(path).absolutePath());
+    m_window.say(tr("Exported to %1").arg(QFileInfo(path).fileName()));
+}
+
+} // namespace blinkwright::app

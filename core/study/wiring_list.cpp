@@ -1,0 +1,244 @@
+#include "core/study/wiring_list.h"
+
+#include "core/base/csv.h"
+#include "core/study/cause.h"
+#include "core/study/part_words.h"
+
+#include <algorithm>
+#include <charconv>
+
+namespace blinkwright::study {
+
+namespace {
+
+using circuit::Circuit;
+using circuit::NetId;
+using circuit::Part;
+using circuit::PartId;
+using circuit::PartKind;
+using circuit::PinRef;
+
+/// The order of building: what is put in first stands first.
+int orderOf(PartKind kind) {
+    switch (kind) {
+    case PartKind::timer:
+        return 0;
+    case PartKind::resistor:
+        return 1;
+    case PartKind::variable:
+        return 2;
+    case PartKind::diode:
+        return 3;
+    case PartKind::capacitor:
+        return 4;
+    case PartKind::lamp:
+        return 5;
+    case PartKind::toggle:
+        return 6;
+    case PartKind::supply:
+        return 7;
+    }
+    return 8;
+}
+
+std::string joined(const std::vector<std::string>& items, std::string_view between) {
+    std::string text;
+    for (const std::string& item : items) text.append(text.empty() ? "" : between).append(item);
+    return text;
+}
+
+/// R2 before R10.
+bool refBefore(const std::string& a, const std::string& b) {
+    const auto split = [](const std::string& ref) {
+        const std::size_t at = std::min(ref.find_first_of("0123456789"), ref.size());
+        long number = 0;
+        std::from_chars(ref.data() + at, ref.data() + ref.size(), number);
+        return std::pair{ref.substr(0, at), number};
+    };
+    return split(a) < split(b);
+}
+
+std::vector<const Part*> inOrder(const Circuit& circuit) {
+    std::vector<const Part*> parts;
+    for (const Part& part : circuit.parts()) parts.push_back(&part);
+    std::stable_sort(parts.begin(), parts.end(), [](const Part* a, const Part* b) {
+        if (orderOf(a->kind) != orderOf(b->kind)) return orderOf(a->kind) < orderOf(b->kind);
+        return refBefore(a->ref, b->ref);
+    });
+    return parts;
+}
+
+class Lister {
+  public:
+    Lister(const Circuit& circuit, circuit::PartSet set) : m_circuit(circuit), m_set(set) {
+        for (const Part& part : circuit.parts()) {
+            if (part.kind == PartKind::timer) ++m_timers;
+            if (part.kind != PartKind::supply || m_plus || m_zero) continue;
+            m_plus = circuit.netOf({part.id, 0});
+            m_zero = circuit.netOf({part.id, 1});
+        }
+    }
+
+    std::string step(const Part& part) const {
+        const std::string what = part.ref + ", " + stepWords(m_circuit, m_set, part) + ": ";
+        switch (part.kind) {
+        case PartKind::timer:
+            return what + timer(part);
+        case PartKind::supply:
+            return what + "plus to " + end(part, 0) + ", minus to " + end(part, 1) + "; join it last";
+        case PartKind::variable:
+            return what + "one end to " + end(part, 0) + ", the other end to " + end(part, 1) +
+                   ", wiper to " + end(part, 2);
+        case PartKind::lamp:
+            return what + "anode (the longer lead) to " + end(part, 0) + ", cathode to " + end(part, 1);
+        case PartKind::diode:
+            return what + "anode to " + end(part, 0) + ", cathode (the ring) to " + end(part, 1);
+        case PartKind::capacitor:
+            if (isPolarised(m_circuit, m_set, part))
+                return what + "plus to " + end(part, 0) + ", minus to " + end(part, 1);
+            break;
+        case PartKind::resistor:
+        case PartKind::toggle:
+            break;
+        }
+        // The end that is harder to find comes first; rails are easy.
+        const bool turned = isRail(m_circuit.netOf({part.id, 0})) && !isRail(m_circuit.netOf({part.id, 1}));
+        return what + "from " + end(part, turned ? 1 : 0) + " to " + end(part, turned ? 0 : 1);
+    }
+
+  private:
+    bool isRail(std::optional<NetId> net) const { return net && (net == m_plus || net == m_zero); }
+
+    /// Words for the place that a pin goes to: a rail, timer pins, or else other parts' pins.
+    std::string end(const Part& part, int pin) const {
+        const auto net = m_circuit.netOf({part.id, pin});
+        if (!net) return "nothing (left open)";
+        if (net == m_plus) return "+ rail";
+        if (net == m_zero) return "0 V rail";
+        return others(*net, part.id);
+    }
+    std::string others(NetId net, PartId except) const {
+        std::vector<std::string> timerPlaces, places;
+        for (const Part* part : inOrder(m_circuit)) {
+            if (part->id == except) continue;
+            std::vector<std::string> pins;
+            for (const PinRef pin : m_circuit.find(net)->pins)
+                if (pin.part == part->id)
+                    pins.emplace_back(circuit::info(part->kind).pins[static_cast<std::size_t>(pin.pin)].name);
+            if (pins.empty()) continue;
+            if (part->kind == PartKind::timer) {
+                std::sort(pins.begin(), pins.end());
+                timerPlaces.push_back(pinsWord(pins) + ofTimer(*part));
+            } else {
+                places.push_back(partPlace(*part, pins));
+            }
+        }
+        if (!timerPlaces.empty()) return listed(timerPlaces); // a pin is the best place to find
+        return places.empty() ? "nothing (left open)" : listed(places);
+    }
+    static std::string pinsWord(const std::vector<std::string>& pins) {
+        return (pins.size() == 1 ? "pin " : "pins ") + listed(pins);
+    }
+    std::string ofTimer(const Part& timer) const { return m_timers > 1 ? " of " + timer.ref : ""; }
+    static std::string partPlace(const Part& part, const std::vector<std::string>& pins) {
+        const bool named = part.kind != PartKind::resistor && part.kind != PartKind::toggle;
+        return named ? "the " + listed(pins) + " of " + part.ref : part.ref;
+    }
+
+    std::string timer(const Part& part) const {
+        std::vector<std::string> sentences;
+        std::vector<int> told;
+        for (int pin = 0; pin < 8; ++pin) {
+            if (std::find(told.begin(), told.end(), pin) != told.end()) continue;
+            const auto net = m_circuit.netOf({part.id, pin});
+            if (!net) continue;
+            std::vector<std::string> together;
+            for (int other = pin; other < 8; ++other) {
+                if (m_circuit.netOf({part.id, other}) != net) continue;
+                together.push_back(std::to_string(other + 1));
+                told.push_back(other);
+            }
+            std::string to = isRail(net) ? end(part, pin) : otherTimers(*net, part.id);
+            if (to.empty() && together.size() > 1) to = "each other";
+            if (!to.empty()) sentences.push_back(pinsWord(together) + " to " + to);
+        }
+        return "notch up, pin 1 at the top left" + (sentences.empty() ? "" : "; " + joined(sentences, ", "));
+    }
+    std::string otherTimers(NetId net, PartId except) const {
+        std::vector<std::string> places;
+        for (const PinRef pin : m_circuit.find(net)->pins) {
+            const Part* part = m_circuit.find(pin.part);
+            if (pin.part != except && part->kind == PartKind::timer)
+                places.push_back("pin " + std::to_string(pin.pin + 1) + " of " + part->ref);
+        }
+        return listed(places);
+    }
+
+    const Circuit& m_circuit;
+    const circuit::PartSet m_set;
+    int m_timers = 0;
+    std::optional<NetId> m_plus, m_zero;
+};
+
+} // namespace
+
+std::vector<BuildStep> wiringList(const Circuit& circuit, circuit::PartSet set) {
+    const Lister lister(circuit, set);
+    std::vector<BuildStep> steps;
+    for (const Part* part : inOrder(circuit)) steps.push_back({part->id, part->ref, lister.step(*part)});
+    return steps;
+}
+
+std::vector<PartsRow> partsList(const Circuit& circuit, circuit::PartSet set) {
+    std::vector<PartsRow> rows;
+    for (const Part* part : inOrder(circuit)) {
+        PartsRow row = rowWords(circuit, set, *part);
+        const auto same = std::find_if(rows.begin(), rows.end(), [&](const PartsRow& known) {
+            return known.description == row.description && known.value == row.value &&
+                   known.marking == row.marking;
+        });
+        if (same == rows.end()) {
+            row.refs = {part->ref};
+            rows.push_back(std::move(row));
+        } else {
+            same->refs.push_back(part->ref);
+        }
+    }
+    return rows;
+}
+
+std::string partsCsv(const std::vector<PartsRow>& rows) {
+    std::string csv = "quantity,references,kind,value,tolerance,rating,description,marking\r\n";
+    for (const PartsRow& row : rows) {
+        const std::vector<std::string> cells{std::to_string(row.refs.size()),
+                                             joined(row.refs, " "),
+                                             row.kind,
+                                             row.value,
+                                             row.tolerance,
+                                             row.rating,
+                                             row.description,
+                                             row.marking};
+        for (std::size_t k = 0; k < cells.size(); ++k) csv += (k ? "," : "") + csvField(cells[k]);
+        csv += "\r\n";
+    }
+    return csv;
+}
+
+std::string partsText(const std::vector<PartsRow>& rows) {
+    std::string text;
+    for (const PartsRow& row : rows)
+        text += std::to_string(row.refs.size()) + " \u00D7 " + row.description +
+                (row.marking.empty() ? "" : " (" + row.marking + ")") + ": " + joined(row.refs, ", ") + "\n";
+    return text;
+}
+
+std::string buildText(const Circuit& circuit, circuit::PartSet set) {
+    std::string text = circuit.title.empty() ? "" : circuit.title + "\n\n";
+    text += "Parts\n" + partsText(partsList(circuit, set)) + "\nWiring\n";
+    int number = 0;
+    for (const BuildStep& step : wiringList(circuit, set))
+        text += std::to_string(++number) + ". " + step.text + "\n";
+    return text;
+}
+
+} // namespace blinkwright::study

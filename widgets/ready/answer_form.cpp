@@ -1,0 +1,143 @@
+#include "widgets/ready/answer_form.h"
+
+#include "core/units/engineering.h"
+
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QScopedValueRollback>
+
+#include <algorithm>
+
+namespace blinkwright::widgets {
+
+using study::Bounds;
+using study::ReadyAnswers;
+
+namespace {
+
+QString colourText(const std::string& colour) {
+    if (colour == "red") return AnswerForm::tr("red");
+    if (colour == "amber") return AnswerForm::tr("amber");
+    if (colour == "yellow") return AnswerForm::tr("yellow");
+    if (colour == "green") return AnswerForm::tr("green");
+    if (colour == "pure-green") return AnswerForm::tr("pure green");
+    if (colour == "blue") return AnswerForm::tr("blue");
+    if (colour == "white") return AnswerForm::tr("white");
+    return QString::fromStdString(colour);
+}
+
+} // namespace
+
+AnswerForm::AnswerForm(QWidget* parent) : QWidget(parent), m_form(new QFormLayout(this)) {
+    const QScopedValueRollback quiet(m_quiet, true); // fields tell of their first entries already
+    m_form->setContentsMargins(0, 0, 0, 0);
+    m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    m_family = addChoice("family", tr("&Timer"));
+    m_family->addItem(tr("555 timer, bipolar"));
+    m_family->addItem(tr("555 timer, CMOS"));
+    addNumber("supply", tr("&Supply voltage"), tr("V"), 1, 1, 99, &ReadyAnswers::supply_V);
+    m_colour = addChoice("colour", tr("&Lamp"));
+    m_second = addChoice("second", tr("Sec&ond lamp"));
+    for (QComboBox* list : {m_colour, m_second})
+        for (const std::string& colour : study::readyColours())
+            list->addItem(colourText(colour), QString::fromStdString(colour));
+    addNumber("current", tr("Lamp &current"), tr("mA"), 1e3, 1, 99, &ReadyAnswers::lampCurrent_A);
+    addNumber("rate", tr("&Flashes a minute"), tr("/min"), 1, 1, 9999, &ReadyAnswers::perMinute);
+    addNumber("lit", tr("L&it share of the time"), tr("%"), 100, 1, 100, &ReadyAnswers::lit);
+    addNumber("groups", tr("&Groups a minute"), tr("/min"), 1, 1, 99, &ReadyAnswers::groups);
+    setAnswers(m_answers);
+}
+
+QComboBox* AnswerForm::addChoice(const char* name, const QString& label) {
+    auto* list = new QComboBox;
+    list->setObjectName(QLatin1String(name));
+    m_form->addRow(label, list);
+    connect(list, &QComboBox::currentIndexChanged, this, &AnswerForm::read);
+    return list;
+}
+
+void AnswerForm::addNumber(const char* name, const QString& label, const QString& unit, double factor,
+                           int decimals, double most, double ReadyAnswers::*answer) {
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, 0, 0, 0);
+    auto* field = new QDoubleSpinBox;
+    field->setObjectName(QLatin1String(name));
+    field->setRange(0, most); // wider than what may be asked: the sentence below says what may
+    field->setDecimals(decimals);
+    field->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
+    field->setSuffix(QStringLiteral("\u00A0") + unit);
+    auto* bounds = new QLabel;
+    bounds->setMinimumWidth(bounds->fontMetrics().horizontalAdvance(QStringLiteral("000 to 000")));
+    line->addWidget(field, 1);
+    line->addWidget(bounds);
+    m_form->addRow(label, row);
+    static_cast<QLabel*>(m_form->labelForField(row))->setBuddy(field);
+    connect(field, &QDoubleSpinBox::valueChanged, this, &AnswerForm::read);
+    m_numbers.push_back({row, field, bounds, factor, answer});
+}
+
+void AnswerForm::setRowShown(QWidget* row, bool shown) {
+    row->setVisible(shown);
+    m_form->labelForField(row)->setVisible(shown);
+}
+
+void AnswerForm::setAnswers(const ReadyAnswers& answers) {
+    const QScopedValueRollback quiet(m_quiet, true);
+    m_answers = answers;
+    m_family->setCurrentIndex(answers.family == devices::TimerFamily::cmos ? 1 : 0);
+    m_colour->setCurrentIndex(std::max(0, m_colour->findData(QString::fromStdString(answers.colour))));
+    m_second->setCurrentIndex(std::max(0, m_second->findData(QString::fromStdString(answers.secondColour))));
+    for (const Number& number : m_numbers) number.field->setValue(number.factor * answers.*number.answer);
+    const study::ReadyInfo& asked = study::info(answers.kind);
+    setRowShown(m_second, asked.secondLamp);
+    showBounds();
+}
+
+Bounds AnswerForm::boundsOf(const Number& number) const {
+    const study::ReadyInfo& asked = study::info(m_answers.kind);
+    if (number.answer == &ReadyAnswers::supply_V) return study::supplyBounds(m_answers.family);
+    if (number.answer == &ReadyAnswers::lampCurrent_A)
+        return study::currentBounds(m_answers.kind, m_answers.family);
+    if (number.answer == &ReadyAnswers::perMinute) return asked.perMinute;
+    return number.answer == &ReadyAnswers::lit ? asked.lit : asked.groups;
+}
+
+void AnswerForm::showBounds() {
+    const auto text = [](double v) {
+        return QString::fromStdString(units::formatQuantity(v, units::Unit::none, 4));
+    };
+    for (const Number& number : m_numbers) {
+        const Bounds bounds = boundsOf(number);
+        setRowShown(number.row, bounds.asked());
+        number.bounds->setText(
+            tr("%1 to %2").arg(text(bounds.low * number.factor), text(bounds.high * number.factor)));
+        const QString label = static_cast<QLabel*>(m_form->labelForField(number.row))->text().remove(u'&');
+        number.field->setAccessibleName(label);
+        number.field->setToolTip(tr("%1: %2%3").arg(label, number.bounds->text(), number.field->suffix()));
+    }
+}
+
+void AnswerForm::read() {
+    if (m_quiet) return;
+    m_answers.family =
+        m_family->currentIndex() == 1 ? devices::TimerFamily::cmos : devices::TimerFamily::bipolar;
+    m_answers.colour = m_colour->currentData().toString().toStdString();
+    m_answers.secondColour = m_second->currentData().toString().toStdString();
+    for (const Number& number : m_numbers) m_answers.*number.answer = number.field->value() / number.factor;
+    showBounds();
+    emit changed();
+}
+
+void AnswerForm::setTheme(const Theme& theme) {
+    for (const Number& number : m_numbers) {
+        QPalette quiet = number.bounds->palette();
+        quiet.setColor(QPalette::WindowText, theme.quietInk);
+        number.bounds->setPalette(quiet);
+    }
+}
+
+} // namespace blinkwright::widgets
