@@ -7,6 +7,7 @@ namespace blinkwright::app::verbs {
 
 const Verb& readingsVerb();
 const Verb& checkVerb();
+const Verb& whyVerb();
 const Verb& exportVerb();
 
 } // namespace blinkwright::app::verbs
