@@ -7,7 +7,9 @@ namespace blinkwright::app::verbs {
 
 const Verb& readingsVerb();
 const Verb& checkVerb();
+const Verb& spreadVerb();
 const Verb& whyVerb();
+const Verb& trendVerb();
 const Verb& exportVerb();
 
 } // namespace blinkwright::app::verbs

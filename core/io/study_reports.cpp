@@ -1,6 +1,9 @@
 #include "core/io/study_reports.h"
 
 #include "core/io/report_text.h"
+#include "core/units/engineering.h"
+
+#include <cmath>
 
 namespace blinkwright::io {
 
@@ -15,6 +18,21 @@ Json endJson(const std::optional<study::Phase>& phase) {
 void addChange(Json& json, const std::optional<study::WhyChange>& change) {
     json["period_change"] = change ? number(change->period_s) : Json(nullptr);
     json["duty_change"] = change ? number(change->duty) : Json(nullptr);
+}
+
+Json figureJson(const std::optional<study::SpreadFigure>& figure) {
+    if (!figure) return nullptr;
+    const study::SpreadFigure& f = *figure;
+    return {{"nominal", number(f.nominal)},
+            {"mean", number(f.mean)},
+            {"sd", number(f.sd)},
+            {"p1", number(f.p1)},
+            {"p5", number(f.p5)},
+            {"p50", number(f.p50)},
+            {"p95", number(f.p95)},
+            {"p99", number(f.p99)},
+            {"worst_low", number(f.worstLow)},
+            {"worst_high", number(f.worstHigh)}};
 }
 
 } // namespace
@@ -36,6 +54,57 @@ std::string whyJson(const study::Why& why) {
     json["simulated"] = endJson(why.simulated);
     if (!why.reason.empty()) json["reason"] = why.reason;
     return written(json);
+}
+
+std::string spreadJson(const study::SpreadOutcome& spread) {
+    Json json = reportHead("blinkwright-spread");
+    json["boards"] = spread.boards;
+    json["seed"] = spread.seed;
+    json["blinking_share"] = number(spread.blinkingShare);
+    json["period"] = figureJson(spread.period_s);
+    json["rate"] = figureJson(spread.rate_Hz);
+    json["duty"] = figureJson(spread.duty);
+    json["lamps"] = Json::array();
+    for (const study::SpreadLamp& lamp : spread.lamps)
+        json["lamps"].push_back({{"ref", lamp.ref}, {"mean_current", figureJson(lamp.mean_A)}});
+    json["shares"] = Json::object();
+    for (const study::SpreadShare& share : spread.shares) json["shares"][share.ref] = number(share.share);
+    json["corners_blink"] = spread.rate_Hz ? Json(spread.cornersBlink) : Json(nullptr);
+    if (!spread.reason.empty()) json["reason"] = spread.reason;
+    return written(json);
+}
+
+std::string trendCsv(const study::Trend& trend) {
+    std::string csv = field(trend.ref + "." + trend.key) + ",period [s],rate [Hz],high [s],low [s],duty";
+    for (const std::string& lamp : trend.lamps)
+        csv += "," + field(lamp + " peak [A]") + "," + field(lamp + " mean [A]");
+    csv += ",supply mean [A],textbook rate [Hz]\r\n";
+    const auto add = [&](std::optional<double> value) {
+        csv += ',';
+        if (value && std::isfinite(*value)) csv += units::shortest(*value);
+    };
+    for (const study::TrendPoint& point : trend.points) {
+        using study::Phase;
+        const auto& phase = point.settled;
+        const auto of = [&](auto&& figure) {
+            return phase ? std::optional<double>(figure(*phase)) : std::nullopt;
+        };
+        csv += units::shortest(point.value);
+        add(of([](const Phase& p) { return p.period_s(); }));
+        add(of([](const Phase& p) { return p.rate_Hz(); }));
+        add(of([](const Phase& p) { return p.high_s; }));
+        add(of([](const Phase& p) { return p.low_s; }));
+        add(of([](const Phase& p) { return p.duty(); }));
+        for (std::size_t l = 0; l < trend.lamps.size(); ++l) {
+            const bool known = l < point.lamps.size();
+            add(known ? std::optional(point.lamps[l].peak_A) : std::nullopt);
+            add(known ? std::optional(point.lamps[l].mean_A) : std::nullopt);
+        }
+        add(point.supplyMean_A);
+        add(point.textbookRate_Hz);
+        csv += "\r\n";
+    }
+    return csv;
 }
 
 } // namespace blinkwright::io

@@ -108,6 +108,50 @@ TEST_F(Verbs, CheckPrintsFindingsAsJson) {
     EXPECT_EQ(a.code, 0) << a.out.toStdString();
 }
 
+TEST_F(Verbs, WhyPrintsStepsThatAddUpToTheSimulation) {
+    const Answer a = run({"why", mole});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    const QJsonObject json = a.json();
+    EXPECT_EQ(json["format"].toString(), "blinkwright-why");
+    double period = json["textbook"]["period"].toDouble() + json["interaction"]["period_change"].toDouble();
+    for (const auto& step : json["steps"].toArray()) period += step.toObject()["period_change"].toDouble();
+    EXPECT_NEAR(period, json["simulated"]["period"].toDouble(), 1e-12);
+    EXPECT_EQ(run({"why", mole, "--value", "R2.resistance=1G"}).code, 1);
+}
+
+TEST_F(Verbs, SpreadPrintsStatisticsAsJsonAndTheSameForOneSeed) {
+    const Answer a = run({"spread", mole, "--boards", "200", "--seed", "9", "--draw", "normal"});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    const QJsonObject json = a.json();
+    EXPECT_EQ(json["format"].toString(), "blinkwright-spread");
+    EXPECT_EQ(json["boards"].toInt(), 200);
+    EXPECT_EQ(json["seed"].toInt(), 9);
+    EXPECT_EQ(json["blinking_share"].toDouble(), 1);
+    for (const char* key : {"period", "rate", "duty"}) {
+        const QJsonObject figure = json[QLatin1String(key)].toObject();
+        EXPECT_LT(figure["worst_low"].toDouble(), figure["p1"].toDouble()) << key;
+        EXPECT_LT(figure["p99"].toDouble(), figure["worst_high"].toDouble()) << key;
+    }
+    EXPECT_EQ(json["lamps"].toArray()[0].toObject()["ref"].toString(), "D1");
+    double sum = 0;
+    for (const auto& share : json["shares"].toObject()) sum += share.toDouble();
+    EXPECT_NEAR(sum, 1, 1e-12);
+    EXPECT_EQ(run({"spread", mole, "--boards", "200", "--seed", "9", "--draw", "normal"}).out, a.out);
+}
+
+TEST_F(Verbs, TrendPrintsALineAPoint) {
+    const Answer a =
+        run({"trend", mole, "--over", "R1.resistance", "--from", "1k", "--to", "100k", "--points", "3"});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    const QByteArrayList lines = a.out.split('\n');
+    ASSERT_EQ(lines.size(), 5) << a.out.toStdString();
+    EXPECT_EQ(lines[0],
+              "R1.resistance,period [s],rate [Hz],high [s],low [s],duty,D1 peak [A],D1 mean [A],supply "
+              "mean [A],textbook rate [Hz]\r");
+    EXPECT_TRUE(lines[2].startsWith("10000,")) << lines[2].toStdString();
+    EXPECT_EQ(lines[3].count(','), 9);
+}
+
 TEST_F(Verbs, CheckExitsWithOneOnOverstress) {
     const Answer a = run({"check", mole, "--value", "R3.resistance=10"});
     EXPECT_EQ(a.code, 1) << a.out.toStdString();
@@ -215,6 +259,15 @@ TEST_F(Verbs, BadUsageIsOneSentenceAndExitCodeTwo) {
                                  {"check", mole, "--flashes", "3"},
                                  {"check", inFolder("nowhere.blinkwright")},
                                  {"export", mole},
+                                 {"trend", mole},
+                                 {"trend", mole, "--over", "R1.resistance", "--from", "1k"},
+                                 {"trend", mole, "--over", "R1", "--from", "1k", "--to", "2k"},
+                                 {"trend", mole, "--over", "R1.length", "--from", "1k", "--to", "2k"},
+                                 {"trend", mole, "--over", "R1.resistance", "--from", "0", "--to", "2k"},
+                                 {"trend", mole, "--over", "D1.colour", "--from", "red", "--to", "blue"},
+                                 {"spread", mole, "--draw", "flat"},
+                                 {"spread", mole, "--boards", "1"},
+                                 {"spread", mole, "--seed", "-1"},
                                  {"--colour"}};
     for (const QStringList& words : cases) {
         const Answer a = run(words);
@@ -245,7 +298,7 @@ TEST_F(Verbs, AnUnknownVerbShowsTheUsage) {
 }
 
 TEST_F(Verbs, EveryVerbHasHelpOnStandardOutput) {
-    for (const char* verb : {"readings", "check", "export"}) {
+    for (const char* verb : {"readings", "check", "spread", "why", "trend", "export"}) {
         const Answer a = run({verb, "--help"});
         EXPECT_EQ(a.code, 0) << verb;
         EXPECT_TRUE(a.out.contains("--value REF.KEY=TEXT")) << a.out.toStdString();
