@@ -8,6 +8,7 @@ namespace blinkwright::app::verbs {
 const Verb& readingsVerb();
 const Verb& checkVerb();
 const Verb& spreadVerb();
+const Verb& chooseVerb();
 const Verb& whyVerb();
 const Verb& trendVerb();
 const Verb& exportVerb();

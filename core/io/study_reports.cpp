@@ -35,6 +35,54 @@ Json figureJson(const std::optional<study::SpreadFigure>& figure) {
             {"worst_high", number(f.worstHigh)}};
 }
 
+const char* lampText(study::LampTo to) {
+    switch (to) {
+    case study::LampTo::ground:
+        return "ground";
+    case study::LampTo::rail:
+        return "rail";
+    case study::LampTo::either:
+        break;
+    }
+    return "either";
+}
+
+Json wishJson(const study::Wish& wish) {
+    Json json = {{"rate", number(wish.rate_Hz)},
+                 {"lit", number(wish.lit)},
+                 {"supply", number(wish.supply_V)},
+                 {"lamp_to", lampText(wish.lampTo)},
+                 {"family", wish.cmos ? "cmos" : "bipolar"},
+                 {"lamps", wish.lamps},
+                 {"lamp_current", number(wish.lampCurrent_A)}};
+    json["series"] = nullptr;
+    if (!wish.drawer) json["series"] = {{"R1", name(wish.r1)}, {"R2", name(wish.r2)}, {"C1", name(wish.c1)}};
+    return json;
+}
+
+Json choiceJson(const study::Wish& wish, const study::Choice& choice) {
+    Json values = {{"R1.resistance", number(choice.r1_ohm)},
+                   {"R2.resistance", number(choice.r2_ohm)},
+                   {"C1.capacitance", number(choice.c1_farad)},
+                   {"R3.resistance", number(choice.r3_ohm)}};
+    if (choice.r4_ohm) values["R4.resistance"] = number(choice.r4_ohm);
+    if (choice.coupling_farad) values["C4.capacitance"] = number(choice.coupling_farad);
+    const study::Scheme& scheme = choice.scheme;
+    const auto known = [](double rate) { return rate > 0 ? Json(rate) : Json(nullptr); };
+    return {{"values", std::move(values)},
+            {"lamp_to", wish.lamps == 2 ? (scheme.coupledPair ? "coupled" : "both")
+                                        : (scheme.lampToRail ? "rail" : "ground")},
+            {"diode", scheme.diode},
+            {"rate", number(choice.rate_Hz)},
+            {"duty", number(choice.duty)},
+            {"lit", number(choice.lit)},
+            {"rate_low", known(choice.rateLow_Hz)},
+            {"rate_high", known(choice.rateHigh_Hz)},
+            {"lamp_peak", number(choice.lampPeak_A)},
+            {"supply_mean", number(choice.supplyMean_A)},
+            {"stall_margin", number(choice.stallMargin)}};
+}
+
 } // namespace
 
 std::string whyJson(const study::Why& why) {
@@ -71,6 +119,28 @@ std::string spreadJson(const study::SpreadOutcome& spread) {
     for (const study::SpreadShare& share : spread.shares) json["shares"][share.ref] = number(share.share);
     json["corners_blink"] = spread.rate_Hz ? Json(spread.cornersBlink) : Json(nullptr);
     if (!spread.reason.empty()) json["reason"] = spread.reason;
+    return written(json);
+}
+
+std::string choicesJson(const study::Wish& wish, const study::Choices& choices) {
+    Json json = reportHead("blinkwright-choices");
+    json["wish"] = wishJson(wish);
+    json["choices"] = Json::array();
+    for (const study::Choice& choice : choices.best) json["choices"].push_back(choiceJson(wish, choice));
+    json["unmet"] = nullptr;
+    if (choices.unmet) {
+        const study::Unmet& unmet = *choices.unmet;
+        const auto known = [](double value) { return value > 0 ? Json(value) : Json(nullptr); };
+        json["unmet"] = {{"reason", unmet.reason},
+                         {"nearest",
+                          {{"rate", known(unmet.rate_Hz)},
+                           {"lit", known(unmet.lit)},
+                           {"supply", known(unmet.supply_V)},
+                           {"values", nullptr}}}};
+        if (unmet.choice) json["unmet"]["nearest"]["values"] = choiceJson(wish, *unmet.choice)["values"];
+    }
+    json["screened"] = choices.screened;
+    json["simulated"] = choices.simulated;
     return written(json);
 }
 

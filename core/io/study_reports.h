@@ -4,6 +4,7 @@
 #include "core/study/spread.h"
 #include "core/study/trend.h"
 #include "core/study/why.h"
+#include "core/study/wish.h"
 
 #include <string>
 
@@ -13,6 +14,8 @@ namespace blinkwright::io {
 std::string whyJson(const study::Why& why);
 /// Format "blinkwright-spread", version 1.
 std::string spreadJson(const study::SpreadOutcome& spread);
+/// Format "blinkwright-choices", version 1.
+std::string choicesJson(const study::Wish& wish, const study::Choices& choices);
 /// RFC 4180, decimal point, CRLF line ends, one line a point: the value, period, rate, high, low and duty
 /// cycle, each lamp's peak and mean current, the supply's mean current, and the textbook rate. What does not
 /// exist is empty.

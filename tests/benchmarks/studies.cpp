@@ -2,6 +2,7 @@
 // uses them. Prints figure lines on standard output.
 //
 //   build/benchmarks/bin/studies [NAME]
+#include "core/study/choose.h"
 #include "core/study/spread.h"
 #include "core/study/trend.h"
 #include "tests/core/reference_circuits.h"
@@ -48,5 +49,12 @@ int main(int count, char** arguments) {
                 two.circuit, PartSet::A,
                 {.ref = "R2", .key = "resistance", .from = 1e4, .to = 1e6, .points = 40, .threads = 2}));
         });
+    // E24 x E24 x E6, from 1 kohm and 1 nF on, lamp to either rail, with and without a diode.
+    const study::Wish wish{.rate_Hz = 1.2, .lit = 0.4, .supply_V = 9};
+    if (wanted("choose_screen")) measure("choose_screen", 15, [&] { study::screenWish(wish, 200); });
+    if (wanted("choose_simulate")) {
+        const study::Screening screening = study::screenWish(wish, 200);
+        measure("choose_simulate", 15, [&] { study::simulateCandidates(wish, screening.best, {}); });
+    }
     return 0;
 }

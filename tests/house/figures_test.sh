@@ -52,7 +52,9 @@ cost_100_timers 3.9 x
 wait_over_solve 41 x
 spread_one_lamp 90 ms
 spread_two_lamps 400 ms
-trend_40 20.5 ms"
+trend_40 20.5 ms
+choose_screen 50 ms
+choose_simulate 200 ms"
 expect "each program is built once" test "$(calls ninja)" = \
   "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling studies"
 
