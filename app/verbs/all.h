@@ -7,6 +7,10 @@ namespace blinkwright::app::verbs {
 
 const Verb& readingsVerb();
 const Verb& checkVerb();
+const Verb& spreadVerb();
+const Verb& chooseVerb();
+const Verb& whyVerb();
+const Verb& trendVerb();
 const Verb& exportVerb();
 
 } // namespace blinkwright::app::verbs

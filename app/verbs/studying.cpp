@@ -75,19 +75,31 @@ std::vector<Option> runOptions() {
     return options;
 }
 
-Result<Studied> studied(const Arguments& arguments) {
-    const std::string& path = arguments.operands.front();
+Result<Loaded> loaded(const Arguments& arguments) {
     const Result<circuit::PartSet> set = readSet(arguments);
     if (!set) return set.fault();
-    Result<circuit::Circuit> circuit = loadCircuit(path);
+    Result<circuit::Circuit> circuit = loadCircuit(arguments.operands.front());
     if (!circuit) return circuit.fault();
-    const Result<study::StudyRequest> request = readRun(arguments, circuit.value().run);
-    if (!request) return request.fault();
     for (const std::string& text : arguments.all("--value"))
         if (Result<void> put = putValue(circuit.value(), set.value(), text); !put) return put.fault();
-    Result<study::Study> study = study::study(circuit.value(), set.value(), request.value());
-    if (!study) return Fault{path, study.fault().message()};
-    return Studied{std::move(circuit).value(), set.value(), std::move(study).value()};
+    return Loaded{std::move(circuit).value(), set.value()};
+}
+
+Result<devices::Board> boardOf(const Arguments& arguments, const Loaded& loaded) {
+    Result<devices::Board> board = devices::makeBoard(loaded.circuit, loaded.set);
+    if (!board) return Fault{arguments.operands.front(), board.fault().message()};
+    return board;
+}
+
+Result<Studied> studied(const Arguments& arguments) {
+    Result<Loaded> file = loaded(arguments);
+    if (!file) return file.fault();
+    const Result<study::StudyRequest> request = readRun(arguments, file.value().circuit.run);
+    if (!request) return request.fault();
+    auto& [circuit, set] = file.value();
+    Result<study::Study> study = study::study(circuit, set, request.value());
+    if (!study) return Fault{arguments.operands.front(), study.fault().message()};
+    return Studied{std::move(circuit), set, std::move(study).value()};
 }
 
 } // namespace blinkwright::app::verbs

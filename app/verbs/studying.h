@@ -14,6 +14,16 @@ std::vector<Option> commonOptions();
 /// The same and `--flashes`, `--begin`, `--accuracy`.
 std::vector<Option> runOptions();
 
+struct Loaded {
+    circuit::Circuit circuit; ///< with the values of `--value` in it
+    circuit::PartSet set = circuit::PartSet::A;
+};
+
+/// Reads the file and puts the values on top. Faults name the file or the option.
+Result<Loaded> loaded(const Arguments& arguments);
+/// The board of it; a fault names the file.
+Result<devices::Board> boardOf(const Arguments& arguments, const Loaded& loaded);
+
 struct Studied {
     circuit::Circuit circuit; ///< with the values of `--value` in it
     circuit::PartSet set = circuit::PartSet::A;

@@ -37,7 +37,8 @@ std::string optionText(const Option& option) {
 } // namespace
 
 std::span<const Verb* const> allVerbs() {
-    static const std::array verbs{&readingsVerb(), &checkVerb(), &exportVerb()};
+    static const std::array verbs{&readingsVerb(), &checkVerb(), &spreadVerb(), &chooseVerb(),
+                                  &whyVerb(),      &trendVerb(), &exportVerb()};
     return verbs;
 }
 

@@ -25,14 +25,14 @@ struct Pins {
 
 /// What a reduced wiring shows between the timer's nodes.
 struct Found {
-    const Element* r1 = nullptr;   ///< rail to discharge
-    const Element* r2 = nullptr;   ///< discharge to timing
-    const Element* r = nullptr;    ///< output to timing
-    double toGround = 0;           ///< capacitance timing to ground [F]
-    double toRail = 0;             ///< capacitance timing to rail [F]
-    std::vector<const Element*> c; ///< the capacitances
-    bool steered = false;          ///< a diode from discharge to timing
-    bool foreign = false;          ///< anything else that touches the timing
+    const Element* r1 = nullptr;     ///< rail to discharge
+    const Element* r2 = nullptr;     ///< discharge to timing
+    const Element* r = nullptr;      ///< output to timing
+    double toGround = 0;             ///< capacitance timing to ground [F]
+    double toRail = 0;               ///< capacitance timing to rail [F]
+    std::vector<const Element*> c;   ///< the capacitances
+    std::vector<std::size_t> diodes; ///< from discharge to timing
+    bool foreign = false;            ///< anything else that touches the timing
 };
 
 void look(const Element& e, const Pins& pins, bool dischargeCounts, const devices::Board& board,
@@ -54,7 +54,7 @@ void look(const Element& e, const Pins& pins, bool dischargeCounts, const device
         found.c.push_back(&e);
     } else if (e.kind == ElementKind::junction && dischargeCounts && e.a == pins.discharge && e.b == timing &&
                !board.junctions[e.index].lamp) {
-        found.steered = true;
+        found.diodes.push_back(e.index);
     } else {
         found.foreign = true;
     }
@@ -178,9 +178,10 @@ std::optional<Textbook> textbookOf(const devices::Board& board, std::size_t inde
         const double r2 = book.r2_ohm = found.r2->value;
         book.r1Parts = refsOf({found.r1});
         book.r2Parts = refsOf({found.r2});
-        if (found.steered) {
+        if (!found.diodes.empty()) {
             if (control.ratio) return std::nullopt;
             book.form = AstableForm::steeringDiode;
+            book.diodes = found.diodes;
             book.phase = {ln2 * r1 * c, ln2 * r2 * c};
             book.firstHigh_s = firstHigh(r1 * c, start, normal);
             book.formula = "T = ln 2 (R1 + R2) C, the diode across R2 taken as ideal";

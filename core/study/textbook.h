@@ -30,6 +30,7 @@ struct Textbook {
     std::string formula;                               ///< e.g. `T = ln 2 (R1 + 2 R2) C`
     std::string rounded;                               ///< what the rounded 1.44 would give, in words
     std::vector<std::string> r1Parts, r2Parts, cParts; ///< designators that make up each
+    std::vector<std::size_t> diodes;                   ///< across R2, by index into Board::junctions
 };
 
 /// @return nothing where the wiring has no textbook formula.

@@ -108,6 +108,98 @@ TEST_F(Verbs, CheckPrintsFindingsAsJson) {
     EXPECT_EQ(a.code, 0) << a.out.toStdString();
 }
 
+TEST_F(Verbs, WhyPrintsStepsThatAddUpToTheSimulation) {
+    const Answer a = run({"why", mole});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    const QJsonObject json = a.json();
+    EXPECT_EQ(json["format"].toString(), "blinkwright-why");
+    double period = json["textbook"].toObject()["period"].toDouble() +
+                    json["interaction"].toObject()["period_change"].toDouble();
+    for (const auto& step : json["steps"].toArray()) period += step.toObject()["period_change"].toDouble();
+    EXPECT_NEAR(period, json["simulated"].toObject()["period"].toDouble(), 1e-12);
+    EXPECT_EQ(run({"why", mole, "--value", "R2.resistance=1G"}).code, 1);
+}
+
+TEST_F(Verbs, SpreadPrintsStatisticsAsJsonAndTheSameForOneSeed) {
+    const Answer a = run({"spread", mole, "--boards", "200", "--seed", "9", "--draw", "normal"});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    const QJsonObject json = a.json();
+    EXPECT_EQ(json["format"].toString(), "blinkwright-spread");
+    EXPECT_EQ(json["boards"].toInt(), 200);
+    EXPECT_EQ(json["seed"].toInt(), 9);
+    EXPECT_EQ(json["blinking_share"].toDouble(), 1);
+    for (const char* key : {"period", "rate", "duty"}) {
+        const QJsonObject figure = json[QLatin1String(key)].toObject();
+        EXPECT_LT(figure["worst_low"].toDouble(), figure["p1"].toDouble()) << key;
+        EXPECT_LT(figure["p99"].toDouble(), figure["worst_high"].toDouble()) << key;
+    }
+    EXPECT_EQ(json["lamps"].toArray()[0].toObject()["ref"].toString(), "D1");
+    double sum = 0;
+    for (const auto& share : json["shares"].toObject()) sum += share.toDouble();
+    EXPECT_NEAR(sum, 1, 1e-12);
+    EXPECT_EQ(run({"spread", mole, "--boards", "200", "--seed", "9", "--draw", "normal"}).out, a.out);
+}
+
+TEST_F(Verbs, ChooseProposesPartsAndWritesTheBestAsACircuit) {
+    const QString path = inFolder("chosen.blinkwright");
+    const Answer a = run({"choose", "--rate", "1.2", "--lit", "0.4", "--supply", "9", "--out", path});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    const QJsonObject json = a.json();
+    EXPECT_EQ(json["format"].toString(), "blinkwright-choices");
+    EXPECT_TRUE(json["unmet"].isNull());
+    const QJsonObject best = json["choices"].toArray()[0].toObject();
+    EXPECT_NEAR(best["rate"].toDouble(), 1.2, 0.02);
+    const QJsonObject readings = run({"readings", path}).json();
+    const QJsonObject timer = readings["timers"].toArray()[0].toObject();
+    EXPECT_NEAR(timer["settled"].toObject()["rate"].toDouble(), best["rate"].toDouble(), 1e-4);
+    EXPECT_NEAR(readings["lamps"].toArray()[0].toObject()["lit_time"].toDouble() * 1.2, 0.4, 0.01);
+    EXPECT_EQ(run({"check", path}).code, 0);
+    // The same rate, written otherwise.
+    for (const char* rate : {"72/min", "1.2 Hz"})
+        EXPECT_NEAR(run({"choose", "--rate", rate, "--lit", "0.4", "--supply", "9"})
+                        .json()["wish"]
+                        .toObject()["rate"]
+                        .toDouble(),
+                    1.2, 1e-12);
+}
+
+TEST_F(Verbs, ChooseExitsWithOneOnAWishThatCannotBeMet) {
+    const Answer a = run({"choose", "--rate", "1", "--lit", "0.5", "--supply", "3"});
+    EXPECT_EQ(a.code, 1);
+    EXPECT_TRUE(isOneSentence(a.err)) << a.err.toStdString();
+    EXPECT_TRUE(a.json()["choices"].toArray().isEmpty());
+    EXPECT_EQ(a.json()["unmet"].toObject()["nearest"].toObject()["supply"].toDouble(), 4.5);
+}
+
+TEST_F(Verbs, ChooseTakesADrawer) {
+    writeFile(inFolder("drawer.csv"),
+              "kind,value,tolerance,rating,quantity\r\nresistor,10k,,,2\r\nresistor,68k,,,2\r\n"
+              "resistor,560,,,1\r\ncapacitor,10u,,16,1\r\n");
+    const QStringList words{"choose", "--rate", "0.98", "--lit", "0.53", "--supply", "9", "--drawer"};
+    const Answer a = run(words + QStringList{inFolder("drawer.csv")});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    EXPECT_EQ(a.json()["choices"].toArray()[0].toObject()["values"].toObject()["C1.capacitance"].toDouble(),
+              1e-5);
+    writeFile(inFolder("drawer.csv"), "resistor,oops\n");
+    const Answer bad = run(words + QStringList{inFolder("drawer.csv")});
+    EXPECT_EQ(bad.code, 2);
+    EXPECT_TRUE(bad.err.contains("drawer.csv: line 1: value: ")) << bad.err.toStdString();
+    EXPECT_EQ(run(words + QStringList{inFolder("nowhere.csv")}).code, 2);
+}
+
+TEST_F(Verbs, TrendPrintsALineAPoint) {
+    const Answer a =
+        run({"trend", mole, "--over", "R1.resistance", "--from", "1k", "--to", "100k", "--points", "3"});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    const QByteArrayList lines = a.out.split('\n');
+    ASSERT_EQ(lines.size(), 5) << a.out.toStdString();
+    EXPECT_EQ(lines[0],
+              "R1.resistance,period [s],rate [Hz],high [s],low [s],duty,D1 peak [A],D1 mean [A],supply "
+              "mean [A],textbook rate [Hz]\r");
+    EXPECT_TRUE(lines[2].startsWith("10000,")) << lines[2].toStdString();
+    EXPECT_EQ(lines[3].count(','), 9);
+}
+
 TEST_F(Verbs, CheckExitsWithOneOnOverstress) {
     const Answer a = run({"check", mole, "--value", "R3.resistance=10"});
     EXPECT_EQ(a.code, 1) << a.out.toStdString();
@@ -200,22 +292,38 @@ TEST_F(Verbs, ABadFileIsOneSentenceThatNamesFileAndPlace) {
 }
 
 TEST_F(Verbs, BadUsageIsOneSentenceAndExitCodeTwo) {
-    const QStringList cases[] = {{"readings"},
-                                 {"readings", mole, "--flashes", "0"},
-                                 {"readings", mole, "--flashes", "many"},
-                                 {"readings", mole, "--begin", "soon"},
-                                 {"readings", mole, "--set", "C"},
-                                 {"readings", mole, "--accuracy", "nan"},
-                                 {"readings", mole, "--colour"},
-                                 {"readings", mole, "--value", "R1.resistance"},
-                                 {"readings", mole, "--value", "R99.resistance=1k"},
-                                 {"readings", mole, "--value", "R1.resistance=-1"},
-                                 {"readings", mole, "--value", "R1.length=1"},
-                                 {"check", mole, "extra"},
-                                 {"check", mole, "--flashes", "3"},
-                                 {"check", inFolder("nowhere.blinkwright")},
-                                 {"export", mole},
-                                 {"--colour"}};
+    const QStringList cases[] = {
+        {"readings"},
+        {"readings", mole, "--flashes", "0"},
+        {"readings", mole, "--flashes", "many"},
+        {"readings", mole, "--begin", "soon"},
+        {"readings", mole, "--set", "C"},
+        {"readings", mole, "--accuracy", "nan"},
+        {"readings", mole, "--colour"},
+        {"readings", mole, "--value", "R1.resistance"},
+        {"readings", mole, "--value", "R99.resistance=1k"},
+        {"readings", mole, "--value", "R1.resistance=-1"},
+        {"readings", mole, "--value", "R1.length=1"},
+        {"check", mole, "extra"},
+        {"check", mole, "--flashes", "3"},
+        {"check", inFolder("nowhere.blinkwright")},
+        {"export", mole},
+        {"trend", mole},
+        {"trend", mole, "--over", "R1.resistance", "--from", "1k"},
+        {"trend", mole, "--over", "R1", "--from", "1k", "--to", "2k"},
+        {"trend", mole, "--over", "R1.length", "--from", "1k", "--to", "2k"},
+        {"trend", mole, "--over", "R1.resistance", "--from", "0", "--to", "2k"},
+        {"trend", mole, "--over", "D1.colour", "--from", "red", "--to", "blue"},
+        {"choose", "--rate", "1", "--lit", "0.5"},
+        {"choose", "--rate", "1", "--lit", "1.5", "--supply", "9"},
+        {"choose", "--rate", "0", "--lit", "0.5", "--supply", "9"},
+        {"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--series", "R9=E24"},
+        {"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--colour", "plaid"},
+        {"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--family", "ttl"},
+        {"spread", mole, "--draw", "flat"},
+        {"spread", mole, "--boards", "1"},
+        {"spread", mole, "--seed", "-1"},
+        {"--colour"}};
     for (const QStringList& words : cases) {
         const Answer a = run(words);
         EXPECT_EQ(a.code, 2) << words.join(' ').toStdString();
@@ -245,7 +353,7 @@ TEST_F(Verbs, AnUnknownVerbShowsTheUsage) {
 }
 
 TEST_F(Verbs, EveryVerbHasHelpOnStandardOutput) {
-    for (const char* verb : {"readings", "check", "export"}) {
+    for (const char* verb : {"readings", "check", "spread", "why", "trend", "export"}) {
         const Answer a = run({verb, "--help"});
         EXPECT_EQ(a.code, 0) << verb;
         EXPECT_TRUE(a.out.contains("--value REF.KEY=TEXT")) << a.out.toStdString();

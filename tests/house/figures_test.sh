@@ -21,6 +21,7 @@ programs() {
   printf '#!/usr/bin/env bash\nprintf "boards_one_lamp 70000 boards/s\\nboards_two_lamps 30000 boards/s\\n"\n' >"$bin/boards"
   printf '#!/usr/bin/env bash\nprintf "cost_100_timers 3.9 x\\n"\n' >"$bin/hundred_timers"
   printf '#!/usr/bin/env bash\nprintf "wait_over_solve 41 x\\n"\n' >"$bin/settling"
+  printf '#!/usr/bin/env bash\nprintf "spread_one_lamp 90 ms\\nspread_two_lamps 400 ms\\ntrend_40 20.5 ms\\nchoose_screen 50 ms\\nchoose_simulate 200 ms\\n"\n' >"$bin/studies"
   chmod +x "$bin"/*
 }
 stub ninja "printf 'building\n'"
@@ -48,9 +49,14 @@ ida_over_ours_two_lamps 20 x
 boards_one_lamp 70000 boards/s
 boards_two_lamps 30000 boards/s
 cost_100_timers 3.9 x
-wait_over_solve 41 x"
+wait_over_solve 41 x
+spread_one_lamp 90 ms
+spread_two_lamps 400 ms
+trend_40 20.5 ms
+choose_screen 50 ms
+choose_simulate 200 ms"
 expect "each program is built once" test "$(calls ninja)" = \
-  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling"
+  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling studies"
 
 forget_calls
 figures memory_at_rest

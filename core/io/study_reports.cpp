@@ -1,0 +1,181 @@
+#include "core/io/study_reports.h"
+
+#include "core/base/csv.h"
+#include "core/io/report_text.h"
+#include "core/units/engineering.h"
+
+#include <cmath>
+
+namespace blinkwright::io {
+
+namespace {
+
+Json endJson(const std::optional<study::Phase>& phase) {
+    if (!phase) return nullptr;
+    return {{"period", number(phase->period_s())}, {"duty", number(phase->duty())}};
+}
+
+/// Adds `period_change` and `duty_change`.
+void addChange(Json& json, const std::optional<study::WhyChange>& change) {
+    json["period_change"] = change ? number(change->period_s) : Json(nullptr);
+    json["duty_change"] = change ? number(change->duty) : Json(nullptr);
+}
+
+Json figureJson(const std::optional<study::SpreadFigure>& figure) {
+    if (!figure) return nullptr;
+    const study::SpreadFigure& f = *figure;
+    return {{"nominal", number(f.nominal)},
+            {"mean", number(f.mean)},
+            {"sd", number(f.sd)},
+            {"p1", number(f.p1)},
+            {"p5", number(f.p5)},
+            {"p50", number(f.p50)},
+            {"p95", number(f.p95)},
+            {"p99", number(f.p99)},
+            {"worst_low", number(f.worstLow)},
+            {"worst_high", number(f.worstHigh)}};
+}
+
+const char* lampText(study::LampTo to) {
+    switch (to) {
+    case study::LampTo::ground:
+        return "ground";
+    case study::LampTo::rail:
+        return "rail";
+    case study::LampTo::either:
+        break;
+    }
+    return "either";
+}
+
+Json wishJson(const study::Wish& wish) {
+    Json json = {{"rate", number(wish.rate_Hz)},
+                 {"lit", number(wish.lit)},
+                 {"supply", number(wish.supply_V)},
+                 {"lamp_to", lampText(wish.lampTo)},
+                 {"family", wish.cmos ? "cmos" : "bipolar"},
+                 {"lamps", wish.lamps},
+                 {"lamp_current", number(wish.lampCurrent_A)}};
+    json["series"] = nullptr;
+    if (!wish.drawer) json["series"] = {{"R1", name(wish.r1)}, {"R2", name(wish.r2)}, {"C1", name(wish.c1)}};
+    return json;
+}
+
+Json choiceJson(const study::Wish& wish, const study::Choice& choice) {
+    Json values = {{"R1.resistance", number(choice.r1_ohm)},
+                   {"R2.resistance", number(choice.r2_ohm)},
+                   {"C1.capacitance", number(choice.c1_farad)},
+                   {"R3.resistance", number(choice.r3_ohm)}};
+    if (choice.r4_ohm) values["R4.resistance"] = number(choice.r4_ohm);
+    if (choice.coupling_farad) values["C4.capacitance"] = number(choice.coupling_farad);
+    const study::Scheme& scheme = choice.scheme;
+    const auto known = [](double rate) { return rate > 0 ? Json(rate) : Json(nullptr); };
+    return {{"values", std::move(values)},
+            {"lamp_to", wish.lamps == 2 ? (scheme.coupledPair ? "coupled" : "both")
+                                        : (scheme.lampToRail ? "rail" : "ground")},
+            {"diode", scheme.diode},
+            {"rate", number(choice.rate_Hz)},
+            {"duty", number(choice.duty)},
+            {"lit", number(choice.lit)},
+            {"rate_low", known(choice.rateLow_Hz)},
+            {"rate_high", known(choice.rateHigh_Hz)},
+            {"lamp_peak", number(choice.lampPeak_A)},
+            {"supply_mean", number(choice.supplyMean_A)},
+            {"stall_margin", number(choice.stallMargin)}};
+}
+
+} // namespace
+
+std::string whyJson(const study::Why& why) {
+    Json json = reportHead("blinkwright-why");
+    json["textbook"] = endJson(why.textbook);
+    json["steps"] = Json::array();
+    for (const study::WhyStep& step : why.steps) {
+        Json one = {{"cause", std::string(name(step.imperfection))}};
+        addChange(one, step.change);
+        json["steps"].push_back(std::move(one));
+    }
+    json["interaction"] = nullptr;
+    if (why.interaction) {
+        json["interaction"] = Json::object();
+        addChange(json["interaction"], why.interaction);
+    }
+    json["simulated"] = endJson(why.simulated);
+    if (!why.reason.empty()) json["reason"] = why.reason;
+    return written(json);
+}
+
+std::string spreadJson(const study::SpreadOutcome& spread) {
+    Json json = reportHead("blinkwright-spread");
+    json["boards"] = spread.boards;
+    json["seed"] = spread.seed;
+    json["blinking_share"] = number(spread.blinkingShare);
+    json["period"] = figureJson(spread.period_s);
+    json["rate"] = figureJson(spread.rate_Hz);
+    json["duty"] = figureJson(spread.duty);
+    json["lamps"] = Json::array();
+    for (const study::SpreadLamp& lamp : spread.lamps)
+        json["lamps"].push_back({{"ref", lamp.ref}, {"mean_current", figureJson(lamp.mean_A)}});
+    json["shares"] = Json::object();
+    for (const study::SpreadShare& share : spread.shares) json["shares"][share.ref] = number(share.share);
+    json["corners_blink"] = spread.rate_Hz ? Json(spread.cornersBlink) : Json(nullptr);
+    if (!spread.reason.empty()) json["reason"] = spread.reason;
+    return written(json);
+}
+
+std::string choicesJson(const study::Wish& wish, const study::Choices& choices) {
+    Json json = reportHead("blinkwright-choices");
+    json["wish"] = wishJson(wish);
+    json["choices"] = Json::array();
+    for (const study::Choice& choice : choices.best) json["choices"].push_back(choiceJson(wish, choice));
+    json["unmet"] = nullptr;
+    if (choices.unmet) {
+        const study::Unmet& unmet = *choices.unmet;
+        const auto known = [](double value) { return value > 0 ? Json(value) : Json(nullptr); };
+        json["unmet"] = {{"reason", unmet.reason},
+                         {"nearest",
+                          {{"rate", known(unmet.rate_Hz)},
+                           {"lit", known(unmet.lit)},
+                           {"supply", known(unmet.supply_V)},
+                           {"values", nullptr}}}};
+        if (unmet.choice) json["unmet"]["nearest"]["values"] = choiceJson(wish, *unmet.choice)["values"];
+    }
+    json["screened"] = choices.screened;
+    json["simulated"] = choices.simulated;
+    return written(json);
+}
+
+std::string trendCsv(const study::Trend& trend) {
+    std::string csv = csvField(trend.ref + "." + trend.key) + ",period [s],rate [Hz],high [s],low [s],duty";
+    for (const std::string& lamp : trend.lamps)
+        csv += "," + csvField(lamp + " peak [A]") + "," + csvField(lamp + " mean [A]");
+    csv += ",supply mean [A],textbook rate [Hz]\r\n";
+    const auto add = [&](std::optional<double> value) {
+        csv += ',';
+        if (value && std::isfinite(*value)) csv += units::shortest(*value);
+    };
+    for (const study::TrendPoint& point : trend.points) {
+        using study::Phase;
+        const auto& phase = point.settled;
+        const auto of = [&](auto&& figure) {
+            return phase ? std::optional<double>(figure(*phase)) : std::nullopt;
+        };
+        csv += units::shortest(point.value);
+        add(of([](const Phase& p) { return p.period_s(); }));
+        add(of([](const Phase& p) { return p.rate_Hz(); }));
+        add(of([](const Phase& p) { return p.high_s; }));
+        add(of([](const Phase& p) { return p.low_s; }));
+        add(of([](const Phase& p) { return p.duty(); }));
+        for (std::size_t l = 0; l < trend.lamps.size(); ++l) {
+            const bool known = l < point.lamps.size();
+            add(known ? std::optional(point.lamps[l].peak_A) : std::nullopt);
+            add(known ? std::optional(point.lamps[l].mean_A) : std::nullopt);
+        }
+        add(point.supplyMean_A);
+        add(point.textbookRate_Hz);
+        csv += "\r\n";
+    }
+    return csv;
+}
+
+} // namespace blinkwright::io

@@ -1,0 +1,24 @@
+// What the verbs that ask further than one run print.
+#pragma once
+
+#include "core/study/spread.h"
+#include "core/study/trend.h"
+#include "core/study/why.h"
+#include "core/study/wish.h"
+
+#include <string>
+
+namespace blinkwright::io {
+
+/// Format "blinkwright-why", version 1.
+std::string whyJson(const study::Why& why);
+/// Format "blinkwright-spread", version 1.
+std::string spreadJson(const study::SpreadOutcome& spread);
+/// Format "blinkwright-choices", version 1.
+std::string choicesJson(const study::Wish& wish, const study::Choices& choices);
+/// RFC 4180, decimal point, CRLF line ends, one line a point: the value, period, rate, high, low and duty
+/// cycle, each lamp's peak and mean current, the supply's mean current, and the textbook rate. What does not
+/// exist is empty.
+std::string trendCsv(const study::Trend& trend);
+
+} // namespace blinkwright::io

@@ -1,0 +1,216 @@
+#include "core/study/spread.h"
+
+#include "core/devices/board.h"
+#include "core/study/corner_search.h"
+#include "core/study/figures.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+namespace blinkwright::study {
+
+namespace {
+
+constexpr double accuracy = 5e-5; ///< of random boards
+constexpr double fine = 1e-8;     ///< of derivatives
+constexpr double nudge = 1e-3;    ///< relative, for derivatives
+constexpr std::size_t samples = 6;
+
+/// Linear between the neighbours in order. @param sorted ascending, not empty.
+double percentile(const std::vector<double>& sorted, double share) {
+    const double at = share * static_cast<double>(sorted.size() - 1);
+    const auto low = static_cast<std::size_t>(at);
+    const std::size_t high = std::min(low + 1, sorted.size() - 1);
+    return sorted[low] + (at - static_cast<double>(low)) * (sorted[high] - sorted[low]);
+}
+
+SpreadFigure statisticsOf(std::vector<double> values, double nominal) {
+    SpreadFigure f;
+    f.nominal = f.mean = f.worstLow = f.worstHigh = nominal;
+    if (values.empty()) return f;
+    const auto count = static_cast<double>(values.size());
+    double sum = 0;
+    for (const double v : values) sum += v - nominal; // small numbers, so that no digits are lost
+    f.mean = nominal + sum / count;
+    double squares = 0;
+    for (const double v : values) squares += (v - f.mean) * (v - f.mean);
+    f.sd = values.size() > 1 ? std::sqrt(squares / (count - 1)) : 0;
+    std::sort(values.begin(), values.end());
+    f.p1 = percentile(values, 0.01);
+    f.p5 = percentile(values, 0.05);
+    f.p50 = percentile(values, 0.50);
+    f.p95 = percentile(values, 0.95);
+    f.p99 = percentile(values, 0.99);
+    return f;
+}
+
+class Spreader {
+  public:
+    Spreader(const circuit::Circuit& circuit, circuit::PartSet set, const devices::Board& board,
+             const SpreadRequest& request)
+        : m_request(request), m_box(circuit, set, board),
+          m_settled(engine::settle(board, {.accuracy = 1e-7, .cancel = request.cancel})),
+          m_boards(board, m_box, m_settled, request.threads, request.cancel), m_board(board) {}
+
+    SpreadOutcome run() {
+        m_out.boards = m_request.boards;
+        m_out.seed = m_request.seed;
+        if (!m_settled.found) m_out.reason = m_settled.why;
+        if (m_settled.found && !cancelled()) chooseCycles();
+        if (!cancelled()) runBoards();
+        if (m_settled.found && !cancelled()) {
+            findShares();
+            fillFigures();
+        }
+        m_out.cancelled = cancelled();
+        return std::move(m_out);
+    }
+
+  private:
+    using Figure = CornerSearch::Figure;
+
+    bool cancelled() const { return m_request.cancel && m_request.cancel->load(std::memory_order_relaxed); }
+
+    Dials dialsOf(long board) const {
+        Dials dials(m_box.dials());
+        m_box.draw(RandomDraws(m_request.seed, static_cast<std::uint64_t>(board)), m_request.draw, dials);
+        return dials;
+    }
+
+    void chooseCycles() {
+        std::vector<Dials> some;
+        for (std::size_t k = 0; k < samples; ++k) { // boards from all over: far ones take longest to settle
+            Dials dials = dialsOf(static_cast<long>(k));
+            for (double& dial : dials) dial = dial < 0 ? -1 : 1;
+            some.push_back(std::move(dials));
+        }
+        m_boards.chooseCycles(some);
+    }
+
+    void runBoards() {
+        m_figures = m_boards.run(
+            m_request.boards, accuracy,
+            [this](long board, std::span<double> factors) { m_box.factors(dialsOf(board), factors); },
+            m_request.done);
+        long blinking = 0;
+        for (const BoardFigures& board : m_figures) {
+            if (!board.blinks) continue;
+            ++blinking;
+            m_out.periods_s.push_back(board.period_s);
+            m_out.duties.push_back(board.duty);
+        }
+        m_out.blinkingShare = static_cast<double>(blinking) / static_cast<double>(m_request.boards);
+    }
+
+    /// Derivatives of all figures by each part, and from those of the rate the shares.
+    void findShares() {
+        const auto& members = m_box.members();
+        const auto changed = m_boards.run(static_cast<long>(2 * members.size()), fine,
+                                          [this](long board, std::span<double> factors) {
+                                              m_box.factorsOff(static_cast<std::size_t>(board / 2),
+                                                               board % 2 == 0 ? nudge : -nudge, factors);
+                                          });
+        m_slopes.clear();
+        std::vector<double> moves(members.size(), 0.0), together(m_box.dials(), 0.0);
+        for (std::size_t k = 0; k < members.size(); ++k) {
+            m_slopes.emplace_back(changed[2 * k], changed[2 * k + 1]);
+            const auto& [up, down] = m_slopes.back();
+            if (!up.blinks || !down.blinks) continue;
+            moves[k] = (1 / up.period_s - 1 / down.period_s) * members[k].half;
+            together[members[k].dial] += moves[k];
+        }
+        double total = 0;
+        for (const double move : together) total += move * move;
+        for (std::size_t k = 0; k < members.size() && total > 0; ++k)
+            m_out.shares.push_back({members[k].ref, moves[k] * together[members[k].dial] / total});
+    }
+
+    SpreadFigure figureOf(const std::vector<double>& values, double nominal, const Figure& figure) {
+        SpreadFigure f = statisticsOf(values, nominal);
+        f.worstLow = worst(-1, nominal, figure);
+        f.worstHigh = worst(+1, nominal, figure);
+        return f;
+    }
+
+    double worst(int sign, double nominal, const Figure& figure) {
+        if (m_box.dials() == 0 || cancelled()) return nominal;
+        // The corner that the derivatives point at.
+        std::vector<double> pull(m_box.dials(), 0.0);
+        for (std::size_t k = 0; k < m_slopes.size(); ++k) {
+            const auto& [up, down] = m_slopes[k];
+            if (up.blinks && down.blinks)
+                pull[m_box.members()[k].dial] += (figure(up) - figure(down)) * m_box.members()[k].half;
+        }
+        Dials corner(m_box.dials());
+        for (std::size_t d = 0; d < corner.size(); ++d) corner[d] = sign * pull[d] >= 0 ? 1 : -1;
+        CornerSearch search(m_boards, m_box.dials());
+        std::optional<Extreme> best = search.from(corner, sign, figure);
+        if (!best) best = search.from(Dials(m_box.dials(), 0.0), sign, figure);
+        double value = best ? best->value : nominal;
+        // A random board beyond it shows another hill: on from there.
+        long beyond = -1;
+        double most = value;
+        for (std::size_t k = 0; k < m_figures.size(); ++k) {
+            if (!m_figures[k].blinks) continue;
+            const double at = figure(m_figures[k]);
+            if (sign * (at - most) <= 0) continue;
+            most = at;
+            beyond = static_cast<long>(k);
+        }
+        if (beyond >= 0) {
+            if (std::abs(most - value) > accuracy * std::abs(value))
+                if (const auto other = search.from(dialsOf(beyond), sign, figure);
+                    other && sign * (other->value - value) > 0)
+                    value = other->value;
+            if (sign * (most - value) > 0) value = most;
+        }
+        m_out.cornersBlink = m_out.cornersBlink && search.allBlinked();
+        return value;
+    }
+
+    void fillFigures() {
+        const double period = m_settled.period_s;
+        m_out.period_s = figureOf(m_out.periods_s, period, [](const BoardFigures& f) { return f.period_s; });
+        std::vector<double> rates = m_out.periods_s;
+        for (double& rate : rates) rate = 1 / rate;
+        m_out.rate_Hz = statisticsOf(std::move(rates), 1 / period);
+        m_out.rate_Hz->worstLow = 1 / m_out.period_s->worstHigh;
+        m_out.rate_Hz->worstHigh = 1 / m_out.period_s->worstLow;
+        m_out.duty =
+            figureOf(m_out.duties, m_settled.high_s / period, [](const BoardFigures& f) { return f.duty; });
+        const Figures nominal = figuresOf(m_board, m_settled.wave);
+        for (std::size_t l = 0; l < m_boards.lamps().size(); ++l) {
+            const auto junction = static_cast<std::size_t>(m_boards.lamps()[l]);
+            SpreadLamp lamp;
+            lamp.ref = m_board.junctions[junction].ref;
+            for (const BoardFigures& board : m_figures)
+                if (board.blinks) lamp.values_A.push_back(board.lampMean_A[l]);
+            lamp.mean_A = figureOf(lamp.values_A, nominal.junctions[junction].mean_A,
+                                   [l](const BoardFigures& f) { return f.lampMean_A[l]; });
+            m_out.lamps.push_back(std::move(lamp));
+        }
+    }
+
+    const SpreadRequest& m_request;
+    ToleranceBox m_box;
+    engine::Settled m_settled;
+    BoxBoards m_boards;
+    const devices::Board& m_board;
+    SpreadOutcome m_out;
+    std::vector<BoardFigures> m_figures;
+    std::vector<std::pair<BoardFigures, BoardFigures>> m_slopes; ///< by member: a nudge up, a nudge down
+};
+
+} // namespace
+
+Result<SpreadOutcome> spread(const circuit::Circuit& circuit, circuit::PartSet set,
+                             const SpreadRequest& request) {
+    if (request.boards < 2)
+        return Fault{"boards", "must be at least 2, got " + std::to_string(request.boards)};
+    const auto board = devices::makeBoard(circuit, set);
+    if (!board) return board.fault();
+    return Spreader(circuit, set, board.value(), request).run();
+}
+
+} // namespace blinkwright::study
