@@ -19,6 +19,13 @@ ExponentialMarch::ExponentialMarch(double accuracy, double voltageAllowed_V, boo
       m_mayDrift(!insideMatters && accuracy >= finestDrift), m_band(StraightBand::of(accuracy)) {
 }
 
+void ExponentialMarch::lookInside() {
+    m_mayDrift = false;
+    for (auto& memory : m_memories)
+        for (std::uint8_t& regime : memory->regimes)
+            if (regime == drifts) regime = bends;
+}
+
 /// An input whose current moves its own voltage by little beside the width in which it turns on.
 bool ExponentialMarch::mayDrift(int port) const {
     if (!m_mayDrift) return false;

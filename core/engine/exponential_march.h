@@ -22,6 +22,9 @@ class ExponentialMarch {
     /// @param insideMatters whether what lies within a step is looked at: then nothing may drift (kernel.h).
     ExponentialMarch(double accuracy, double voltageAllowed_V, bool insideMatters);
 
+    /// From the next state on, what lies within a step is looked at.
+    void lookInside();
+
     /// Begins a state at capacitor voltages y, with the port voltages remembered of this state as a guess.
     /// @return false where the method cannot be used from here.
     bool enter(const Reduced& reduced, const double* y);

@@ -35,6 +35,11 @@ class PeriodMap {
         m_sim.resume(state);
         return toRise(state);
     }
+    /// The simulation itself, to run a period with its waveform.
+    Simulation& keepWaveform() {
+        m_sim.keepWaveform();
+        return m_sim;
+    }
     double period() const { return m_period; }
     const std::vector<Switching>& switchings() const { return m_sim.switchings(); }
     const RunReport& report() const { return m_report; }
@@ -215,8 +220,8 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
         return failed(NoPeriod::keepsChanging, "The cycles of " + ref + " go on changing: no two of " +
                                                    std::to_string(most) + " are alike.");
 
-    Simulation last(std::make_shared<Network>(board),
-                    {.accuracy = 0.1 * request.accuracy, .ignorePresses = true, .cancel = request.cancel});
+    // Once more from there with its waveform, by what the map has learnt of the states.
+    Simulation& last = map.keepWaveform();
     last.resume(state);
     result.report =
         last.run({.stopAtRise = true, .steps = request.stepBudget, .events = request.eventBudget});

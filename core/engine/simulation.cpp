@@ -102,6 +102,11 @@ Waveform Simulation::takeWave() {
     return Waveform(std::exchange(m_wave, std::make_shared<detail::WaveData>()));
 }
 
+void Simulation::keepWaveform() {
+    m_options.keepWaveform = true;
+    m_stepper.lookInside();
+}
+
 bool Simulation::pressed(std::size_t index) const {
     if (m_options.ignorePresses) return false;
     for (const auto& press : m_network->board().switches[index].presses)

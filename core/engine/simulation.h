@@ -58,6 +58,8 @@ class Simulation {
     /// For each switching of the first timer, the charge of each lamp since the one before [C].
     const std::vector<double>& phaseCharges() const { return m_charges; }
     Waveform takeWave();
+    /// Keeps the waveform of what follows.
+    void keepWaveform();
 
   private:
     bool enterConfiguration();

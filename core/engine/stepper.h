@@ -41,6 +41,11 @@ class Stepper {
         m_start = std::move(y);
         m_set = true;
     }
+    /// From the next state on, what lies within a step is looked at.
+    void lookInside() {
+        m_tol.insideMatters = true;
+        m_exponential.lookInside();
+    }
     /// Begins a state at the present capacitor voltages. @return false where no solution was found.
     bool enter(const Reduced& reduced);
 

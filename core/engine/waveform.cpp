@@ -1,5 +1,6 @@
 #include "core/engine/waveform.h"
 
+#include "core/engine/dense_output.h"
 #include "core/engine/large/block_wave.h"
 #include "core/engine/wave_data.h"
 
