@@ -13,9 +13,8 @@ namespace {
 // Levels of the sources on their way up; within a step a shorter one is the cheaper way.
 constexpr int mostLevels = 100, mostLevelsNearby = 10;
 constexpr double closeEnough = 3e-8; // last step that counts as arrived, relative to 1 V and the voltage
-constexpr double mostVolts =
-    1e12;                      // an ampere through the largest resistance; beyond, Newton's method ran away
-constexpr int mostChanged = 3; // slopes corrected for before a full step is as cheap
+constexpr double mostVolts = 1e12;   // an ampere through the largest resistance: more is no solution
+constexpr int mostChanged = 3;       // slopes corrected for before a full step is as cheap
 
 std::size_t at(int row, int columns, int column) {
     return static_cast<std::size_t>(row * columns + column);
