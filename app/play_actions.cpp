@@ -77,6 +77,8 @@ void PlayActions::makeActions() {
     m_menu->addSeparator();
     m_loop = add(tr("Go &round in the settled cycles"), {}, [this](bool on) { m_play.setLoop(on); });
     m_loop->setCheckable(true);
+    m_loop->setChecked(true); // a fast run is over before anybody has looked
+    m_play.setLoop(true);
     m_bars = add(tr("Show &lamps as bars"), {}, [this](bool on) { setBars(on); });
     m_bars->setCheckable(true);
     m_bars->setChecked(m_settings.lampsAsBars());
@@ -195,7 +197,7 @@ QString PlayActions::note() const {
     if (m_play.tape().empty()) return {};
     const QString rate = QString::number(m_play.seenRate_Hz(), 'g', 3);
     if (m_play.showing() == Showing::steady)
-        return tr("Shown steady: the display cannot follow %1 flashes a second, though the eye still may.")
+        return tr("Steady: the display cannot follow %1 flashes a second; the eye still may.")
             .arg(rate);
     if (steady()) return tr("Bars show the mean current: %1 flashes a second.").arg(rate);
     return {};

@@ -184,6 +184,7 @@ TEST_F(PlayInTheWindow, MoreThanTwentyFlashesASecondAreShownSteadyWithANote) {
 }
 
 TEST_F(PlayInTheWindow, StopsAtTheEndOrGoesRound) {
+    trigger("Go round");
     const double end_s = window->live().shown()->curves.time_s.back();
     window->curves().setMoment(end_s - 0.3);
     press(Qt::Key_F9);
