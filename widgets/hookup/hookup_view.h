@@ -28,7 +28,9 @@ class HookupView : public QAbstractScrollArea {
 
     void setCircuit(const circuit::Circuit& circuit);
     void setTheme(const Theme& theme);
+    /// How symbols are drawn, from the next setCircuit() on.
     void setSymbolStyle(const hookup::SymbolStyle& style);
+    hookup::SymbolStyle symbolStyle() const;
     /// Brightness of each lamp's lens, 0 (dark) to 1 (rated current and more).
     void setGlow(const std::map<circuit::PartId, double>& shares);
     void select(std::optional<circuit::PartId> part); ///< marks a part and brings it into view
