@@ -149,6 +149,7 @@ void MainWindow::makeViewMenu() {
             m_appearance.choose(wanted);
         });
     }
+    addSymbolChoices(menu);
     menu->addSeparator();
     add(menu, tr("&Next panel"), QKeySequence(tr("F6")), this, [this] { goToPane(1); });
     add(menu, tr("Pre&vious panel"), QKeySequence(tr("Shift+F6")), this, [this] { goToPane(-1); });

@@ -4,7 +4,7 @@
 //   window.show();
 //   window.openFile("mole-light.blinkwright");
 // Split by what it does: layout here, menus in actions.cpp, files in file_actions.cpp, exports in
-// export_actions.cpp.
+// export_actions.cpp, how symbols are drawn in view_actions.cpp.
 #pragma once
 
 #include "app/appearance.h"
@@ -98,6 +98,10 @@ class MainWindow : public QMainWindow {
     void showRun();
     void showAvailability();
     void showIcons(const widgets::Theme& theme);
+
+    // view_actions.cpp
+    void addSymbolChoices(QMenu* menu);
+    void drawSymbolsAs(const widgets::hookup::SymbolStyle& style);
 
     // file_actions.cpp
     void startNew();

@@ -16,6 +16,11 @@ const QString looksKey = QStringLiteral("window/looks");
 const QString barsKey = QStringLiteral("play/bars");
 const QString flickerKey = QStringLiteral("play/answered");
 
+const QString shapesKey = QStringLiteral("hookup/shapes");
+const QString timerKey = QStringLiteral("hookup/timer");
+constexpr char ieeeName[] = "IEEE 315", iecName[] = "IEC 60617", blockName[] = "block",
+               packageName[] = "package";
+
 struct LooksName {
     Looks looks;
     const char* name;
@@ -75,6 +80,20 @@ Looks Settings::looks() const {
 void Settings::setLooks(Looks looks) {
     for (const LooksName& known : looksNames)
         if (looks == known.looks) m_store->setValue(looksKey, QLatin1String(known.name));
+}
+
+widgets::hookup::SymbolStyle Settings::symbolStyle() const {
+    using namespace widgets::hookup;
+    SymbolStyle style;
+    if (m_store->value(shapesKey).toString() == QLatin1String(ieeeName)) style.shapes = Shapes::ieee315;
+    if (m_store->value(timerKey).toString() == QLatin1String(blockName)) style.timer = TimerLook::block;
+    return style;
+}
+
+void Settings::setSymbolStyle(const widgets::hookup::SymbolStyle& style) {
+    using namespace widgets::hookup;
+    m_store->setValue(shapesKey, QLatin1String(style.shapes == Shapes::ieee315 ? ieeeName : iecName));
+    m_store->setValue(timerKey, QLatin1String(style.timer == TimerLook::block ? blockName : packageName));
 }
 
 QString Settings::lastFolder() const {

@@ -6,6 +6,8 @@
 //   settings.addRecentFile(path);
 #pragma once
 
+#include "widgets/hookup/geometry.h"
+
 #include <QByteArray>
 #include <QSettings>
 #include <QStringList>
@@ -35,6 +37,10 @@ class Settings {
 
     Looks looks() const;
     void setLooks(Looks looks);
+
+    /// How the Hook-up draws its symbols.
+    widgets::hookup::SymbolStyle symbolStyle() const;
+    void setSymbolStyle(const widgets::hookup::SymbolStyle& style);
 
     /// The folder that file dialogs start in; the user's documents at first.
     QString lastFolder() const;

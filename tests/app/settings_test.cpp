@@ -47,6 +47,20 @@ TEST_F(SettingsTest, StartsWithTheLooksOfTheSystem) {
     EXPECT_EQ(Settings(file).looks(), Looks::system);
 }
 
+TEST_F(SettingsTest, KeepsHowSymbolsAreDrawn) {
+    using namespace blinkwright::widgets::hookup;
+    EXPECT_EQ(Settings(file).symbolStyle(), SymbolStyle());
+    for (const Shapes shapes : {Shapes::ieee315, Shapes::iec60617})
+        for (const TimerLook timer : {TimerLook::block, TimerLook::package}) {
+            {
+                Settings settings(file);
+                settings.setSymbolStyle({shapes, timer});
+                settings.sync();
+            }
+            EXPECT_EQ(Settings(file).symbolStyle(), (SymbolStyle{shapes, timer}));
+        }
+}
+
 TEST_F(SettingsTest, ForgetsALastFolderThatIsGone) {
     Settings settings(file);
     settings.setLastFolder(folder.filePath("gone"));

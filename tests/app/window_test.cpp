@@ -117,6 +117,28 @@ TEST_F(WindowTest, OpensASampleAndShowsItsRun) {
     EXPECT_EQ(settings.recentFiles(), QStringList{sample("mole-light")});
 }
 
+TEST_F(WindowTest, TheViewMenuChoosesHowSymbolsAreDrawnAndRemembersIt) {
+    using namespace widgets::hookup;
+    open();
+    const auto shown = [&] { return window.hookup().viewport()->grab().toImage(); };
+    const QImage first = shown();
+    EXPECT_TRUE(action("IEC 60617").isChecked());
+    EXPECT_TRUE(action("Package from above").isChecked());
+    action("IEEE 315").trigger();
+    const QImage zigzag = shown();
+    EXPECT_NE(zigzag, first);
+    action("Function block").trigger();
+    EXPECT_NE(shown(), zigzag);
+    EXPECT_EQ(window.hookup().symbolStyle(), (SymbolStyle{Shapes::ieee315, TimerLook::block}));
+    EXPECT_FALSE(window.isWindowModified()) << "looks are no part of the circuit";
+
+    MainWindow next(settings);
+    EXPECT_EQ(next.hookup().symbolStyle(), (SymbolStyle{Shapes::ieee315, TimerLook::block}));
+    action("IEC 60617").trigger();
+    action("Package from above").trigger();
+    EXPECT_EQ(shown(), first);
+}
+
 TEST_F(WindowTest, ADragDoesNotLayTheWindowOutAnew) {
     /// Counts how often the window is asked to.
     class Asked : public QObject {

@@ -70,10 +70,12 @@ void HookupView::setTheme(const Theme& theme) {
     d->changed();
 }
 
-/// Takes effect with the next circuit, which is never far: the wiring of the one that is shown is not kept
-/// here.
 void HookupView::setSymbolStyle(const hookup::SymbolStyle& style) {
     d->drawing.setStyle(style);
+}
+
+hookup::SymbolStyle HookupView::symbolStyle() const {
+    return d->drawing.style();
 }
 
 void HookupView::setGlow(const std::map<PartId, double>& shares) {

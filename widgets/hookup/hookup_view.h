@@ -43,7 +43,9 @@ class HookupView : public QAbstractScrollArea {
 
     void setCircuit(const circuit::Circuit& circuit);
     void setTheme(const Theme& theme);
+    /// How symbols are drawn, from the next setCircuit() on.
     void setSymbolStyle(const hookup::SymbolStyle& style);
+    hookup::SymbolStyle symbolStyle() const;
     /// Brightness of each lamp's lens, 0 (dark) to 1 (rated current and more).
     void setGlow(const std::map<circuit::PartId, double>& shares);
     /// Shows each lamp's current as a bar instead of a glowing lens, for people whom flicker bothers.

@@ -16,7 +16,6 @@ namespace {
 constexpr double dotRadius = 3.2;
 constexpr double haloRadius = lensRadius + 9;
 constexpr int pinTextSize = 10;
-constexpr double pinTextLine = 13;
 
 QColor mix(const QColor& a, const QColor& b, double share) {
     const auto part = [share](float x, float y) { return x + (y - x) * static_cast<float>(share); };
@@ -67,14 +66,13 @@ void timerOutline(QPainter& painter, const PartView& part) {
                          QPointF(pin.x, pin.y));
 }
 
-/// Where a timer's own texts stand: clear of the pins' names, whichever way it lies.
+/// Where a timer's kind and value stand: clear of the pins' names, whichever way it lies.
 QPointF middleOfTexts(const PartView& part) {
-    const QPointF centre(part.pose.at.x, part.pose.at.y);
-    if (part.style.timer == TimerLook::package) // between the rows of names
-        return part.pose.upright() ? centre : centre - QPointF(0, 10);
-    if (part.pose.upright()) return centre;
-    const Point free = placed(Point{20, -40}, part.pose); // beside the inputs, over the output
-    return QPointF(free.x, free.y);
+    if (part.style.timer == TimerLook::block && !part.pose.upright()) {
+        const Point free = placed(Point{20, -40}, part.pose); // beside the inputs, over or under the output
+        return {static_cast<double>(free.x), static_cast<double>(free.y)};
+    }
+    return {static_cast<double>(part.pose.at.x), static_cast<double>(part.pose.at.y)};
 }
 
 /// Names inside the outline, numbers outside on the leads.
@@ -97,10 +95,11 @@ void timerTexts(QPainter& painter, const PartView& part, const Theme& theme) {
         }
     }
     const QPointF middle = middleOfTexts(part);
-    textAt(painter, middle - QPointF(0, pinTextLine + 1), Qt::AlignHCenter, part.ref,
+    const bool betweenRows = part.style.timer == TimerLook::package && !part.pose.upright();
+    textAt(painter, middle - QPointF(0, betweenRows ? 40 : 20), Qt::AlignHCenter, part.ref,
            labelFont(labelSize, true));
-    textAt(painter, middle, Qt::AlignHCenter, kindText(part.kind), small);
-    textAt(painter, middle + QPointF(0, pinTextLine), Qt::AlignHCenter, part.value, small);
+    textAt(painter, middle - QPointF(0, 6.5), Qt::AlignHCenter, kindText(part.kind), small);
+    textAt(painter, middle + QPointF(0, 6.5), Qt::AlignHCenter, part.value, small);
 }
 
 QPointF lensAt(const PartView& part) {

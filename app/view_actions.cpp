@@ -1,0 +1,59 @@
+// The View menu's choices of how the Hook-up draws its symbols.
+#include "app/main_window.h"
+#include "widgets/hookup/hookup_view.h"
+
+#include <QActionGroup>
+#include <QMenu>
+
+#include <array>
+#include <utility>
+
+namespace blinkwright::app {
+
+namespace {
+
+using widgets::hookup::Shapes;
+using widgets::hookup::SymbolStyle;
+using widgets::hookup::TimerLook;
+
+/// Adds a choice of two to a menu. @param pick hears of the one that the user takes.
+template <class Value, class Pick>
+void addChoice(QMenu* menu, Value now, const std::array<std::pair<Value, QString>, 2>& values, Pick pick) {
+    auto* group = new QActionGroup(menu);
+    for (const auto& [value, text] : values) {
+        QAction* action = group->addAction(menu->addAction(text));
+        action->setCheckable(true);
+        action->setChecked(value == now);
+        QObject::connect(action, &QAction::triggered, menu, [pick, wanted = value] { pick(wanted); });
+    }
+}
+
+} // namespace
+
+void MainWindow::addSymbolChoices(QMenu* menu) {
+    const SymbolStyle kept = m_settings.symbolStyle();
+    m_hookup->setSymbolStyle(kept);
+    addChoice<Shapes>(menu->addMenu(tr("S&ymbols")), kept.shapes,
+                      {{{Shapes::iec60617, tr("&IEC 60617")}, {Shapes::ieee315, tr("I&EEE 315")}}},
+                      [this](Shapes shapes) {
+                          SymbolStyle style = m_settings.symbolStyle();
+                          style.shapes = shapes;
+                          drawSymbolsAs(style);
+                      });
+    addChoice<TimerLook>(
+        menu->addMenu(tr("&Timer drawn as")), kept.timer,
+        {{{TimerLook::package, tr("&Package from above")}, {TimerLook::block, tr("&Function block")}}},
+        [this](TimerLook look) {
+            SymbolStyle style = m_settings.symbolStyle();
+            style.timer = look;
+            drawSymbolsAs(style);
+        });
+}
+
+void MainWindow::drawSymbolsAs(const SymbolStyle& style) {
+    m_settings.setSymbolStyle(style);
+    m_hookup->setSymbolStyle(style);
+    m_hookup->setCircuit(m_document.circuit());
+}
+
+} // namespace blinkwright::app
