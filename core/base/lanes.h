@@ -197,11 +197,12 @@ BLINKWRIGHT_INLINE V root(V a) {
     }
 }
 
-/// e^x for |x| <= 708, beyond that as at 708; relative error under 1e-15.
+/// e^x, relative error under 1e-15; 0 below x = -708, above 708 as at 708.
 template <class V>
 BLINKWRIGHT_INLINE V exponential(V x) {
     // x = n ln 2 + r with |r| <= ln 2 / 2; the series of e^r; 2^n straight into the exponent's bits.
     constexpr double shift = 6755399441055744.0; // 1.5 x 2^52: adding it rounds to an integer
+    const auto nothing = x < V(-708);
     x = smaller(larger(x, V(-708)), V(708));
     const V shifted = x * V(1.4426950408889634) + V(shift);
     const V n = shifted - V(shift);
@@ -221,7 +222,7 @@ BLINKWRIGHT_INLINE V exponential(V x) {
     std::memcpy(&bits, &sum, sizeof bits);
     bits += exponent << 52;
     std::memcpy(&sum, &bits, sizeof bits);
-    return sum;
+    return select(nothing, V(0), sum);
 }
 
 /// ln x for normal x > 0; absolute error under 1e-15 times the larger of 1 and the result.

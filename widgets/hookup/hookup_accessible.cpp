@@ -48,13 +48,13 @@ QRect onScreen(const HookupView& view, const QRectF& area) {
     return {view.viewport()->mapToGlobal(inView.topLeft()), inView.size()};
 }
 
-QRectF pinArea(const PartView& part, int pin) {
-    const Point at = placed(pinsOf(part.kind)[static_cast<std::size_t>(pin)], part.pose);
+QRectF pinArea(const PartView& part, int pin, TimerLook look) {
+    const Point at = placed(pinsOf(part.kind, look)[static_cast<std::size_t>(pin)], part.pose);
     return {at.x - pinReach, at.y - pinReach, 2 * pinReach, 2 * pinReach};
 }
 
-QRectF partArea(const PartView& part) {
-    const Box box = placed(extentOf(part.kind), part.pose).grown(static_cast<int>(pinReach));
+QRectF partArea(const PartView& part, TimerLook look) {
+    const Box box = placed(extentOf(part.kind, look), part.pose).grown(static_cast<int>(pinReach));
     return {QPointF(box.left, box.top), QPointF(box.right, box.bottom)};
 }
 
@@ -89,6 +89,7 @@ class Item : public QAccessibleInterface {
   protected:
     virtual QString name(const PartView& part) const = 0;
     virtual QRectF area(const PartView& part) const = 0;
+    TimerLook look() const { return m_view->drawing().style().timer; }
     QPointer<HookupView> m_view;
     PartId m_id;
 };
@@ -109,7 +110,7 @@ class PinItem : public Item {
         const QString net = m_view->drawing().netName(m_id, m_pin), pin = pinText(part.kind, m_pin);
         return net.isEmpty() ? Words::tr("%1, in no net").arg(pin) : Words::tr("%1, on net %2").arg(pin, net);
     }
-    QRectF area(const PartView& part) const override { return pinArea(part, m_pin); }
+    QRectF area(const PartView& part) const override { return pinArea(part, m_pin, look()); }
 
   private:
     int m_pin;
@@ -123,7 +124,9 @@ class PartItem : public Item, public QAccessibleActionInterface {
     QAccessibleInterface* parent() const override {
         return m_view ? QAccessible::queryAccessibleInterface(m_view) : nullptr;
     }
-    int childCount() const override { return part() ? static_cast<int>(pinsOf(part()->kind).size()) : 0; }
+    int childCount() const override {
+        return part() ? static_cast<int>(pinsOf(part()->kind, look()).size()) : 0;
+    }
     QAccessibleInterface* child(int index) const override {
         if (index < 0 || index >= childCount()) return nullptr;
         return m_pins.at(index,
@@ -155,7 +158,7 @@ class PartItem : public Item, public QAccessibleActionInterface {
 
   protected:
     QString name(const PartView& part) const override { return partText(part); }
-    QRectF area(const PartView& part) const override { return partArea(part); }
+    QRectF area(const PartView& part) const override { return partArea(part, look()); }
 
   private:
     Children<int> m_pins;

@@ -34,7 +34,9 @@ double worstResidual(const Reduced& r, const std::vector<double>& y, const std::
 
 TEST(PortSolver, SolvesOrdinaryCircuitsFromAnyCapacitorVoltagesAndAnyFirstGuess) {
     std::mt19937 random(1); // the same on every machine
-    const auto volts = [&random](double most) { return most * (2.0 * random() / 4294967295.0 - 1.0); };
+    const auto volts = [&random](double most) {
+        return most * (2.0 * static_cast<double>(random()) / 4294967295.0 - 1.0);
+    };
     PortSolver solver;
     int solved = 0;
     for (std::uint64_t seed = 0; seed < 600; ++seed) {

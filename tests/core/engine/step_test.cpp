@@ -80,7 +80,8 @@ TEST_P(StepOrder, HalvingTheStepDividesTheErrorBySixteen) {
     const double span = 0.4e-3;
     const double exact = marched(reduced, span, 4096, GetParam());
     double last = 0;
-    for (int steps : {32, 64, 128}) {
+    const int fewest = GetParam() ? 16 : 32; // the exponential step comes to rounding errors sooner
+    for (int steps = fewest; steps <= 4 * fewest; steps *= 2) {
         const double error = std::abs(marched(reduced, span, steps, GetParam()) - exact);
         if (last > 0) {
             EXPECT_NEAR(std::log2(last / error), 4, 0.4) << steps;

@@ -25,8 +25,8 @@ class TextNotes : public QPaintEngine {
 
     bool begin(QPaintDevice*) override { return true; }
     bool end() override { return true; }
-    void updateState(const QPaintEngineState& state) override {
-        if (state.state() & DirtyTransform) m_transform = state.transform();
+    void updateState(const QPaintEngineState& now) override {
+        if (now.state() & DirtyTransform) m_transform = now.transform();
     }
     void drawPixmap(const QRectF&, const QPixmap&, const QRectF&) override {}
     void drawPath(const QPainterPath&) override {}
