@@ -85,7 +85,6 @@ class ExponentialMarch {
     bool straightHolds(bool atEnd);
     bool endHolds(double error);
     std::optional<double> modelRise(const RowModel<double>& model, double& rate, double near_s) const;
-    double guess(int port) const;
 
     bool mayDrift(int port) const;
 

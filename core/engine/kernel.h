@@ -12,8 +12,8 @@
 // at the base,  du = P dy - V r(du)  and  D = -K r.
 //
 // A drifting port is an input whose weak current turns on or off within a short part of the step. Steps short
-// enough to sample that would be many; instead its current is integrated along the path that its voltage
-// takes without it, weighted as each eigenvector does. Within the step the cubic of the same first two
+// enough to sample that would be many; instead its current is integrated along the path of its voltage
+// (drift_path.h), weighted as each eigenvector does. Within the step the cubic of the same first two
 // moments stands for it: less exact there than at the end, so it is not for steps whose inside is looked at.
 //
 // V is double, or Lanes for a board a lane; N and Q are the numbers of capacitors and bent ports, or 0 where

@@ -40,7 +40,6 @@ class PeriodMap {
         m_sim.keepWaveform();
         return m_sim;
     }
-    double period() const { return m_period; }
     const std::vector<Switching>& switchings() const { return m_sim.switchings(); }
     const RunReport& report() const { return m_report; }
     long steps() const { return m_steps; }
@@ -52,10 +51,9 @@ class PeriodMap {
         m_left -= m_report.steps + m_report.rejected;
         if (m_report.reason != StopReason::flashesReached) return false;
         state = m_sim.state();
-        m_period = state.time_s;
         for (auto& timer : state.timers) {
-            timer.outputDue_s -= m_period;
-            timer.dwellUntil_s -= m_period;
+            timer.outputDue_s -= state.time_s;
+            timer.dwellUntil_s -= state.time_s;
         }
         state.time_s = 0;
         return true;
@@ -63,7 +61,6 @@ class PeriodMap {
 
     Simulation m_sim;
     RunReport m_report;
-    double m_period = 0;
     long m_steps = 0;
     long m_left, m_events;
 };

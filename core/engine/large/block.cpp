@@ -696,13 +696,6 @@ double BlockBase::timeOf(double wanted, double share) const {
     return -1;
 }
 
-bool Block::drawn(const double* v, double* current) {
-    double still[12] = {}, rate[20];
-    if (!stage(still, v, rate, m_left.data())) return false;
-    std::copy(m_left.begin(), m_left.begin() + m_r, current);
-    return true;
-}
-
 bool Block::watched(int timer, const double* yAndBorders, Watched& out) {
     const Reduced& r = *m_reduced;
     const int size = m_n + m_r;

@@ -95,9 +95,6 @@ class Block {
     /// @param drift how fast the borders move [V/s].
     bool plan(const BlockTolerances& tolerances, double time_s, const double* borderConductance,
               double drift);
-    /// What the piece draws from its borders at other border voltages and the base's capacitor voltages, by
-    /// its laws. @return false where there is no solution.
-    bool drawn(const double* v, double* current);
     /// What the comparators of a timer watch at a point, by its laws.
     bool watched(int timer, const double* yAndBorders, Watched& out);
 
