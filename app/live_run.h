@@ -5,17 +5,11 @@
 //   run.request({circuit, PartSet::A, {}, document.revision()});   // returns at once
 #pragma once
 
+#include "app/newest_task.h"
 #include "core/study/study.h"
 
-#include <QObject>
-#include <QTimer>
-#include <chrono>
-#include <condition_variable>
 #include <functional>
 #include <memory>
-#include <mutex>
-#include <optional>
-#include <thread>
 
 namespace blinkwright::app {
 
@@ -38,47 +32,21 @@ class LiveRun : public QObject {
         double took_ms = 0;
     };
 
-    /// @param patience how long a run may go on, at least, while a newer request waits: two frames at 60 Hz
-    /// by default, since a shorter run is worth showing even in the middle of a drag.
+    /// @param patience as of NewestTask
     explicit LiveRun(Compute compute, QObject* parent = nullptr,
                      std::chrono::milliseconds patience = std::chrono::milliseconds(30));
-    /// Cancels what runs and waits for the worker.
-    ~LiveRun() override;
 
-    /// Takes the place of a request that still waits. A run in progress may finish while it is young, so that
-    /// a drag goes on showing pictures; an older one is cancelled for the new request. Never computes on the
-    /// caller's thread.
+    /// Takes the place of a request that still waits; see NewestTask::start.
     void request(Request request);
     /// Whether a result is still to come.
-    bool isBusy() const;
+    bool isBusy() const { return m_task.isBusy(); }
 
   signals:
     void finished(const blinkwright::app::LiveRun::Outcome& outcome);
 
   private:
-    using Clock = std::chrono::steady_clock;
-
-    void work();
-    void deliver(const Outcome& outcome, quint64 ticket);
-    void overtake();
-
     const Compute m_compute;
-    QTimer m_overtake;
-
-    mutable std::mutex m_mutex;
-    std::condition_variable m_wake;
-    std::optional<Request> m_waiting; ///< a mailbox of one
-    bool m_running = false;
-    bool m_leaving = false;
-    Clock::time_point m_started;
-    const std::chrono::milliseconds m_leastPatience;
-    std::chrono::milliseconds m_patience; ///< grows while runs get lost, so that some come through
-    std::atomic<bool> m_cancel = false;
-    quint64 m_asked = 0;     ///< requests so far
-    quint64 m_delivered = 0; ///< the last request whose result came
-    quint64 m_ticket = 0;    ///< of the waiting request
-
-    std::thread m_worker; ///< last: starts when all else is there
+    NewestTask m_task; ///< last: its worker uses m_compute
 };
 
 } // namespace blinkwright::app

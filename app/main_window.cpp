@@ -7,6 +7,7 @@
 #include "app/play_actions.h"
 #include "app/play_strip.h"
 #include "app/ready_actions.h"
+#include "app/rooms/room_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -76,11 +77,15 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
         new ReadyActions(*this, m_document, m_settings, m_appearance,
                          {[this] { return mayLeave(); }, [this](const QString& sentence) { say(sentence); },
                           [this](const QString& title, const Fault& fault) { tell(title, fault); }});
+    m_rooms = new RoomActions({*this, m_document, m_settings, m_appearance, [this] { return mayLeave(); },
+                               [this](const QString& sentence) { say(sentence); },
+                               [this](const QString& title, const Fault& fault) { tell(title, fault); }});
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());
     makeViewMenu();
     menuBar()->addMenu(m_play->menu());
+    menuBar()->addMenu(m_rooms->menu());
     makeHelpMenu();
     makeToolBar();
     makeStatusBar();
@@ -115,6 +120,7 @@ MainWindow::~MainWindow() {
     // A cell that is still being edited when the window goes must find nobody who would change the document.
     delete m_pinsActions;
     delete m_play;
+    delete m_rooms; // before the document that rooms ask about
 }
 
 void MainWindow::makeLayout() {

@@ -36,6 +36,7 @@ class PinsActions;
 class PlayActions;
 class PlayStrip;
 class ReadyActions;
+class RoomActions;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -54,6 +55,7 @@ class MainWindow : public QMainWindow {
     widgets::CurvesView& curves() { return *m_curves; }
     widgets::ReadingsView& readings() { return *m_readings; }
     ReadyActions& readyActions() { return *m_readyActions; }
+    RoomActions& rooms() { return *m_rooms; }
     widgets::FindingsView& findings() { return *m_findings; }
 
     /// Opens a file without asking about changes; says in a dialog why it could not.
@@ -141,6 +143,7 @@ class MainWindow : public QMainWindow {
     HookupWishes* m_wishes = nullptr;
     HookupActions* m_hookupActions = nullptr;
     ReadyActions* m_readyActions = nullptr;
+    RoomActions* m_rooms = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;

@@ -1,7 +1,8 @@
 #include "widgets/readings/reading_rows.h"
 
+#include "widgets/text/figure_text.h"
+
 #include <QCoreApplication>
-#include <algorithm>
 #include <cmath>
 
 namespace blinkwright::widgets {
@@ -9,57 +10,13 @@ namespace blinkwright::widgets {
 namespace {
 
 using units::Unit;
-constexpr int digits = 4;
 const QString dash = QStringLiteral("–");
 
 QString say(const char* text) {
     return QCoreApplication::translate("Readings", text);
 }
 
-QString quantity(double value, Unit unit) {
-    QString text = QString::fromStdString(units::formatQuantity(value, unit, digits, true));
-    if (text.startsWith(QLatin1Char('-'))) text[0] = QChar(0x2212); // a true minus sign
-    return text;
-}
-/// Four significant digits, trailing zeros kept, without exponent for what is ordinary here.
-QString number(double value) {
-    if (value == 0) return QStringLiteral("0");
-    const int decimals = digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value))));
-    return QString::number(value, 'f', std::clamp(decimals, 0, 12));
-}
-QString share(double value) {
-    return number(value * 100) + QStringLiteral("\u00A0%");
-}
-
-using Form = QString (*)(double);
-template <Unit unit>
-QString in(double value) {
-    return quantity(value, unit);
-}
-
-/// Times in seconds without a prefix above: 2969 s and not 2.969 ks, as on the axis of the curves.
-QString seconds(double value_s) {
-    if (value_s >= 999.95 && value_s < 1e6)
-        return QString::number(value_s, 'f', 0) + QStringLiteral("\u00A0s");
-    return quantity(value_s, Unit::second);
-}
-
-/// Rates of a blinker in hertz without a prefix: 0.9881 Hz and not 988.1 mHz.
-QString rate(double value_Hz) {
-    if (value_Hz >= 1e-3 && value_Hz < 1) return number(value_Hz) + QStringLiteral("\u00A0Hz");
-    return quantity(value_Hz, Unit::hertz);
-}
-
-QString differenceText(double found, double expected) {
-    const double percent = (found / expected - 1) * 100;
-    const QString text = QString::number(std::abs(percent), 'f', std::abs(percent) < 100 ? 2 : 0);
-    const QString sign = text.toDouble() == 0 ? QString()
-                         : percent < 0        ? QStringLiteral("−")
-                                              : QStringLiteral("+");
-    return sign + text + QStringLiteral("\u00A0%");
-}
-
-ReadingCell cell(std::optional<double> value, Form form, const QString& why) {
+ReadingCell cell(std::optional<double> value, FigureText form, const QString& why) {
     if (value && std::isfinite(*value)) return {form(*value), {}};
     return {dash, why};
 }
@@ -70,14 +27,14 @@ struct Whys {
 };
 
 ReadingRow row(const QString& figure, const QString& meaning, std::optional<double> textbook,
-               std::optional<double> setA, Form form, const Whys& whys) {
+               std::optional<double> setA, FigureText form, const Whys& whys) {
     ReadingRow r;
     r.figure = figure;
     r.meaning = meaning;
     r.textbook = cell(textbook, form, whys.textbook);
     r.setA = cell(setA, form, whys.setA);
     if (textbook && setA && *textbook != 0)
-        r.difference = {differenceText(*setA, *textbook), {}};
+        r.difference = {offText(*setA, *textbook), {}};
     else
         r.difference = {dash, textbook ? whys.setA : whys.textbook};
     return r;
@@ -98,26 +55,27 @@ auto of(const std::optional<T>& thing, Get get) -> std::optional<double> {
 void timerRows(const study::TimerReading& t, const Whys& whys, std::vector<ReadingRow>& rows) {
     std::optional<study::Phase> book;
     if (t.textbook) book = t.textbook->phase;
-    const auto add = [&](const QString& figure, const QString& meaning, Form form, auto get) {
+    const auto add = [&](const QString& figure, const QString& meaning, FigureText form, auto get) {
         rows.push_back(row(figure, meaning, of(book, get), of(t.settled, get), form, whys));
     };
     using P = const study::Phase&;
-    add(say("Flash rate"), say("Cycles of the output in a second"), rate, [](P p) { return p.rate_Hz(); });
-    add(say("Flashes a minute"), say("Cycles of the output in a minute"), number,
+    add(say("Flash rate"), say("Cycles of the output in a second"), rateText,
+        [](P p) { return p.rate_Hz(); });
+    add(say("Flashes a minute"), say("Cycles of the output in a minute"), numberText,
         [](P p) { return 60 * p.rate_Hz(); });
-    add(say("Cycle time"), say("From one rise of the output to the next"), seconds,
+    add(say("Cycle time"), say("From one rise of the output to the next"), secondsText,
         [](P p) { return p.period_s(); });
-    add(say("Pulse width (high)"), say("How long the output is high in a cycle"), seconds,
+    add(say("Pulse width (high)"), say("How long the output is high in a cycle"), secondsText,
         [](P p) { return p.high_s; });
-    add(say("Space width (low)"), say("How long the output is low in a cycle"), seconds,
+    add(say("Space width (low)"), say("How long the output is low in a cycle"), secondsText,
         [](P p) { return p.low_s; });
-    add(say("Duty cycle"), say("Pulse width over cycle time"), share, [](P p) { return p.duty(); });
+    add(say("Duty cycle"), say("Pulse width over cycle time"), shareText, [](P p) { return p.duty(); });
     std::optional<double> bookFirst;
     if (t.textbook) bookFirst = t.textbook->firstHigh_s;
     Whys first = whys;
     if (first.setA.isEmpty()) first.setA = say("The run does not begin at power-on.");
     rows.push_back(row(say("First flash"), say("How long the output is first high after power-on"), bookFirst,
-                       t.firstHigh_s, seconds, first));
+                       t.firstHigh_s, secondsText, first));
 }
 
 QString verdictText(const study::Readings& r) {
@@ -191,26 +149,27 @@ ReadingTable readingTable(const study::Readings& readings) {
     for (const study::LampReading& lamp : readings.lamps) {
         table.rows.push_back(heading(titled("Lamp %1", lamp.ref)));
         const auto add = [&](const char* figure, const char* meaning, std::optional<double> value,
-                             Form form) {
+                             FigureText form) {
             table.rows.push_back(row(say(figure), say(meaning), {}, value, form, own));
         };
-        add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s, seconds);
+        add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s,
+            secondsText);
         add("Share lit", "Lit time over cycle time",
-            lamp.litTime_s && period ? std::optional(*lamp.litTime_s / *period) : std::nullopt, share);
-        add("Peak current", "Largest current in a cycle", lamp.peak_A, in<Unit::ampere>);
-        add("Mean current", "Mean over a cycle", lamp.mean_A, in<Unit::ampere>);
-        add("Effective current", "Root of the mean square over a cycle", lamp.rms_A, in<Unit::ampere>);
-        add("Charge a flash", "Current times time in a cycle", lamp.charge_C, in<Unit::coulomb>);
+            lamp.litTime_s && period ? std::optional(*lamp.litTime_s / *period) : std::nullopt, shareText);
+        add("Peak current", "Largest current in a cycle", lamp.peak_A, textIn<Unit::ampere>);
+        add("Mean current", "Mean over a cycle", lamp.mean_A, textIn<Unit::ampere>);
+        add("Effective current", "Root of the mean square over a cycle", lamp.rms_A, textIn<Unit::ampere>);
+        add("Charge a flash", "Current times time in a cycle", lamp.charge_C, textIn<Unit::coulomb>);
     }
     if (readings.supply) {
         const study::SupplyReading& s = *readings.supply;
         table.rows.push_back(heading(titled("Supply %1", s.ref)));
         table.rows.push_back(row(say("Mean current"), say("Mean over a cycle, out of the plus pin"), {},
-                                 s.mean_A, in<Unit::ampere>, own));
-        table.rows.push_back(
-            row(say("Peak current"), say("Largest current in a cycle"), {}, s.peak_A, in<Unit::ampere>, own));
+                                 s.mean_A, textIn<Unit::ampere>, own));
+        table.rows.push_back(row(say("Peak current"), say("Largest current in a cycle"), {}, s.peak_A,
+                                 textIn<Unit::ampere>, own));
         table.rows.push_back(row(say("Energy a flash"), say("No-load voltage times charge in a cycle"), {},
-                                 s.energy_J, in<Unit::joule>, own));
+                                 s.energy_J, textIn<Unit::joule>, own));
         Whys life = own;
         if (s.mean_A) life.setA = say("The supply states no capacity.");
         table.rows.push_back(row(say("Battery life"), say("Stated capacity over mean current"), {},

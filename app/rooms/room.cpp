@@ -1,0 +1,121 @@
+#include "app/rooms/room.h"
+
+#include "core/circuit/sets.h"
+
+#include <QEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+
+namespace blinkwright::app {
+
+namespace {
+
+constexpr int pause_ms = 40, progressEvery_ms = 60;
+
+} // namespace
+
+Room::Room(const House& house, const QString& title, const QString& name, QSize firstSize)
+    : m_house(house), m_frame(new widgets::RoomFrame(title, name, &house.window)) {
+    m_pause.setSingleShot(true);
+    m_pause.setInterval(pause_ms);
+    m_progress.setInterval(progressEvery_ms);
+    if (!m_frame->restoreGeometry(m_house.settings.windowState(name))) m_frame->resize(firstSize);
+    m_frame->installEventFilter(this);
+}
+
+Room::~Room() {
+    m_house.settings.setWindowState(m_frame->objectName(), m_frame->saveGeometry());
+}
+
+void Room::ready() {
+    connect(&m_pause, &QTimer::timeout, this, &Room::follow);
+    connect(&m_progress, &QTimer::timeout, this, [this] { m_frame->setProgress(progress()); });
+    connect(&m_task, &NewestTask::busyChanged, this, [this](bool busy) {
+        m_frame->setBusy(busy);
+        if (busy)
+            m_progress.start();
+        else
+            m_progress.stop();
+    });
+    connect(m_frame, &widgets::RoomFrame::cancelWished, this, &Room::giveUp);
+    connect(m_frame, &widgets::RoomFrame::setChosen, this, &Room::askSoon);
+    connect(&m_house.document, &Document::opened, this, [this] {
+        m_task.cancel();
+        clear();
+    });
+    connect(&m_house.document, &Document::changed, this, &Room::askSoon);
+    connect(&m_house.appearance, &Appearance::themeChanged, this, [this](const widgets::Theme& theme) {
+        m_frame->setTheme(theme);
+        showTheme(theme);
+    });
+    m_frame->setTheme(m_house.appearance.theme());
+    showTheme(m_house.appearance.theme());
+}
+
+void Room::open() {
+    m_frame->show();
+    m_frame->raise();
+    m_frame->activateWindow();
+    if (m_stale) follow();
+}
+
+void Room::askSoon() {
+    m_stale = true;
+    if (m_frame->isVisible()) m_pause.start();
+}
+
+void Room::follow() {
+    m_pause.stop();
+    m_stale = false;
+    m_frame->setSetsDiffer(circuit::setsDiffer(circuit()));
+    if (!circuit().parts().empty()) return ask();
+    m_task.cancel();
+    clear();
+    answer(tr("There is no circuit yet: add parts on the Hook-up, or open a file."));
+}
+
+void Room::giveUp() {
+    m_task.cancel();
+    m_stale = true;
+    answer(tr("Cancelled. The next change, or opening this window again, asks anew."));
+}
+
+void Room::answer(const QString& sentence, bool isFault) {
+    m_frame->setMessage(sentence, isFault);
+    emit answered();
+}
+
+void Room::askFile(const QString& title, const QString& suffix,
+                   const std::vector<std::pair<QString, QString>>& kinds,
+                   const std::function<Result<void>(const QString& path)>& write) {
+    QStringList filters;
+    for (const auto& [words, ending] : kinds) filters << QStringLiteral("%1 (*.%2)").arg(words, ending);
+    QFileDialog dialog(m_frame, title, m_house.settings.lastFolder());
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setNameFilters(filters);
+    dialog.setDefaultSuffix(kinds.front().second);
+    const QString stem = QFileInfo(m_house.document.path()).completeBaseName();
+    dialog.selectFile((stem.isEmpty() ? tr("circuit") : stem) + QStringLiteral("-") + suffix);
+    connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString& chosen) {
+        dialog.setDefaultSuffix(kinds[static_cast<std::size_t>(filters.indexOf(chosen))].second);
+    });
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return;
+    const QString path = dialog.selectedFiles().front();
+    if (Result<void> done = write(path); !done)
+        return m_house.tell(tr("The file was not written"), done.fault());
+    m_house.settings.setLastFolder(QFileInfo(path).absolutePath());
+    m_house.say(tr("Exported to %1").arg(QFileInfo(path).fileName()));
+}
+
+bool Room::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_frame && event->type() == QEvent::Hide) {
+        m_house.settings.setWindowState(m_frame->objectName(), m_frame->saveGeometry());
+        if (m_task.isBusy()) {
+            m_task.cancel();
+            m_stale = true;
+        }
+    }
+    return QObject::eventFilter(watched, event);
+}
+
+} // namespace blinkwright::app

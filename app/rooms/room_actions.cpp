@@ -1,0 +1,39 @@
+#include "app/rooms/room_actions.h"
+
+#include "app/rooms/why_room.h"
+
+#include <QAction>
+#include <QMenu>
+
+namespace blinkwright::app {
+
+namespace {
+
+template <class Kind>
+std::unique_ptr<Room> makeRoom(const Room::House& house) {
+    return std::make_unique<Kind>(house);
+}
+
+} // namespace
+
+RoomActions::RoomActions(const Room::House& house)
+    : QObject(&house.window), m_house(house), m_menu(new QMenu(tr("&Ask"), &house.window)) {
+    add(tr("&Why it differs…"), tr("Ctrl+D"), QStringLiteral("why"), &makeRoom<WhyRoom>);
+}
+
+void RoomActions::add(const QString& text, const QString& keys, const QString& name, Make make) {
+    m_makers[name] = std::move(make);
+    QAction* action = m_menu->addAction(text);
+    action->setObjectName(name);
+    action->setShortcut(QKeySequence(keys));
+    connect(action, &QAction::triggered, this, [this, name] { open(name); });
+}
+
+Room& RoomActions::open(const QString& name) {
+    std::unique_ptr<Room>& room = m_rooms[name];
+    if (!room) room = m_makers.at(name)(m_house);
+    room->open();
+    return *room;
+}
+
+} // namespace blinkwright::app

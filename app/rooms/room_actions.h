@@ -1,0 +1,35 @@
+// The menu of rooms, each made when first wanted, then kept.
+//
+//   RoomActions rooms({window, document, settings, appearance, mayLeave, say, tell});
+//   menuBar()->addMenu(rooms.menu());
+#pragma once
+
+#include "app/rooms/room.h"
+
+#include <map>
+#include <memory>
+
+class QMenu;
+
+namespace blinkwright::app {
+
+class RoomActions : public QObject {
+    Q_OBJECT
+  public:
+    explicit RoomActions(const Room::House& house);
+
+    QMenu* menu() const { return m_menu; }
+    /// By the name of its frame: `why`. Opens it.
+    Room& open(const QString& name);
+
+  private:
+    using Make = std::function<std::unique_ptr<Room>(const Room::House&)>;
+    void add(const QString& text, const QString& keys, const QString& name, Make make);
+
+    Room::House m_house;
+    QMenu* m_menu;
+    std::map<QString, Make> m_makers;
+    std::map<QString, std::unique_ptr<Room>> m_rooms;
+};
+
+} // namespace blinkwright::app

@@ -1,0 +1,71 @@
+#include "app/rooms/why_room.h"
+
+#include "app/whole_file.h"
+#include "core/devices/board.h"
+#include "core/io/study_reports.h"
+#include "widgets/rooms/why_view.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QPushButton>
+
+namespace blinkwright::app {
+
+namespace {
+
+constexpr QSize firstSize(780, 440);
+const char name[] = "why";
+
+QString sentence(const study::Why& why) {
+    if (!why.reason.empty()) return QString::fromStdString(why.reason);
+    return WhyRoom::tr("Each cause is simulated by itself on the textbook circuit; “Together” is what the "
+                       "causes do to each other.");
+}
+
+} // namespace
+
+WhyRoom::WhyRoom(const House& house)
+    : Room(house, tr("Why it differs"), QLatin1String(name), firstSize), m_view(new widgets::WhyView) {
+    auto* quantity = new QComboBox;
+    quantity->addItems({tr("Cycle time"), tr("Duty cycle")});
+    quantity->setObjectName(QStringLiteral("quantity"));
+    connect(quantity, &QComboBox::currentIndexChanged, m_view, [this](int index) {
+        m_view->setQuantity(index == 1 ? widgets::WhyView::Quantity::duty
+                                       : widgets::WhyView::Quantity::period);
+    });
+    frame().addControl(tr("Bars &show:"), quantity);
+    frame().setBody(m_view);
+    connect(frame().addButton(tr("Co&py")), &QPushButton::clicked, this, [this] {
+        QApplication::clipboard()->setText(m_view->asText());
+        this->house().say(tr("The table of causes is on the clipboard."));
+    });
+    ready();
+}
+
+void WhyRoom::ask() {
+    task().start(
+        [this, circuit = circuit(), set = set()](const std::atomic<bool>& cancel) -> NewestTask::Answer {
+            const Result<devices::Board> board = devices::makeBoard(circuit, set);
+            if (!board)
+                return [this, fault = board.fault()] {
+                    clear();
+                    answer(QString::fromStdString(fault.message()), true);
+                };
+            auto why = std::make_shared<const study::Why>(study::why(board.value(), {.cancel = &cancel}));
+            return [this, why] {
+                m_view->setWhy(why);
+                answer(sentence(*why), !why->simulated);
+            };
+        });
+}
+
+void WhyRoom::clear() {
+    m_view->setWhy(nullptr);
+}
+
+void WhyRoom::showTheme(const widgets::Theme& theme) {
+    m_view->setTheme(theme);
+}
+
+} // namespace blinkwright::app
