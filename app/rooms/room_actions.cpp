@@ -1,5 +1,6 @@
 #include "app/rooms/room_actions.h"
 
+#include "app/rooms/eye_room.h"
 #include "app/rooms/why_room.h"
 
 #include <QAction>
@@ -19,6 +20,7 @@ std::unique_ptr<Room> makeRoom(const Room::House& house) {
 RoomActions::RoomActions(const Room::House& house)
     : QObject(&house.window), m_house(house), m_menu(new QMenu(tr("&Ask"), &house.window)) {
     add(tr("&Why it differs…"), tr("Ctrl+D"), QStringLiteral("why"), &makeRoom<WhyRoom>);
+    add(tr("What the &eye sees…"), tr("Ctrl+I"), QStringLiteral("eye"), &makeRoom<EyeRoom>);
 }
 
 void RoomActions::add(const QString& text, const QString& keys, const QString& name, Make make) {

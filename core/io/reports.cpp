@@ -25,9 +25,29 @@ Json timerJson(const study::TimerReading& timer) {
     return json;
 }
 
+Json eyeJson(const study::EyeReading& eye) {
+    Json json = {{"ref", eye.ref},
+                 {"look", std::string(name(eye.look))},
+                 {"rhythm", std::string(name(eye.rhythm))},
+                 {"rate", number(eye.rate_Hz)},
+                 {"flash", number(eye.flash_s)},
+                 {"mean_of_rated", number(eye.meanOfRated)},
+                 {"effective_of_peak", number(eye.effectiveOfPeak)},
+                 {"effective_intensity", number(eye.effective_cd)},
+                 {"flicker_caution", eye.flickers},
+                 {"uses", Json::array()}};
+    for (std::size_t k = 0; k < eye.uses.size(); ++k) {
+        const study::LightUse& use = study::lightUses()[k];
+        json["uses"].push_back({{"use", std::string(use.name)},
+                                {"verdict", std::string(name(eye.uses[k]))},
+                                {"source", std::string(use.source)}});
+    }
+    return json;
+}
+
 } // namespace
 
-std::string readingsJson(const study::Readings& readings) {
+std::string readingsJson(const study::Readings& readings, const std::vector<study::EyeReading>& eye) {
     Json json = {
         {"format", "blinkwright-readings"}, {"version", 1}, {"verdict", std::string(name(readings.verdict))}};
     if (readings.verdict != study::Verdict::blinks || !readings.reasons.empty()) {
@@ -52,6 +72,8 @@ std::string readingsJson(const study::Readings& readings) {
                           {"peak_current", number(readings.supply->peak_A)},
                           {"energy_per_period", number(readings.supply->energy_J)}};
     }
+    json["eye"] = Json::array();
+    for (const study::EyeReading& lamp : eye) json["eye"].push_back(eyeJson(lamp));
     json["parts"] = Json::array();
     for (const auto& part : readings.parts) {
         json["parts"].push_back({{"ref", part.ref},

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/engine/curves.h"
+#include "core/study/eye.h"
 #include "core/study/findings.h"
 #include "core/study/readings.h"
 
@@ -10,7 +11,8 @@
 namespace blinkwright::io {
 
 /// Format "blinkwright-readings", version 1; values that do not exist are null, never 0.
-std::string readingsJson(const study::Readings& readings);
+/// @param eye what the eye makes of the lamps, by study::eyeOf()
+std::string readingsJson(const study::Readings& readings, const std::vector<study::EyeReading>& eye = {});
 /// Format "blinkwright-findings", version 1.
 std::string findingsJson(const std::vector<study::Finding>& findings);
 /// RFC 4180, decimal point: `time [s],output [V],capacitor [V],D1 current [A]`; CRLF line ends.

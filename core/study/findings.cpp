@@ -93,6 +93,7 @@ std::vector<Finding> findingsOf(const devices::Board& board, const Readings* rea
     detail::lampFindings(scene, findings);
     detail::pairFindings(scene, findings);
     detail::stressFindings(scene, findings);
+    detail::batteryFindings(scene, findings);
     for (Finding& finding : findings)
         if (finding.source.empty()) finding.source = "follows from the wiring";
     std::stable_sort(findings.begin(), findings.end(),

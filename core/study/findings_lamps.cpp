@@ -2,6 +2,7 @@
 #include "core/study/findings_detail.h"
 
 #include "core/devices/laws.h"
+#include "core/study/eye.h"
 #include "core/study/figures.h"
 
 #include <algorithm>
@@ -18,8 +19,6 @@ namespace pins = circuit::timerPin;
 
 constexpr double leastLampResistance = 10; // [ohm]
 constexpr double leastGlow = 5e-6;         // [A]
-constexpr double flashesPerSecond = 3;     // WCAG 2.2, success criterion 2.3.1
-constexpr double fusionRate = 60;          // [Hz] cones at high luminance
 constexpr double strongLamp = 1;           // [cd] from memory
 
 /// Voltages that a node can take: a supply net one, an output from rail to rail, a discharge pin only down.
@@ -209,7 +208,7 @@ void flickerFinding(const devices::Junction& lamp, const LampReading& reading, d
                     Findings& findings) {
     if (!reading.litTime_s || *reading.litTime_s <= 0 || *reading.litTime_s * rate > 1 - 1e-6)
         return; // never, or steady
-    if (rate > fusionRate) {
+    if (rate > fusionRate_Hz) {
         findings.push_back({.kind = "appears-steady",
                             .severity = Severity::note,
                             .places = {lamp.ref},
@@ -217,7 +216,7 @@ void flickerFinding(const devices::Junction& lamp, const LampReading& reading, d
                                     ", too fast for the eye: it appears to be lit steadily.",
                             .remedy = "For flashes that are seen apart, stay under about 10 Hz.",
                             .number = rate,
-                            .limit = fusionRate,
+                            .limit = fusionRate_Hz,
                             .source = "critical flicker fusion of the cones, about 60 Hz at high luminance"});
     } else if (rate > flashesPerSecond) {
         findings.push_back(

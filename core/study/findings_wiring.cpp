@@ -11,14 +11,6 @@ namespace {
 using units::Unit;
 namespace pins = circuit::timerPin;
 
-/// Supply range that the makers guarantee.
-struct Range {
-    double least, most;
-    const char* source;
-};
-constexpr Range bipolarRange{4.5, 16, "TI NE555/SA555, SLFS022F; ST Doc ID 2182 Rev 6, Table 2"};
-constexpr Range cmosRange{2, 15, "TI TLC555, SLFS043C"};
-
 constexpr double leastBypass = 10e-9; // [F] common practice
 
 void supplyFindings(const Scene& scene, std::size_t k, Findings& findings) {
@@ -52,7 +44,7 @@ void supplyFindings(const Scene& scene, std::size_t k, Findings& findings) {
                             .source = "pin functions of the 555 timer"});
         return;
     }
-    const Range& range = timer.cmos ? cmosRange : bipolarRange;
+    const SupplyRange& range = supplyRange(timer);
     const std::string family = timer.cmos ? "CMOS" : "bipolar";
     if (*voltage > range.most) {
         findings.push_back({.kind = "supply-out-of-range",
@@ -247,6 +239,12 @@ void backwardsFindings(const Scene& scene, Findings& findings) {
 }
 
 } // namespace
+
+const SupplyRange& supplyRange(const devices::Timer& timer) {
+    static constexpr SupplyRange bipolar{4.5, 16, "TI NE555/SA555, SLFS022F; ST Doc ID 2182 Rev 6, Table 2"};
+    static constexpr SupplyRange cmos{2, 15, "TI TLC555, SLFS043C"};
+    return timer.cmos ? cmos : bipolar;
+}
 
 void wiringFindings(const Scene& scene, Findings& findings) {
     if (scene.board.supplies.empty())

@@ -33,6 +33,8 @@ struct LampReading {
                           reversePeak_V = {};
     std::optional<double> darkerMean_A =
         {};                                 ///< mean in the phase of the first timer in which it carries less
+    bool brighterHigh = false;              ///< that is the low phase
+    std::optional<double> effective_A = {}; ///< steady current of equal effect on the eye; see FlashLight
     std::optional<double> overRated_s = {}; ///< longest time in one piece above the rated current
 };
 struct SupplyReading {

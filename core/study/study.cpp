@@ -50,15 +50,18 @@ std::optional<Phase> settledPhase(const Settled& settled, int timer) {
     return Phase{high, settled.period_s - high};
 }
 
-/// Adds each lamp's mean current in the one of the two phases in which it carries less.
+/// Adds what each lamp does in the two phases of a settled period.
 void addLampPhases(std::vector<LampReading>& lamps, const devices::Board& board, const Figures& figures,
                    const Phase& phase) {
     std::size_t lamp = 0;
     for (std::size_t k = 0; k < board.junctions.size(); ++k) {
         if (!board.junctions[k].lamp) continue;
         const auto& f = figures.junctions[k];
-        lamps[lamp++].darkerMean_A =
-            std::min(f.highCharge_C / phase.high_s, (f.charge_C - f.highCharge_C) / phase.low_s);
+        const double high_A = f.highCharge_C / phase.high_s,
+                     low_A = (f.charge_C - f.highCharge_C) / phase.low_s;
+        lamps[lamp].darkerMean_A = std::min(high_A, low_A);
+        lamps[lamp].brighterHigh = high_A > low_A;
+        lamps[lamp++].effective_A = f.effective_A;
     }
 }
 
@@ -232,6 +235,7 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
         if (phase) addLampPhases(readings.lamps, s.board, figures, *phase);
     }
     readings.firstFlash = std::move(found.firstFlash);
+    s.eye = eyeOf(circuit, set, s.board, readings);
     s.findings = findingsOf(s.board, &readings);
     return s;
 }

@@ -9,6 +9,7 @@
 #include "core/circuit/circuit.h"
 #include "core/engine/curves.h"
 #include "core/engine/transient.h"
+#include "core/study/eye.h"
 #include "core/study/findings.h"
 #include "core/study/readings.h"
 
@@ -26,6 +27,7 @@ struct Study {
     engine::Waveform wave; ///< of the span shown: from power-on, or settled periods
     engine::Curves curves;
     Readings readings;
+    std::vector<EyeReading> eye; ///< of each lamp; empty where nothing blinks evenly
     std::vector<Finding> findings;
     bool cancelled = false;
 };

@@ -88,8 +88,7 @@ class WhyView::Bridge : public QStyledItemDelegate {
 };
 
 WhyView::WhyView(QWidget* parent)
-    : QTableWidget(0, columns, parent), m_theme(Theme::of(Theme::Mode::light)),
-      m_bridge(new Bridge(*this)) {
+    : QTableWidget(0, columns, parent), m_theme(Theme::of(Theme::Mode::light)), m_bridge(new Bridge(*this)) {
     setObjectName(QStringLiteral("bridge"));
     setAccessibleName(tr("From the textbook to the board"));
     setEditTriggers(QAbstractItemView::NoEditTriggers);
