@@ -9,6 +9,7 @@
 
 #include "app/appearance.h"
 #include "app/document.h"
+#include "app/exporter.h"
 #include "app/live_panels.h"
 #include "app/settings.h"
 
@@ -36,6 +37,8 @@ class PinsActions;
 class PlayActions;
 class PlayStrip;
 class ReadyActions;
+class SecondSet;
+class SetActions;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -53,6 +56,8 @@ class MainWindow : public QMainWindow {
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
     widgets::ReadingsView& readings() { return *m_readings; }
+    SecondSet& second() { return *m_second; }
+    SetActions& setActions() { return *m_setActions; }
     ReadyActions& readyActions() { return *m_readyActions; }
     widgets::FindingsView& findings() { return *m_findings; }
 
@@ -113,6 +118,13 @@ class MainWindow : public QMainWindow {
     void tell(const QString& title, const Fault& fault);
 
     // export_actions.cpp
+    /// What an export holds now.
+    struct Exported {
+        std::shared_ptr<const study::Study> keptA, keptB;
+        StudiesToExport studies;
+        widgets::CurvesPage page;
+    };
+    Exported exported() const;
     void askExport();
 
     Settings& m_settings;
@@ -134,6 +146,8 @@ class MainWindow : public QMainWindow {
     QSplitter* m_bottom = nullptr;
     QLabel* m_report = nullptr;
     LivePanels* m_live = nullptr;
+    SecondSet* m_second = nullptr;
+    SetActions* m_setActions = nullptr;
     PlayStrip* m_playStrip = nullptr;
     PlayActions* m_play = nullptr;
     PinsActions* m_pinsActions = nullptr;
