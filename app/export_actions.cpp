@@ -29,6 +29,12 @@ std::array<Filter, 4> filters() {
 
 } // namespace
 
+struct MainWindow::Exported {
+    std::shared_ptr<const study::Study> keptA, keptB;
+    StudiesToExport studies;
+    widgets::CurvesPage page;
+};
+
 MainWindow::Exported MainWindow::exported() const {
     Exported out;
     out.keptA = m_live->shown();

@@ -9,7 +9,6 @@
 
 #include "app/appearance.h"
 #include "app/document.h"
-#include "app/exporter.h"
 #include "app/live_panels.h"
 #include "app/settings.h"
 
@@ -118,12 +117,7 @@ class MainWindow : public QMainWindow {
     void tell(const QString& title, const Fault& fault);
 
     // export_actions.cpp
-    /// What an export holds now.
-    struct Exported {
-        std::shared_ptr<const study::Study> keptA, keptB;
-        StudiesToExport studies;
-        widgets::CurvesPage page;
-    };
+    struct Exported; ///< what an export holds now
     Exported exported() const;
     void askExport();
 

@@ -100,9 +100,9 @@ class ReadingModel : public QAbstractTableModel {
         case setA:
             return ReadingsView::tr("Set A");
         case second:
-            return name;
+            return shortName;
         case against:
-            return ReadingsView::tr("%1 − Set A").arg(name);
+            return shortName == name ? differenceName() : ReadingsView::tr("Difference");
         default:
             return ReadingsView::tr("Difference");
         }
@@ -135,7 +135,10 @@ class ReadingModel : public QAbstractTableModel {
     }
 
     std::vector<ReadingRow> rows;
-    QString name; ///< of what Set A is compared with; empty without a comparison
+    QString differenceName() const { return ReadingsView::tr("%1 − Set A").arg(name); }
+
+    QString name;      ///< of what Set A is compared with; empty without a comparison
+    QString shortName; ///< the same, cut down to the width of its column
     Theme theme = Theme::of(Theme::Mode::light);
 };
 
@@ -176,8 +179,7 @@ class ReadingsView::Private {
         for (int c : {Column::textbook, Column::setA, Column::difference, Column::second})
             table->setColumnWidth(c, wide);
         table->setColumnWidth(Column::against,
-                              metrics.horizontalAdvance(QStringLiteral("+00.0 percentage points")) + 16);
-        table->horizontalHeader()->setTextElideMode(Qt::ElideMiddle);
+                              metrics.horizontalAdvance(QStringLiteral("+0.000 percentage points")) + 18);
         showColumns();
         table->setAccessibleName(ReadingsView::tr("Readings"));
         auto* layout = new QVBoxLayout(view);
@@ -252,6 +254,7 @@ void ReadingsView::setSecond(Shared readings, const QString& name) {
     d->other = std::move(readings);
     if (d->model.name != name) {
         d->model.name = name;
+        d->model.shortName = d->table->fontMetrics().elidedText(name, Qt::ElideRight, d->wide - 12);
         emit d->model.headerDataChanged(Qt::Horizontal, second, against);
         d->showColumns();
     }
@@ -276,7 +279,10 @@ QString ReadingsView::asText() const {
     QString text = d->verdict->text() + QLatin1Char('\n') +
                    d->model.headerData(figure, Qt::Horizontal, Qt::DisplayRole).toString();
     for (int c : columns)
-        text += QLatin1Char('\t') + d->model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString();
+        text += QLatin1Char('\t') +
+                (c == second    ? d->model.name
+                 : c == against ? d->model.differenceName()
+                                : d->model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString());
     text += QLatin1Char('\n');
     for (const ReadingRow& row : d->model.rows) {
         text += row.figure;
