@@ -17,8 +17,7 @@ namespace blinkwright::widgets {
 namespace {
 
 enum Column { figure, textbook, setA, difference, second, against, columnCount };
-/// Room that the figures' names need beside the columns [characters].
-constexpr int nameRoom = 20;
+constexpr int nameRoom = 16; ///< beside the longest name of a figure [px]
 
 class ReadingModel : public QAbstractTableModel {
   public:
@@ -203,7 +202,7 @@ class ReadingsView::Private {
     /// Where not all find room beside the names of the figures, the textbook's column goes first.
     void showColumns() {
         const std::vector<int> shown = columns();
-        int need = table->fontMetrics().averageCharWidth() * nameRoom;
+        int need = table->fontMetrics().horizontalAdvance(ReadingsView::tr("Pulse width (high)")) + nameRoom;
         for (int c : shown) need += table->columnWidth(c) > 0 ? table->columnWidth(c) : wide;
         const bool narrow = comparing() && table->viewport()->width() < need;
         for (int c = textbook; c < columnCount; ++c)

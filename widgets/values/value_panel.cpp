@@ -131,7 +131,7 @@ class ValuePanel::Private {
         title->setContentsMargins(10, 0, 8, 2);
         secondTitle = new QLabel;
         secondTitle->setContentsMargins(34, 0, 8, 2); // begins where the sliders do
-        secondTitle->setVisible(second);
+        if (!second) secondTitle->hide();
         auto* titles = new QHBoxLayout;
         titles->setSpacing(0);
         titles->addWidget(title, 1);

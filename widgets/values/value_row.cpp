@@ -63,7 +63,11 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, Column
     names->addWidget(m_what);
     names->addWidget(m_tie);
     const bool second = column == Column::second;
-    for (QLabel* name : {m_ref, m_what}) name->setVisible(!second);
+    if (second)
+        for (QWidget* unused : std::initializer_list<QWidget*>{m_ref, m_what, m_tie}) {
+            unused->setParent(this); // and never shown without one: it would be a window of its own
+            unused->hide();
+        }
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(second ? 0 : 10, 1, 8, 1);
     grid->setHorizontalSpacing(8);
