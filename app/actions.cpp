@@ -5,6 +5,8 @@
 #include "app/main_window.h"
 #include "app/pins_actions.h"
 #include "app/ready_actions.h"
+#include "app/second_set.h"
+#include "app/set_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -60,6 +62,9 @@ void MainWindow::makeFileMenu() {
     m_export = add(menu, tr("&Export curves…"), QKeySequence(tr("Ctrl+E")), this, &MainWindow::askExport);
     m_copyPicture = add(menu, tr("Copy &picture of the curves"), QKeySequence(tr("Ctrl+Shift+P")), this,
                         &MainWindow::copyPicture);
+    m_setActions->addExportChoiceTo(menu);
+    menu->addSeparator();
+    m_setActions->addToFileMenu(menu);
     menu->addSeparator();
     m_readyActions->addWiringListTo(menu);
     menu->addSeparator();
@@ -113,6 +118,8 @@ void MainWindow::makeViewMenu() {
     menu->addSeparator();
 
     menu->addActions(m_pinsActions->faces());
+    menu->addSeparator();
+    m_setActions->addToViewMenu(menu);
     menu->addSeparator();
 
     auto* begin = new QActionGroup(this);
@@ -248,7 +255,8 @@ void MainWindow::showRun() {
 void MainWindow::showAvailability() {
     const bool open = !m_document.circuit().parts().empty();
     const auto study = m_live->shown();
-    const bool curves = study && !study->curves.time_s.empty();
+    const auto drawn = [](const auto& shown) { return shown && !shown->curves.time_s.empty(); };
+    const bool curves = drawn(study) || (m_second->isApart() && drawn(m_second->shown()));
     // An empty circuit can be saved too: a beginning is worth keeping.
     for (QAction* action : {m_fitHookup, m_zoomIn, m_zoomOut, m_fromPowerOn, m_settled})
         action->setEnabled(open);

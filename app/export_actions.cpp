@@ -1,6 +1,8 @@
 // Exports of the window: curves to files, pictures and readings to the clipboard.
 #include "app/exporter.h"
 #include "app/main_window.h"
+#include "app/second_set.h"
+#include "app/set_actions.h"
 #include "widgets/readings/readings_view.h"
 
 #include <QApplication>
@@ -27,10 +29,39 @@ std::array<Filter, 4> filters() {
 
 } // namespace
 
+struct MainWindow::Exported {
+    std::shared_ptr<const study::Study> keptA, keptB;
+    StudiesToExport studies;
+    widgets::CurvesPage page;
+};
+
+MainWindow::Exported MainWindow::exported() const {
+    Exported out;
+    out.keptA = m_live->shown();
+    if (m_second->isApart()) out.keptB = m_second->shown();
+    const ExportedSets wanted = m_setActions->exported();
+    StudiesToExport& studies = out.studies;
+    if (wanted != ExportedSets::second) studies.first = out.keptA.get();
+    if (wanted != ExportedSets::first) studies.second = out.keptB.get();
+    studies.secondName = m_second->name();
+    studies.secondBrief = m_second->brief();
+
+    using circuit::PartSet;
+    out.page = curvesPage(m_document.circuit(), PartSet::A);
+    if (!studies.second) return out;
+    const QString line = tr("%1: %2");
+    const bool both = studies.first != nullptr;
+    const bool sameCircuit = !m_second->comparesFile();
+    const QString theirs = partValues(m_second->circuit(), m_second->set(),
+                                      both && sameCircuit ? std::optional(PartSet::A) : std::nullopt);
+    const QString second = line.arg(m_second->name(), theirs);
+    out.page.values = both ? line.arg(tr("Set A"), out.page.values) + QLatin1Char('\n') + second : second;
+    return out;
+}
+
 Result<void> MainWindow::exportTo(const QString& path) {
-    const auto study = m_live->shown();
-    if (!study) return Fault{path.toStdString(), tr("there are no curves to write").toStdString()};
-    return exportStudy(*study, curvesPage(m_document.circuit(), circuit::PartSet::A), path);
+    const Exported all = exported();
+    return exportStudies(all.studies, all.page, path);
 }
 
 void MainWindow::askExport() {
@@ -62,10 +93,9 @@ void MainWindow::askExport() {
 }
 
 void MainWindow::copyPicture() {
-    const auto study = m_live->shown();
-    if (!study || study->curves.time_s.empty()) return say(tr("There are no curves to copy."));
-    QApplication::clipboard()->setImage(
-        widgets::curvesPicture(study->curves, curvesPage(m_document.circuit(), circuit::PartSet::A)));
+    const Exported all = exported();
+    if (all.studies.empty()) return say(tr("There are no curves to copy."));
+    QApplication::clipboard()->setImage(widgets::curvesPicture(all.studies.curves(), all.page));
     say(tr("The picture of the curves is on the clipboard."));
 }
 

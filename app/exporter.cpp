@@ -25,7 +25,7 @@ Fault faultAt(const QString& path, const QString& why) {
 
 /// Draws into a folder of its own first: a drawing that fails half way must not take the place of an older
 /// export.
-Result<void> writePicture(const engine::Curves& curves, const widgets::CurvesPage& page,
+Result<void> writePicture(const widgets::PageCurves& curves, const widgets::CurvesPage& page,
                           widgets::PageFormat format, const QString& path) {
     QTemporaryDir folder;
     if (!folder.isValid()) return notWritten(path, folder.errorString());
@@ -68,28 +68,54 @@ std::optional<ExportKind> exportKind(const QString& path) {
 widgets::CurvesPage curvesPage(const circuit::Circuit& circuit, circuit::PartSet set) {
     widgets::CurvesPage page;
     page.title = QString::fromStdString(circuit.title);
-    QStringList values;
-    for (const circuit::Part& part : circuit.parts())
-        if (const QString text = valueText(circuit, set, part); !text.isEmpty()) values << text;
-    page.values = values.join(QStringLiteral(", "));
+    page.values = partValues(circuit, set);
     return page;
 }
 
+QString partValues(const circuit::Circuit& circuit, circuit::PartSet set,
+                   std::optional<circuit::PartSet> butNotOf) {
+    QStringList values;
+    for (const circuit::Part& part : circuit.parts()) {
+        const QString text = valueText(circuit, set, part);
+        if (text.isEmpty() || (butNotOf && text == valueText(circuit, *butNotOf, part))) continue;
+        values << text;
+    }
+    return values.join(QStringLiteral(", "));
+}
+
+widgets::PageCurves StudiesToExport::curves() const {
+    return {first ? &first->curves : nullptr, second ? &second->curves : nullptr, secondName, secondBrief};
+}
+
+bool StudiesToExport::empty() const {
+    const auto none = [](const study::Study* study) { return !study || study->curves.time_s.empty(); };
+    return none(first) && none(second);
+}
+
 Result<void> exportStudy(const study::Study& study, const widgets::CurvesPage& page, const QString& path) {
+    return exportStudies({&study, nullptr}, page, path);
+}
+
+Result<void> exportStudies(const StudiesToExport& studies, const widgets::CurvesPage& page,
+                           const QString& path) {
     const std::optional<ExportKind> kind = exportKind(path);
     if (!kind) return faultAt(path, tr("the name must end in .png, .svg, .pdf or .csv"));
-    if (study.curves.time_s.empty()) return faultAt(path, tr("there are no curves to write"));
+    if (studies.empty()) return faultAt(path, tr("there are no curves to write"));
     switch (*kind) {
     case ExportKind::png:
-        return writePicture(study.curves, page, widgets::PageFormat::png, path);
+        return writePicture(studies.curves(), page, widgets::PageFormat::png, path);
     case ExportKind::svg:
-        return writePicture(study.curves, page, widgets::PageFormat::svg, path);
+        return writePicture(studies.curves(), page, widgets::PageFormat::svg, path);
     case ExportKind::pdf:
-        return writePicture(study.curves, page, widgets::PageFormat::pdf, path);
+        return writePicture(studies.curves(), page, widgets::PageFormat::pdf, path);
     case ExportKind::csv:
         break;
     }
-    return writeWhole(path, QByteArray::fromStdString(io::curvesCsv(study.curves)));
+    const bool both = studies.first && studies.second;
+    const std::string csv =
+        both ? io::curvesCsv(studies.first->curves, studies.second->curves, studies.secondName.toStdString())
+             : io::curvesCsv((studies.first ? studies.first : studies.second)->curves);
+    return writeWhole(path, QByteArray::fromStdString(csv));
 }
 
 } // namespace blinkwright::app

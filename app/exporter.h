@@ -2,6 +2,7 @@
 // both use it.
 //
 //   Result<void> done = exportStudy(study, curvesPage(circuit, PartSet::A), "mole.pdf");
+//   exportStudies({&a, &b, "Set B", "B"}, page, "both.svg");
 #pragma once
 
 #include "core/circuit/circuit.h"
@@ -20,6 +21,22 @@ std::optional<ExportKind> exportKind(const QString& path);
 
 /// Title and the line of part values for the curves of one set.
 widgets::CurvesPage curvesPage(const circuit::Circuit& circuit, circuit::PartSet set);
+/// `R2 33 kΩ, C1 4.7 µF`: a set's part values; with another set, only those that the other shows otherwise.
+QString partValues(const circuit::Circuit& circuit, circuit::PartSet set,
+                   std::optional<circuit::PartSet> butNotOf = {});
+
+/// What is written: the study of Set A, that of what it is compared with, or both.
+struct StudiesToExport {
+    const study::Study* first = nullptr;
+    const study::Study* second = nullptr;
+    QString secondName = {};  ///< `Set B`
+    QString secondBrief = {}; ///< `B`
+    widgets::PageCurves curves() const;
+    bool empty() const; ///< no curves in it
+};
+/// @return a fault that names the file; what stood in its place before is then left alone.
+Result<void> exportStudies(const StudiesToExport& studies, const widgets::CurvesPage& page,
+                           const QString& path);
 
 /// @return a fault that names the file; what stood in its place before is then left alone.
 Result<void> exportStudy(const study::Study& study, const widgets::CurvesPage& page, const QString& path);

@@ -2,6 +2,7 @@
 
 #include "app/moment.h"
 #include "app/run_report.h"
+#include "core/circuit/set_edits.h"
 #include "core/devices/board.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
@@ -18,11 +19,6 @@ using circuit::PartSet;
 /// After this long without a result the status bar says that one is on its way.
 constexpr int slow_ms = 250;
 
-/// While a hand holds a value, the picture must be quick: the readings show four digits, which this keeps
-/// right. What stays on the screen after the hand has let go is run again at full accuracy.
-constexpr double dragAccuracy = 1e-5;
-constexpr double fullAccuracy = 1e-6;
-
 } // namespace
 
 LivePanels::LivePanels(Document& document, const Panels& panels, QObject* parent)
@@ -38,10 +34,13 @@ LivePanels::LivePanels(Document& document, const Panels& panels, QObject* parent
 
 void LivePanels::connectPanels() {
     auto& [hookup, values, curves, readings, findings] = m_panels;
-    connect(&values, &widgets::ValuePanel::gestureBegan, this, &LivePanels::beginGesture);
+    connect(&values, &widgets::ValuePanel::gestureBegan, this,
+            [this](int, PartSet set) { beginGesture(set); });
     connect(&values, &widgets::ValuePanel::gestureEnded, this, &LivePanels::endGesture);
     connect(&values, &widgets::ValuePanel::valueWished, this,
-            [this](const circuit::ValueRef& which, double value, int) { wish(which, value); });
+            [this](const circuit::ValueRef& which, double value, int) { wish(PartSet::A, which, value); });
+    connect(&values, &widgets::ValuePanel::secondWished, this,
+            [this](const circuit::ValueRef& which, double value, int) { wish(PartSet::B, which, value); });
     connect(&values, &widgets::ValuePanel::partActivated, &hookup,
             [&view = hookup](circuit::PartId part) { view.select(part); });
     connect(&hookup, &widgets::HookupView::partActivated, &values, &widgets::ValuePanel::showPart);
@@ -57,44 +56,39 @@ void LivePanels::setTheme(const widgets::Theme& theme) {
     m_panels.findings.setTheme(theme);
 }
 
-void LivePanels::beginGesture() {
+void LivePanels::beginGesture(PartSet set) {
     m_gesture = m_document.newGesture();
     m_gestureRevision = m_document.revision();
-    if (m_shown) setEcho({m_shown, &m_shown->curves});
+    if (m_shown && set == PartSet::A) showEcho({m_shown, &m_shown->curves}, false);
 }
 
 void LivePanels::endGesture() {
     m_gesture = 0;
     if (m_askedRoughly) ask();
+    emit gestureOver();
 }
 
-void LivePanels::wish(const circuit::ValueRef& which, double value) {
+void LivePanels::wish(PartSet set, const circuit::ValueRef& which, double value) {
     const circuit::Circuit& circuit = m_document.circuit();
     if (!circuit.find(which.part)) return;
     // Wishing for what is there already is no step to undo.
-    const auto now = devices::effectiveValue(circuit, PartSet::A, which.part, which.key);
+    const auto now = devices::effectiveValue(circuit, set, which.part, which.key);
     if (now && *now == circuit::Value(value)) return;
-    const circuit::Edit edit = circuit::setValue(circuit, PartSet::A, which.part, which.key, value);
+    const circuit::Edit edit = circuit::setValue(circuit, set, which.part, which.key, value);
     if (Result<void> done = m_document.apply(edit, m_gesture); !done) {
         m_panels.values.setCircuit(circuit, PartSet::A);
         emit refused(QString::fromStdString(done.fault().message()));
     }
 }
 
-/// Whether the circuit differs from the one that is shown at most in where its parts are drawn: a part that
-/// is moved asks for no run.
-bool LivePanels::isDrawnOtherwiseOnly() const {
-    const circuit::Circuit& now = m_document.circuit();
+/// Whether what is shown still holds: a part that is moved, or a value of Set B, asks for no run.
+bool LivePanels::isShownAlready() const {
     if (!m_shown || m_run.isBusy() || m_askedRoughly) return false;
-    const auto sameOverrides = [&](const circuit::Part& part) {
-        return now.overrides(PartSet::A, part.id) == m_asked.overrides(PartSet::A, part.id);
-    };
-    return now.parts() == m_asked.parts() && now.nets() == m_asked.nets() && now.run == m_asked.run &&
-           std::ranges::all_of(now.parts(), sameOverrides);
+    return circuit::sameBoard(m_document.circuit(), m_asked, PartSet::A);
 }
 
 void LivePanels::ask() {
-    if (isDrawnOtherwiseOnly()) return;
+    if (isShownAlready()) return;
     m_asked = m_document.circuit();
     study::StudyRequest request;
     request.flashes = m_document.circuit().run.flashes;
@@ -118,7 +112,7 @@ void LivePanels::showNothing() {
     m_freshFile = true;
     m_freshDrawing = true;
     m_shown.reset();
-    setEcho(nullptr);
+    clearEcho();
     // Nothing of the last file may stay: a part that was chosen, a text that was refused.
     m_panels.hookup.select({});
     m_panels.values.setCircuit({}, PartSet::A);
@@ -133,7 +127,7 @@ void LivePanels::showNothing() {
 void LivePanels::showEmpty() {
     m_freshFile = true; // the first curves of what will be built are shown as those of a file
     m_shown.reset();
-    setEcho(nullptr);
+    clearEcho();
     m_slow.stop();
     m_panels.curves.setCurves(nullptr);
     m_panels.curves.setMessage(tr("Curves come with the first circuit: add parts, or open a file."));
@@ -196,12 +190,12 @@ void LivePanels::activate(const QString& place) {
 }
 
 void LivePanels::clearEcho() {
-    setEcho(nullptr);
+    showEcho(nullptr, false);
 }
 
-void LivePanels::setEcho(std::shared_ptr<const engine::Curves> echo) {
+void LivePanels::showEcho(std::shared_ptr<const engine::Curves> echo, bool ofSecond) {
     m_echo = std::move(echo);
-    m_panels.curves.setEcho(m_echo);
+    m_panels.curves.setEcho(m_echo, ofSecond);
     emit echoChanged(hasEcho());
 }
 

@@ -23,6 +23,11 @@ namespace blinkwright::app {
 class LivePanels : public QObject {
     Q_OBJECT
   public:
+    /// While a hand holds a value, the picture must be quick: the readings show four digits, which this keeps
+    /// right. What stays on the screen after the hand has let go is run again at full accuracy.
+    static constexpr double dragAccuracy = 1e-5;
+    static constexpr double fullAccuracy = 1e-6;
+
     struct Panels {
         widgets::HookupView& hookup;
         widgets::ValuePanel& values;
@@ -36,6 +41,11 @@ class LivePanels : public QObject {
     std::shared_ptr<const study::Study> shown() const { return m_shown; }
     bool hasEcho() const { return m_echo != nullptr; }
     void clearEcho();
+    /// @param ofSecond the curves before a change of what is laid over, not of Set A
+    void showEcho(std::shared_ptr<const engine::Curves> echo, bool ofSecond);
+    /// Whether Set A's next picture is still to come.
+    bool isBusy() const { return m_run.isBusy(); }
+    bool inGesture() const { return m_gesture != 0; }
     void setTheme(const widgets::Theme& theme);
 
   signals:
@@ -43,12 +53,13 @@ class LivePanels : public QObject {
     void refused(const QString& sentence); ///< why a wish was not done
     void studyShown();
     void echoChanged(bool there);
+    void gestureOver();
 
   private:
     void connectPanels();
-    void beginGesture();
+    void beginGesture(circuit::PartSet set);
     void endGesture();
-    void wish(const circuit::ValueRef& which, double value);
+    void wish(circuit::PartSet set, const circuit::ValueRef& which, double value);
     void ask();
     void show(const LiveRun::Outcome& outcome);
     void showCircuit();
@@ -57,9 +68,8 @@ class LivePanels : public QObject {
     void showStudy(std::shared_ptr<const study::Study> study);
     void showGlow();
     void activate(const QString& place);
-    void setEcho(std::shared_ptr<const engine::Curves> echo);
     bool isStale(const LiveRun::Outcome& outcome) const;
-    bool isDrawnOtherwiseOnly() const;
+    bool isShownAlready() const;
 
     Document& m_document;
     Panels m_panels;

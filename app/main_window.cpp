@@ -8,6 +8,8 @@
 #include "app/play_strip.h"
 #include "app/ready_actions.h"
 #include "app/rooms/room_actions.h"
+#include "app/second_set.h"
+#include "app/set_actions.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -65,7 +67,12 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     setAcceptDrops(true);
     QApplication::setAttribute(Qt::AA_DontShowIconsInMenus); // few entries have one: a ragged column
     makeLayout();
-    m_live = new LivePanels(m_document, {*m_hookup, *m_values, *m_curves, *m_readings, *m_findings}, this);
+    const LivePanels::Panels panels{*m_hookup, *m_values, *m_curves, *m_readings, *m_findings};
+    m_live = new LivePanels(m_document, panels, this);
+    m_second = new SecondSet(m_document, *m_live, panels, this);
+    m_setActions = new SetActions(*this, m_document, *m_second, *m_values, m_settings,
+                                  {[this](const QString& title, const Fault& fault) { tell(title, fault); },
+                                   [this](const QString& sentence) { say(sentence); }});
     m_wishes = new HookupWishes(m_document, *m_hookup, this);
     m_hookupActions = new HookupActions(*this, m_document, *m_hookup, *m_wishes);
     m_play = new PlayActions({*this, *m_live, *m_curves, *m_hookup, *m_playStrip}, m_settings);
@@ -83,6 +90,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());
+    menuBar()->addMenu(m_setActions->menu());
     makeViewMenu();
     menuBar()->addMenu(m_play->menu());
     menuBar()->addMenu(m_rooms->menu());
@@ -97,6 +105,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     connect(m_palette, &widgets::PartPalette::chosen, m_hookup, &widgets::HookupView::placePart);
     connect(m_live, &LivePanels::studyShown, this, &MainWindow::showAvailability);
     connect(m_live, &LivePanels::echoChanged, this, &MainWindow::showAvailability);
+    connect(m_second, &SecondSet::changed, this, &MainWindow::showAvailability);
     connect(&m_document, &Document::changed, this, &MainWindow::showRun);
     connect(&m_document, &Document::changed, this, &MainWindow::showTitle);
     connect(&m_document, &Document::changed, this, &MainWindow::showAvailability);

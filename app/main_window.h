@@ -37,6 +37,8 @@ class PlayActions;
 class PlayStrip;
 class ReadyActions;
 class RoomActions;
+class SecondSet;
+class SetActions;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -54,6 +56,8 @@ class MainWindow : public QMainWindow {
     widgets::ValuePanel& values() { return *m_values; }
     widgets::CurvesView& curves() { return *m_curves; }
     widgets::ReadingsView& readings() { return *m_readings; }
+    SecondSet& second() { return *m_second; }
+    SetActions& setActions() { return *m_setActions; }
     ReadyActions& readyActions() { return *m_readyActions; }
     RoomActions& rooms() { return *m_rooms; }
     widgets::FindingsView& findings() { return *m_findings; }
@@ -115,6 +119,8 @@ class MainWindow : public QMainWindow {
     void tell(const QString& title, const Fault& fault);
 
     // export_actions.cpp
+    struct Exported; ///< what an export holds now
+    Exported exported() const;
     void askExport();
 
     Settings& m_settings;
@@ -136,6 +142,8 @@ class MainWindow : public QMainWindow {
     QSplitter* m_bottom = nullptr;
     QLabel* m_report = nullptr;
     LivePanels* m_live = nullptr;
+    SecondSet* m_second = nullptr;
+    SetActions* m_setActions = nullptr;
     PlayStrip* m_playStrip = nullptr;
     PlayActions* m_play = nullptr;
     PinsActions* m_pinsActions = nullptr;

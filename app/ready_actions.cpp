@@ -19,12 +19,6 @@
 
 namespace blinkwright::app {
 
-namespace {
-
-constexpr circuit::PartSet shownSet = circuit::PartSet::A;
-
-} // namespace
-
 ReadyActions::ReadyActions(QWidget& parent, Document& document, Settings& settings, Appearance& appearance,
                            Window window)
     : QObject(&parent), m_parent(parent), m_document(document), m_settings(settings),
@@ -64,6 +58,10 @@ void ReadyActions::showWiringList() {
     if (!m_bench) {
         m_bench = new widgets::BenchDialog(m_appearance.theme(), &m_parent);
         connect(&m_appearance, &Appearance::themeChanged, m_bench, &widgets::BenchDialog::setTheme);
+        connect(m_bench, &widgets::BenchDialog::setChosen, this, [this](circuit::PartSet set) {
+            m_shownSet = set;
+            refresh();
+        });
         connect(m_bench, &widgets::BenchDialog::copyWished, this, &ReadyActions::copyText);
         connect(m_bench, &widgets::BenchDialog::printWished, this, &ReadyActions::print);
         connect(m_bench, &widgets::BenchDialog::pdfWished, this, [this] {
@@ -84,12 +82,12 @@ void ReadyActions::showWiringList() {
 void ReadyActions::refresh() {
     if (m_wiringList) m_wiringList->setEnabled(!m_document.circuit().parts().empty());
     // Ticks are kept while the list is closed too: it follows the document all the time once it was open.
-    if (m_bench) m_bench->showCircuit(m_document.circuit(), shownSet);
+    if (m_bench) m_bench->showCircuit(m_document.circuit(), m_shownSet);
 }
 
 void ReadyActions::copyText() {
     QApplication::clipboard()->setText(
-        QString::fromStdString(study::buildText(m_document.circuit(), shownSet)));
+        QString::fromStdString(study::buildText(m_document.circuit(), m_shownSet)));
     m_window.say(tr("The wiring list is on the clipboard."));
 }
 
@@ -98,12 +96,12 @@ void ReadyActions::print() {
     QPrintDialog dialog(&printer, m_bench);
     dialog.setWindowTitle(tr("Print the wiring list"));
     if (dialog.exec() != QDialog::Accepted) return;
-    widgets::printBuildPage(printer, m_document.circuit(), shownSet);
+    widgets::printBuildPage(printer, m_document.circuit(), m_shownSet);
 }
 
 Result<void> ReadyActions::exportParts(const QString& path) const {
     return writeWhole(
-        path, QByteArray::fromStdString(study::partsCsv(study::partsList(m_document.circuit(), shownSet))));
+        path, QByteArray::fromStdString(study::partsCsv(study::partsList(m_document.circuit(), m_shownSet))));
 }
 
 Result<void> ReadyActions::exportPage(const QString& path) const {
@@ -116,7 +114,7 @@ Result<void> ReadyActions::exportPage(const QString& path) const {
         QPrinter printer(QPrinter::HighResolution);
         printer.setOutputFormat(QPrinter::PdfFormat);
         printer.setOutputFileName(draft.fileName());
-        widgets::printBuildPage(printer, m_document.circuit(), shownSet);
+        widgets::printBuildPage(printer, m_document.circuit(), m_shownSet);
     }
     if (!draft.open(QIODevice::ReadOnly)) return notWritten(path, draft.errorString());
     return writeWhole(path, draft.readAll());

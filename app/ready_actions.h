@@ -55,6 +55,7 @@ class ReadyActions : public QObject {
     Settings& m_settings;
     Appearance& m_appearance;
     Window m_window;
+    circuit::PartSet m_shownSet = circuit::PartSet::A; ///< in the wiring list
     QAction* m_wiringList = nullptr;
     widgets::BenchDialog* m_bench = nullptr; ///< made when first wanted, then kept
 };

@@ -16,6 +16,7 @@ const QString looksKey = QStringLiteral("window/looks");
 const QString barsKey = QStringLiteral("play/bars");
 const QString flickerKey = QStringLiteral("play/answered");
 
+const QString secondKey = QStringLiteral("window/set-b");
 const QString shapesKey = QStringLiteral("hookup/shapes");
 const QString timerKey = QStringLiteral("hookup/timer");
 constexpr char ieeeName[] = "IEEE 315", iecName[] = "IEC 60617", blockName[] = "block",
@@ -94,6 +95,14 @@ void Settings::setSymbolStyle(const widgets::hookup::SymbolStyle& style) {
     using namespace widgets::hookup;
     m_store->setValue(shapesKey, QLatin1String(style.shapes == Shapes::ieee315 ? ieeeName : iecName));
     m_store->setValue(timerKey, QLatin1String(style.timer == TimerLook::block ? blockName : packageName));
+}
+
+bool Settings::secondSetShown() const {
+    return m_store->value(secondKey).toBool();
+}
+
+void Settings::setSecondSetShown(bool on) {
+    m_store->setValue(secondKey, on);
 }
 
 QString Settings::lastFolder() const {

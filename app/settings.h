@@ -42,6 +42,10 @@ class Settings {
     widgets::hookup::SymbolStyle symbolStyle() const;
     void setSymbolStyle(const widgets::hookup::SymbolStyle& style);
 
+    /// Whether Set B is shown beside Set A also where both hold the same.
+    bool secondSetShown() const;
+    void setSecondSetShown(bool on);
+
     /// The folder that file dialogs start in; the user's documents at first.
     QString lastFolder() const;
     void setLastFolder(const QString& folder);

@@ -1,6 +1,6 @@
 #include "app/rooms/room.h"
 
-#include "core/circuit/sets.h"
+#include "core/circuit/set_edits.h"
 
 #include <QEvent>
 #include <QFileDialog>
@@ -67,7 +67,7 @@ void Room::askSoon() {
 void Room::follow() {
     m_pause.stop();
     m_stale = false;
-    m_frame->setSetsDiffer(circuit::setsDiffer(circuit()));
+    m_frame->setSetsDiffer(!circuit::setsAgree(circuit()));
     if (!circuit().parts().empty()) return ask();
     m_task.cancel();
     clear();

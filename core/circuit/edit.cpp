@@ -304,9 +304,15 @@ Edit setValue(const Circuit& circuit, PartSet set, PartId part, std::string key,
             group.edits.push_back(single(edits::SetValue{Layer::setB, ref.part, ref.key, value}));
             continue;
         }
+        if (overridden(circuit.overrides(PartSet::A, ref.part), ref.key)) {
+            // Where A has a value of its own, what the part states is B's: it must stay.
+            const auto b = circuit.value(PartSet::B, ref.part, ref.key);
+            group.edits.push_back(single(
+                edits::SetValue{Layer::setA, ref.part, ref.key, b ? std::nullopt : std::optional(value)}));
+            if (!b) continue;
+            group.edits.push_back(single(edits::SetValue{Layer::setB, ref.part, ref.key, b}));
+        }
         group.edits.push_back(single(edits::SetValue{Layer::part, ref.part, ref.key, value}));
-        if (overridden(circuit.overrides(PartSet::A, ref.part), ref.key))
-            group.edits.push_back(single(edits::SetValue{Layer::setA, ref.part, ref.key, std::nullopt}));
     }
     return group.edits.size() == 1 ? std::move(group.edits.front()) : single(std::move(group));
 }

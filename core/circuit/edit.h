@@ -96,8 +96,8 @@ Result<Edit> apply(Circuit& circuit, const Edit& edit);
 /// What the edit does, in human words for the undo list: "Set R1 to 4.7 kΩ".
 std::string describe(const Circuit& circuit, const Edit& edit);
 
-/// The edit that sets a value as seen in a set. Set A writes the part itself and drops an override under A;
-/// Set B writes an override. Values tied to this one move along.
+/// The edit that sets a value as seen in a set. Set A writes the part itself and drops an override under A
+/// (Set B keeps what it has); Set B writes an override. Values tied to this one move along.
 Edit setValue(const Circuit& circuit, PartSet set, PartId part, std::string key, Value value);
 
 } // namespace blinkwright::circuit

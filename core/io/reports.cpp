@@ -103,30 +103,70 @@ std::string findingsJson(const std::vector<study::Finding>& findings) {
     return written(json);
 }
 
-std::string curvesCsv(const engine::Curves& curves) {
-    std::string csv = "time [s],output [V],capacitor [V]";
-    for (const auto& lamp : curves.lamps) csv += ',' + csvField(lamp.ref + " current [A]");
-    csv += "\r\n";
+namespace {
+
+/// One run's columns of a table.
+class CurvesColumns {
+  public:
+    CurvesColumns(const engine::Curves& curves, std::string before)
+        : m_curves(curves), m_before(std::move(before)) {}
+
+    std::size_t rows() const { return m_curves.time_s.size(); }
+    void addHeads(std::string& csv) const {
+        csv += csvField(m_before + "time [s]") + ',' + csvField(m_before + "output [V]") + ',' +
+               csvField(m_before + "capacitor [V]");
+        for (const auto& lamp : m_curves.lamps) csv += ',' + csvField(m_before + lamp.ref + " current [A]");
+    }
+    void addRow(std::string& csv, std::size_t k) const {
+        const bool there = k < rows();
+        if (there) csv += units::shortest(m_curves.time_s[k]);
+        add(csv, there, m_curves.output_V, k);
+        add(csv, there, m_curves.capacitor_V, k);
+        for (const auto& lamp : m_curves.lamps) add(csv, there, lamp.current_A, k);
+    }
+
+  private:
     // Nine digits tell more than any instrument; a time keeps all, so that no two moments fall together.
-    const auto add = [&](double value) {
+    static void add(std::string& csv, bool there, const std::vector<double>& values, std::size_t k) {
+        csv += ',';
+        if (!there || !std::isfinite(values[k])) return;
         char digits[32];
         const auto end =
-            std::to_chars(digits, digits + sizeof digits, value, std::chars_format::general, 9).ptr;
-        if (std::isfinite(value)) csv.append(digits, end);
-    };
-    for (std::size_t k = 0; k < curves.time_s.size(); ++k) {
-        csv += units::shortest(curves.time_s[k]);
-        csv += ',';
-        add(curves.output_V[k]);
-        csv += ',';
-        add(curves.capacitor_V[k]);
-        for (const auto& lamp : curves.lamps) {
-            csv += ',';
-            add(lamp.current_A[k]);
+            std::to_chars(digits, digits + sizeof digits, values[k], std::chars_format::general, 9).ptr;
+        csv.append(digits, end);
+    }
+    const engine::Curves& m_curves;
+    std::string m_before;
+};
+
+std::string csvOf(const std::vector<CurvesColumns>& runs) {
+    std::string csv;
+    std::size_t rows = 0;
+    for (const CurvesColumns& run : runs) {
+        if (&run != runs.data()) csv += ',';
+        run.addHeads(csv);
+        rows = std::max(rows, run.rows());
+    }
+    csv += "\r\n";
+    for (std::size_t k = 0; k < rows; ++k) {
+        for (const CurvesColumns& run : runs) {
+            if (&run != runs.data()) csv += ',';
+            run.addRow(csv, k);
         }
         csv += "\r\n";
     }
     return csv;
+}
+
+} // namespace
+
+std::string curvesCsv(const engine::Curves& curves) {
+    return csvOf({{curves, ""}});
+}
+
+std::string curvesCsv(const engine::Curves& curves, const engine::Curves& second,
+                      const std::string& secondName) {
+    return csvOf({{curves, ""}, {second, secondName + " "}});
 }
 
 } // namespace blinkwright::io

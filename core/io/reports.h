@@ -17,5 +17,9 @@ std::string readingsJson(const study::Readings& readings, const std::vector<stud
 std::string findingsJson(const std::vector<study::Finding>& findings);
 /// RFC 4180, decimal point: `time [s],output [V],capacitor [V],D1 current [A]`; CRLF line ends.
 std::string curvesCsv(const engine::Curves& curves);
+/// Two runs side by side, each with its own times, since those are where each one's solver needed them:
+/// `time [s],...,Set B time [s],Set B output [V],...`. The shorter one's fields are empty at the end.
+std::string curvesCsv(const engine::Curves& curves, const engine::Curves& second,
+                      const std::string& secondName);
 
 } // namespace blinkwright::io

@@ -1,5 +1,7 @@
 #include "core/study/wiring_list.h"
 
+#include "core/circuit/set_edits.h"
+
 #include "core/base/csv.h"
 #include "core/study/cause.h"
 #include "core/study/part_words.h"
@@ -232,8 +234,14 @@ std::string partsText(const std::vector<PartsRow>& rows) {
     return text;
 }
 
+std::string setHeading(const Circuit& circuit, circuit::PartSet set) {
+    if (circuit::setsAgree(circuit)) return {};
+    return set == circuit::PartSet::A ? "Values of Set A" : "Values of Set B";
+}
+
 std::string buildText(const Circuit& circuit, circuit::PartSet set) {
     std::string text = circuit.title.empty() ? "" : circuit.title + "\n\n";
+    if (const std::string heading = setHeading(circuit, set); !heading.empty()) text += heading + "\n\n";
     text += "Parts\n" + partsText(partsList(circuit, set)) + "\nWiring\n";
     int number = 0;
     for (const BuildStep& step : wiringList(circuit, set))

@@ -40,6 +40,9 @@ std::string partsCsv(const std::vector<PartsRow>& rows);
 /// `2 x resistor 33 kΩ, 5 %, 250 mW (orange orange orange gold): R1, R2`, a line a row.
 std::string partsText(const std::vector<PartsRow>& rows);
 
+/// `Values of Set B`; empty where both sets hold the same and so need no telling apart.
+std::string setHeading(const circuit::Circuit& circuit, circuit::PartSet set);
+
 /// Title, parts list and numbered steps as plain text.
 std::string buildText(const circuit::Circuit& circuit, circuit::PartSet set);
 

@@ -7,6 +7,7 @@
 #include "app/live_panels.h"
 #include "app/main_window.h"
 #include "app/settings.h"
+#include "core/circuit/set_edits.h"
 #include "core/io/circuit_file.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/values/value_panel.h"
@@ -62,10 +63,15 @@ double ownWork_ms() {
     return 1e3 * static_cast<double>(now.tv_sec) + 1e-6 * static_cast<double>(now.tv_nsec);
 }
 
-/// The sample, with its curves to begin as asked.
+/// The sample, with its curves to begin as asked, and nothing for Set B, which is not shown then.
 QString sampleBeginning(const QTemporaryDir& folder, circuit::Begin begin) {
     circuit::Circuit circuit = checked(io::readCircuit(checked(io::readBytes(sample, io::maxCircuitBytes))));
     circuit.run.begin = begin;
+    if (!circuit::setsAgree(circuit)) {
+        const circuit::Edit same =
+            checked(circuit::copySet(circuit, circuit::PartSet::A, circuit::PartSet::B));
+        checked(circuit::apply(circuit, same));
+    }
     const QString path = folder.filePath("sample.blinkwright");
     QFile file(path);
     if (!file.open(QIODevice::WriteOnly) ||

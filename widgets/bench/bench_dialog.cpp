@@ -2,7 +2,9 @@
 
 #include "core/study/wiring_list.h"
 
+#include <QComboBox>
 #include <QDialogButtonBox>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QListWidget>
@@ -95,7 +97,22 @@ class BenchDialog::Private {
         add("pdf", tr("Save as P&DF…"), &BenchDialog::pdfWished);
         add("csv", tr("&Export parts as CSV…"), &BenchDialog::exportWished);
         connect(buttons, &QDialogButtonBox::rejected, &q, &QDialog::reject);
+        sets = new QComboBox;
+        sets->setObjectName(QStringLiteral("set"));
+        sets->addItem(tr("Set A"), static_cast<int>(circuit::PartSet::A));
+        sets->addItem(tr("Set B"), static_cast<int>(circuit::PartSet::B));
+        sets->setAccessibleName(tr("Set whose values are listed"));
+        auto* setLabel = new QLabel(tr("&Values of"));
+        setLabel->setBuddy(sets);
+        connect(sets, &QComboBox::activated, &q, [this](int index) {
+            emit q.setChosen(static_cast<circuit::PartSet>(sets->itemData(index).toInt()));
+        });
+        auto* choice = new QHBoxLayout;
+        choice->addWidget(setLabel);
+        choice->addWidget(sets);
+        choice->addStretch(1);
         auto* whole = new QVBoxLayout(&q);
+        whole->addLayout(choice);
         whole->addWidget(both, 1);
         whole->addWidget(buttons);
     }
@@ -141,6 +158,7 @@ class BenchDialog::Private {
     static QString tr(const char* text) { return BenchDialog::tr(text); }
 
     BenchDialog& q;
+    QComboBox* sets = nullptr;
     QListWidget* list = nullptr;
     QLabel* progress = nullptr;
     QTableWidget* parts = nullptr;
@@ -160,6 +178,7 @@ BenchDialog::BenchDialog(const Theme& theme, QWidget* parent)
 BenchDialog::~BenchDialog() = default;
 
 void BenchDialog::showCircuit(const circuit::Circuit& circuit, circuit::PartSet set) {
+    d->sets->setCurrentIndex(d->sets->findData(static_cast<int>(set)));
     d->showSteps(study::wiringList(circuit, set));
     d->showParts(study::partsList(circuit, set));
     for (QPushButton* button : d->needCircuit) button->setEnabled(!circuit.parts().empty());

@@ -26,6 +26,7 @@ class BenchDialog : public QDialog {
     int steps() const;
 
   signals:
+    void setChosen(blinkwright::circuit::PartSet set);
     void copyWished();
     void printWished();
     void pdfWished();

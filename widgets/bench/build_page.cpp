@@ -19,6 +19,8 @@ QString escaped(const std::string& text) {
 
 QString pageHtml(const circuit::Circuit& circuit, circuit::PartSet set) {
     QString html = QStringLiteral("<h2>%1</h2>").arg(escaped(circuit.title));
+    if (const std::string heading = study::setHeading(circuit, set); !heading.empty())
+        html += QStringLiteral("<p>%1</p>").arg(escaped(heading));
     html +=
         QStringLiteral("<h3>%1</h3><table cellpadding='2' width='100%'>").arg(tr("Parts").toHtmlEscaped());
     for (const study::PartsRow& row : study::partsList(circuit, set)) {

@@ -43,24 +43,34 @@ QColor withContrast(const QColor& colour, const QColor& paper, double ratio) {
     return best.isValid() ? best : QColor(darken ? Qt::black : Qt::white);
 }
 
+namespace {
+/// The colour of the lamp that is the `twin`th of its colour, counted from 0.
+QColor twinColour(const Theme& theme, QColor own, int twin) {
+    if (const int turn = twin / 3; turn > 0 && own.hslHueF() >= 0)
+        own = QColor::fromHslF(static_cast<float>(std::fmod(own.hslHueF() + 0.06 * turn, 1.0)),
+                               own.hslSaturationF(), own.lightnessF());
+    // A colour that is legible stays as it is; twins stand out more than it where there is room, else less.
+    const double ratio = std::max(leastContrast, contrast(own, theme.paper));
+    const double away = ratio < roomAbove ? 1.0 : -1.0;
+    const double part = std::pow(twin % 3 == 1 ? 1.9 : twin % 3 == 2 ? 1.38 : 1.0, away);
+    const bool keep = twin % 3 == 0 && contrast(own, theme.paper) >= leastContrast;
+    return keep ? own : withContrast(own, theme.paper, std::max(leastContrast, ratio * part));
+}
+} // namespace
+
 std::vector<QColor> lampCurveColours(const Theme& theme, const std::vector<std::string>& colours) {
     std::map<std::string, int> seen;
     std::vector<QColor> out;
     out.reserve(colours.size());
-    for (const std::string& name : colours) {
-        const int twin = seen[name]++;
-        QColor own = theme.lamp(QString::fromStdString(name));
-        if (const int turn = twin / 3; turn > 0 && own.hslHueF() >= 0)
-            own = QColor::fromHslF(static_cast<float>(std::fmod(own.hslHueF() + 0.06 * turn, 1.0)),
-                                   own.hslSaturationF(), own.lightnessF());
-        // A colour that is legible stays as it is; twins stand out more than it where there is room, else
-        // less.
-        const double ratio = std::max(leastContrast, contrast(own, theme.paper));
-        const double away = ratio < roomAbove ? 1.0 : -1.0;
-        const double part = std::pow(twin % 3 == 1 ? 1.9 : twin % 3 == 2 ? 1.38 : 1.0, away);
-        const bool keep = twin % 3 == 0 && contrast(own, theme.paper) >= leastContrast;
-        out.push_back(keep ? own : withContrast(own, theme.paper, std::max(leastContrast, ratio * part)));
-    }
+    for (const std::string& name : colours)
+        out.push_back(twinColour(theme, theme.lamp(QString::fromStdString(name)), seen[name]++));
+    return out;
+}
+
+std::vector<QColor> lampCurveColours(const Theme& theme, const QColor& own, std::size_t count) {
+    std::vector<QColor> out;
+    out.reserve(count);
+    for (std::size_t k = 0; k < count; ++k) out.push_back(twinColour(theme, own, static_cast<int>(k)));
     return out;
 }
 

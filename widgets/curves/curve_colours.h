@@ -22,5 +22,7 @@ QColor withContrast(const QColor& colour, const QColor& paper, double ratio);
 /// the lamp's name is written in it); lamps of one colour differ in lightness, and from the fourth on in hue
 /// too.
 std::vector<QColor> lampCurveColours(const Theme& theme, const std::vector<std::string>& colours);
+/// The same for so many lamps that are all drawn in one colour, that of their set.
+std::vector<QColor> lampCurveColours(const Theme& theme, const QColor& own, std::size_t count);
 
 } // namespace blinkwright::widgets

@@ -52,7 +52,7 @@ QFont pageFont(int size_px, bool bold = false) {
 /// The page: where title, values and strips stand, in layout pixels, and the strips themselves.
 class Page {
   public:
-    Page(const engine::Curves& curves, const CurvesPage& page, double scale)
+    Page(const PageCurves& curves, const CurvesPage& page, double scale)
         : m_page(page), m_size(std::max(160, pixels(page.width_mm)), std::max(160, pixels(page.height_mm))) {
         const int width = m_size.width() - 2 * pageMargin;
         const auto place = [&](const QString& text, const QFont& font, int top) {
@@ -71,13 +71,24 @@ class Page {
         m_plot.setTheme(paperTheme());
         m_plot.resize(m_strips.size());
         m_plot.layOut(m_strips.height());
-        const bool any = curves.time_s.size() > 1 && curves.time_s.back() > curves.time_s.front();
-        const Span span = any ? Span{curves.time_s.front(), curves.time_s.back()} : Span{0, 1};
+        const auto drawn = [](const engine::Curves* c) {
+            return c && c->time_s.size() > 1 && c->time_s.back() > c->time_s.front() ? c : nullptr;
+        };
+        StripSources sources;
+        sources.curves = drawn(curves.first);
+        sources.second = drawn(curves.second);
+        std::optional<Span> all;
+        for (const engine::Curves* c : {sources.curves, sources.second})
+            if (c)
+                all =
+                    all ? Span{std::min(all->begin, c->time_s.front()), std::max(all->end, c->time_s.back())}
+                        : Span{c->time_s.front(), c->time_s.back()};
+        const Span span = all.value_or(Span{0, 1});
+        m_plot.setSecondName(curves.secondName, curves.secondBrief);
         const int columns = static_cast<int>(m_strips.width() * scale);
         const int height = static_cast<int>(m_strips.height() / 3 * scale);
         m_plot.setVisibleSpan(span);
-        m_plot.setPicture(
-            stripPicture(any ? &curves : nullptr, nullptr, span, columns, {height, height, height}), any);
+        m_plot.setPicture(stripPicture(sources, span, columns, {height, height, height}), all.has_value());
     }
     QSize size() const { return m_size; }
 
@@ -121,7 +132,7 @@ class Page {
 };
 
 /// What is to be written; the file itself comes last, so that nothing half done ever stands in it.
-Result<QByteArray> rendered(const engine::Curves& curves, const CurvesPage& page, PageFormat format) {
+Result<QByteArray> rendered(const PageCurves& curves, const CurvesPage& page, PageFormat format) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -162,12 +173,12 @@ Result<QByteArray> rendered(const engine::Curves& curves, const CurvesPage& page
 
 } // namespace
 
-QImage curvesPicture(const engine::Curves& curves, const CurvesPage& page) {
+QImage curvesPicture(const PageCurves& curves, const CurvesPage& page) {
     const double scale = std::max(page.dpi, 24) / layoutDpi;
     return Page(curves, page, scale).image(scale);
 }
 
-Result<void> exportCurves(const engine::Curves& curves, const CurvesPage& page, PageFormat format,
+Result<void> exportCurves(const PageCurves& curves, const CurvesPage& page, PageFormat format,
                           const QString& path) {
     const Result<QByteArray> bytes = rendered(curves, page, format);
     if (!bytes) return Fault{path.toStdString(), bytes.fault().text};

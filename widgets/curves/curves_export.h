@@ -17,10 +17,23 @@ struct CurvesPage {
     int dpi = 300; ///< PNG only
 };
 
+/// The curves of a page: of Set A, of the set that is laid over, or of both. Null for what is not there.
+struct PageCurves {
+    PageCurves() = default;
+    PageCurves(const engine::Curves& only) : first(&only) {}
+    PageCurves(const engine::Curves* a, const engine::Curves* b, QString name, QString briefName)
+        : first(a), second(b), secondName(std::move(name)), secondBrief(std::move(briefName)) {}
+
+    const engine::Curves* first = nullptr;
+    const engine::Curves* second = nullptr;
+    QString secondName = {};  ///< in the keys
+    QString secondBrief = {}; ///< after a lamp's name
+};
+
 enum class PageFormat { png, svg, pdf };
 
-Result<void> exportCurves(const engine::Curves& curves, const CurvesPage& page, PageFormat format,
+Result<void> exportCurves(const PageCurves& curves, const CurvesPage& page, PageFormat format,
                           const QString& path);
-QImage curvesPicture(const engine::Curves& curves, const CurvesPage& page);
+QImage curvesPicture(const PageCurves& curves, const CurvesPage& page);
 
 } // namespace blinkwright::widgets

@@ -26,6 +26,16 @@ Span wholeSpan(const engine::Curves& c) {
 bool drawable(const CurvesView::Shared& c) {
     return c && c->time_s.size() > 1 && c->time_s.back() > c->time_s.front();
 }
+/// The span of the curves that can be drawn, all together.
+std::optional<Span> spanOf(std::initializer_list<CurvesView::Shared> all) {
+    std::optional<Span> span;
+    for (const CurvesView::Shared& c : all) {
+        if (!drawable(c)) continue;
+        const Span own = wholeSpan(*c);
+        span = span ? Span{std::min(span->begin, own.begin), std::max(span->end, own.end)} : own;
+    }
+    return span;
+}
 } // namespace
 
 class CurvesView::Private : public QObject {
@@ -56,22 +66,23 @@ class CurvesView::Private : public QObject {
     Span fitted() const {
         // The echo holds the time axis still while a value is dragged, so that what moves is the curve; only
         // a rate that has doubled or halved since then takes the axis along.
-        if (!drawable(curves)) return drawable(echo) ? wholeSpan(*echo) : Span{0, 1};
-        const Span own = wholeSpan(*curves);
+        const std::optional<Span> now = spanOf({curves, second});
+        if (!now) return drawable(echo) ? wholeSpan(*echo) : Span{0, 1};
+        const Span own = *now;
         if (!drawable(echo)) return own;
-        const Span old = wholeSpan(*echo);
+        const Span old = *spanOf({echo, echoOfSecond ? curves : second});
         const double ratio = own.length() / old.length();
         return ratio >= 0.5 && ratio <= 2 ? old : own;
     }
     /// Everything that there is to see: how far zooming out and panning go.
     Span reach() const {
-        Span all = drawable(curves) ? wholeSpan(*curves) : Span{0, 1};
+        const Span all = spanOf({curves, second}).value_or(Span{0, 1});
         const Span fit = fitted();
         return {std::min(all.begin, fit.begin), std::max(all.end, fit.end)};
     }
     void dataChanged(int wait_ms = 0) {
-        if (!chosen || !drawable(curves) || shown.end <= curves->time_s.front() ||
-            shown.begin >= curves->time_s.back()) {
+        const std::optional<Span> all = spanOf({curves, second});
+        if (!chosen || !all || shown.end <= all->begin || shown.begin >= all->end) {
             chosen = false;
             shown = fitted();
         }
@@ -118,20 +129,20 @@ class CurvesView::Private : public QObject {
         const int columns = static_cast<int>(std::max(64, plot->width()) * plot->devicePixelRatioF());
         const auto values = [](const Shared& c) { return c ? c->time_s.size() * (4 + c->lamps.size()) : 0; };
         ++serial;
-        if (values(curves) + values(echo) <= valuesAtOnce) {
+        const StripSources sources{curves.get(), echo.get(), second.get(), echoOfSecond};
+        if (values(curves) + values(echo) + values(second) <= valuesAtOnce) {
             const Cut cut{echo, shown, columns, plot->stripHeights()};
             // While a value is dragged, its echo stays as it is.
             const StripPicture* before = drawable(echo) && cut == lastCut ? &lastPicture : nullptr;
-            lastPicture = stripPicture(curves.get(), echo.get(), shown, columns, cut.heights, before);
+            lastPicture = stripPicture(sources, shown, columns, cut.heights, before);
             lastCut = cut;
             put(lastPicture, shown, atOnce);
             return;
         }
         QThreadPool::globalInstance()->start([self = QPointer<Private>(this), app = qApp, columns,
-                                              span = shown, front = curves, back = echo, mine = serial,
-                                              heights = plot->stripHeights()] {
-            auto picture =
-                std::make_shared<StripPicture>(stripPicture(front.get(), back.get(), span, columns, heights));
+                                              span = shown, kept = std::array{curves, echo, second}, sources,
+                                              mine = serial, heights = plot->stripHeights()] {
+            auto picture = std::make_shared<StripPicture>(stripPicture(sources, span, columns, heights));
             QMetaObject::invokeMethod(app, [self, picture, span, mine] {
                 if (self && self->serial == mine) self->put(*picture, span, true);
             });
@@ -139,7 +150,7 @@ class CurvesView::Private : public QObject {
     }
     void put(const StripPicture& picture, Span span, bool atOnce) {
         plot->setVisibleSpan(span);
-        plot->setPicture(picture, drawable(curves));
+        plot->setPicture(picture, drawable(curves) || drawable(second));
         plot->setMoment(momentNow(), false);
         plot->redraw(atOnce);
         describe();
@@ -195,6 +206,11 @@ class CurvesView::Private : public QObject {
                 text += QStringLiteral(", %1 %2").arg(QString::fromStdString(curves->lamps[k].ref),
                                                       plot->valueText(Strip::lamps, m->lamps_A[k]));
             text += QStringLiteral(". ");
+            if (drawable(second))
+                text += CurvesView::tr("%1 is laid over, from %2 to %3: output up to %4. ")
+                            .arg(plot->secondName(), plot->timeText(second->time_s.front()),
+                                 plot->timeText(second->time_s.back()),
+                                 plot->valueText(Strip::output, peak(second->output_V)));
             text +=
                 CurvesView::tr("Arrow keys move the moment line, brackets go from switching to switching, "
                                "plus and minus zoom, F fits.");
@@ -339,7 +355,8 @@ class CurvesView::Private : public QObject {
 
     CurvesView* q;
     StripPlot* plot;
-    Shared curves, echo;
+    Shared curves, echo, second;
+    bool echoOfSecond = false;
     Span shown{0, 1};
     bool chosen = false;
     bool dirty = true, queued = false;
@@ -373,11 +390,19 @@ void CurvesView::setCurves(Shared curves) {
     d->dataChanged();
 }
 
-void CurvesView::setEcho(Shared curves) {
-    if (d->echo == curves) return;
+void CurvesView::setSecond(Shared curves, const QString& name, const QString& brief) {
+    d->plot->setSecondName(name, brief);
+    if (d->second == curves) return d->soon();
+    d->second = std::move(curves);
+    d->dataChanged();
+}
+
+void CurvesView::setEcho(Shared curves, bool ofSecond) {
+    if (d->echo == curves && d->echoOfSecond == ofSecond) return;
     d->echo = std::move(curves);
+    d->echoOfSecond = ofSecond;
     // As a drag begins it lies under the very curves that are shown: the first new ones will show it.
-    d->dataChanged(d->echo && d->echo == d->curves ? echoWait_ms : 0);
+    d->dataChanged(d->echo && d->echo == (ofSecond ? d->second : d->curves) ? echoWait_ms : 0);
 }
 
 void CurvesView::setMessage(const QString& text) {

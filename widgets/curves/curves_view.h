@@ -20,10 +20,14 @@ class CurvesView : public QWidget {
     void setTheme(const Theme& theme);
     /// New curves of Set A; the visible span is kept if the user has chosen one, else fitted.
     void setCurves(Shared curves);
+    /// Curves of Set B, or of another circuit, laid over those of Set A; null takes them away.
+    /// @param name of them in the keys, @param brief the same after a lamp's name: `D1 in B`
+    void setSecond(Shared curves, const QString& name = {}, const QString& brief = {});
     /// Curves shown pale behind; null takes them away. While they are there, the fitted span is theirs
     /// (unless the new curves are more than twice or less than half as long), so that a drag moves the curves
     /// and not the axis.
-    void setEcho(Shared curves);
+    /// @param ofSecond they are those of the curves that are laid over
+    void setEcho(Shared curves, bool ofSecond = false);
     void setMessage(const QString& text); ///< shown over empty strips: why there are no curves
 
     double moment_s() const;

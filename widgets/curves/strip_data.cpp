@@ -88,6 +88,18 @@ void takeExtremes(const engine::Curves& c, std::array<Extremes, stripCount>& e) 
     for (const engine::LampTrace& lamp : c.lamps) e[2].take(lamp.current_A);
 }
 
+/// Whether two boards switch at levels that a strip shows apart; either may lie anywhere along its run.
+bool levelsDiffer(const engine::Curves& a, const engine::Curves& b, double range) {
+    constexpr double visible = 0.01; // of the strip: some two pixels
+    const auto apart = [&](const std::vector<double>& x, const std::vector<double>& y) {
+        if (x.empty() || y.empty()) return x.empty() != y.empty();
+        const auto [lowX, highX] = std::minmax_element(x.begin(), x.end());
+        const auto [lowY, highY] = std::minmax_element(y.begin(), y.end());
+        return std::max(std::abs(*lowX - *lowY), std::abs(*highX - *highY)) > visible * range;
+    };
+    return apart(a.upperLevel_V, b.upperLevel_V) || apart(a.lowerLevel_V, b.lowerLevel_V);
+}
+
 } // namespace
 
 StripPoints thinned(const std::vector<double>& time_s, const std::vector<double>& value, Span visible,
@@ -145,10 +157,18 @@ double roundedTop(double high) {
 
 StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* echo, Span visible, int columns,
                           std::array<int, stripCount> heights_px, const StripPicture* before) {
+    return stripPicture({curves, echo, nullptr, false}, visible, columns, heights_px, before);
+}
+
+StripPicture stripPicture(const StripSources& sources, Span visible, int columns,
+                          std::array<int, stripCount> heights_px, const StripPicture* before) {
+    const auto [curves, echo, second, echoOfSecond] = sources;
     StripPicture picture;
+    picture.echoOfSecond = echoOfSecond;
     std::array<Extremes, stripCount> extremes;
     if (curves) takeExtremes(*curves, extremes);
     if (echo) takeExtremes(*echo, extremes);
+    if (second) takeExtremes(*second, extremes);
     std::array<double, stripCount> tolerance{};
     for (std::size_t s = 0; s < stripCount; ++s) {
         picture.ranges[s] = rounded(extremes[s]);
@@ -169,16 +189,18 @@ StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* ec
             out.lamps.push_back({lamp.ref, lamp.colour, -1, one(lamp.current_A, 2)});
     };
     if (curves) cut(*curves, picture.curves, true);
+    if (second)
+        cut(*second, picture.second, !curves || levelsDiffer(*curves, *second, picture.ranges[1].length()));
     if (echo) {
+        const engine::Curves* owner = echoOfSecond ? second : curves;
         if (before && before->ranges == picture.ranges)
             picture.echo = before->echo;
         else
             cut(*echo, picture.echo, false);
         for (LampPoints& lamp : picture.echo.lamps) lamp.twin = -1;
-        for (std::size_t k = 0; curves && k < echo->lamps.size(); ++k)
-            for (std::size_t j = 0; j < curves->lamps.size(); ++j)
-                if (curves->lamps[j].id == echo->lamps[k].id)
-                    picture.echo.lamps[k].twin = static_cast<int>(j);
+        for (std::size_t k = 0; owner && k < echo->lamps.size(); ++k)
+            for (std::size_t j = 0; j < owner->lamps.size(); ++j)
+                if (owner->lamps[j].id == echo->lamps[k].id) picture.echo.lamps[k].twin = static_cast<int>(j);
     }
     return picture;
 }

@@ -44,7 +44,8 @@ inline constexpr std::size_t stripCount = 3;
 struct LampPoints {
     std::string ref;
     std::string colour;
-    int twin = -1; ///< in an echo: the index of the same lamp among the curves, -1 if it is there no more
+    int twin =
+        -1; ///< in an echo: the index of the same lamp among its set's curves, -1 if it is there no more
     StripPoints points;
 };
 struct CurvePoints {
@@ -53,14 +54,25 @@ struct CurvePoints {
 };
 struct StripPicture {
     CurvePoints curves;
+    CurvePoints second;                  ///< of the set that is laid over; levels only where they differ
     CurvePoints echo;                    ///< levels are left out
-    std::array<Span, stripCount> ranges; ///< rounded, curves and echo together; begin is 0 or negative
+    bool echoOfSecond = false;           ///< whose echo it is
+    std::array<Span, stripCount> ranges; ///< rounded, all curves together; begin is 0 or negative
 };
 
-/// @param curves, echo may be null.
+/// What is to be drawn; each may be null.
+struct StripSources {
+    const engine::Curves* curves = nullptr; ///< Set A
+    const engine::Curves* echo = nullptr;
+    const engine::Curves* second = nullptr; ///< the set that is laid over
+    bool echoOfSecond = false;
+};
+
 /// @param heights_px heights of the strips, for the tolerance.
 /// @param before a picture with the same echo, span, columns and heights, or null: its echo is taken over
 /// (its points shared) where the ranges have stayed, too.
+StripPicture stripPicture(const StripSources& sources, Span visible, int columns,
+                          std::array<int, stripCount> heights_px, const StripPicture* before = nullptr);
 StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* echo, Span visible, int columns,
                           std::array<int, stripCount> heights_px, const StripPicture* before = nullptr);
 

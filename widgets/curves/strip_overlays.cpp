@@ -37,16 +37,25 @@ void StripCaptions::drawCaption(QCPPainter* painter, Strip strip, const QString&
 void StripCaptions::draw(QCPPainter* painter) {
     const Theme& theme = m_plot->theme();
     painter->setFont(m_plot->smallFont());
-    std::vector<Key> lamps;
+    std::vector<Key> sets, lamps; // the sets are named where there are two
+    const bool both = m_plot->hasSecond();
+    if (both && m_plot->hasFirst()) sets.push_back({tr("Set A"), theme.setA, 2.5});
+    if (both) sets.push_back({m_plot->secondName(), theme.setB, 2.5});
+    const auto lampName = [&](const LampPoints& lamp, const QString& set) {
+        const QString ref = QString::fromStdString(lamp.ref);
+        return both ? tr("%1 in %2").arg(ref, set) : ref;
+    };
     for (std::size_t k = 0; k < m_plot->lamps().size(); ++k)
-        lamps.push_back({QString::fromStdString(m_plot->lamps()[k].ref), m_plot->lampColours()[k], 2.5});
+        lamps.push_back({lampName(m_plot->lamps()[k], tr("A")), m_plot->lampColours()[k], both ? 1.5 : 2.5});
+    for (std::size_t k = 0; k < m_plot->secondLamps().size(); ++k)
+        lamps.push_back(
+            {lampName(m_plot->secondLamps()[k], m_plot->secondBrief()), m_plot->secondLampColours()[k], 3.5});
     const auto title = [this](Strip strip, const QString& what) {
         return m_plot->hasCurves() ? tr("%1 (%2)").arg(what, m_plot->scale(strip).unitText()) : what;
     };
-    drawCaption(painter, Strip::output, title(Strip::output, tr("Output, pin 3")), {});
-    drawCaption(painter, Strip::capacitor, title(Strip::capacitor, tr("Timing capacitor")),
-                m_plot->hasCurves() ? std::vector<Key>{{tr("switching levels"), theme.level, 1.0}}
-                                    : std::vector<Key>{});
+    drawCaption(painter, Strip::output, title(Strip::output, tr("Output, pin 3")), sets);
+    if (m_plot->hasCurves()) sets.push_back({tr("switching levels"), theme.level, 1.0});
+    drawCaption(painter, Strip::capacitor, title(Strip::capacitor, tr("Timing capacitor")), sets);
     drawCaption(painter, Strip::lamps,
                 m_plot->hasCurves() && lamps.empty() ? tr("Lamp current: no lamp here")
                                                      : title(Strip::lamps, tr("Lamp current")),

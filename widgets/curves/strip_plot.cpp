@@ -10,6 +10,7 @@ namespace blinkwright::widgets {
 
 namespace {
 constexpr double curveWidth = 1.5;
+constexpr double secondLampWidth = 2.5; // told apart by more than its colour, which a lamp of Set A may have
 constexpr double levelWidth = 1.1;      // on a page; at 1 the plot takes a hairline, which is lost in print
 constexpr double headroom = 0.05;       // of a strip's range, so that a curve at its end is not cut in half
 constexpr qsizetype densePoints = 2500; // about 3 ms of wide antialiased lines at 1200 by 800
@@ -31,6 +32,7 @@ StripPlot::StripPlot(QWidget* parent, Use use)
     setMouseTracking(true);
     addLayer("echo", layer("main"), limBelow);
     addLayer("levels", layer("main"), limBelow);
+    addLayer("second", layer("main"), limBelow);
     addLayer("captions", layer("axes"), limAbove);
     addLayer("moment", layer("captions"), limAbove);
 
@@ -64,6 +66,10 @@ StripPlot::StripPlot(QWidget* parent, Use use)
     m_echoCapacitor = addTrace(Strip::capacitor, "echo");
     m_upper = addTrace(Strip::capacitor, "levels");
     m_lower = addTrace(Strip::capacitor, "levels");
+    m_secondUpper = addTrace(Strip::capacitor, "second");
+    m_secondLower = addTrace(Strip::capacitor, "second");
+    m_secondOutput = addTrace(Strip::output, "second");
+    m_secondCapacitor = addTrace(Strip::capacitor, "second");
     m_output = addTrace(Strip::output, "main");
     m_capacitor = addTrace(Strip::capacitor, "main");
     m_captions = new StripCaptions(this);
@@ -144,24 +150,33 @@ void StripPlot::paintGraphs() {
     std::vector<std::string> names;
     for (const LampPoints& lamp : m_lamps) names.push_back(lamp.colour);
     m_lampColours = lampCurveColours(m_theme, names);
+    m_secondColours = lampCurveColours(m_theme, m_theme.setB, m_secondLamps.size());
     m_groundStale = true;
-    const auto colour = [this](QCPGraph* graph, const QColor& c) {
-        graph->setPen(line(c, m_dense ? 1.0 : curveWidth));
+    const auto colour = [this](QCPGraph* graph, const QColor& c, double width = curveWidth) {
+        graph->setPen(line(c, m_dense ? 1.0 : width));
         graph->setAntialiased(!m_dense);
     };
     colour(m_output, m_theme.setA);
     colour(m_capacitor, m_theme.setA);
-    colour(m_echoOutput, m_theme.echo(m_theme.setA));
-    colour(m_echoCapacitor, m_theme.echo(m_theme.setA));
-    for (QCPGraph* level : {m_upper, m_lower}) {
-        level->setPen(line(m_theme.level, m_use == Use::page ? levelWidth : 1.0));
+    colour(m_secondOutput, m_theme.setB);
+    colour(m_secondCapacitor, m_theme.setB);
+    const QColor echoColour = m_theme.echo(m_echoOfSecond ? m_theme.setB : m_theme.setA);
+    colour(m_echoOutput, echoColour);
+    colour(m_echoCapacitor, echoColour);
+    for (QCPGraph* level : {m_upper, m_lower, m_secondUpper, m_secondLower}) {
+        const bool second = level == m_secondUpper || level == m_secondLower;
+        level->setPen(line(second ? m_theme.setB : m_theme.level, m_use == Use::page ? levelWidth : 1.0));
         level->setAntialiased(false); // level as they are, they would blur over two rows of pixels
     }
     for (std::size_t k = 0; k < m_lampGraphs.size(); ++k) colour(m_lampGraphs[k], m_lampColours[k]);
+    for (std::size_t k = 0; k < m_secondLampGraphs.size(); ++k)
+        colour(m_secondLampGraphs[k], m_secondColours[k], secondLampWidth);
+    const std::vector<QColor>& twins = m_echoOfSecond ? m_secondColours : m_lampColours;
     for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k) {
         const int twin = m_echo.lamps[k].twin;
-        const QColor own = twin >= 0 ? m_lampColours[static_cast<std::size_t>(twin)]
-                                     : lampCurveColours(m_theme, {m_echo.lamps[k].colour}).front();
+        const QColor own = twin >= 0        ? twins[static_cast<std::size_t>(twin)]
+                           : m_echoOfSecond ? m_theme.setB
+                                            : lampCurveColours(m_theme, {m_echo.lamps[k].colour}).front();
         colour(m_echoLampGraphs[k], m_theme.echo(own));
     }
 }
@@ -194,7 +209,20 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
                               return x.ref == y.ref && x.colour == y.colour && x.twin == y.twin;
                           });
     };
-    const bool newLamps = !sameLamps(m_lamps, picture.curves.lamps) || !sameLamps(m_echo.lamps, echo.lamps);
+    const auto& second = picture.second;
+    const bool newLamps = !sameLamps(m_lamps, picture.curves.lamps) || !sameLamps(m_echo.lamps, echo.lamps) ||
+                          !sameLamps(m_secondLamps, second.lamps) || picture.echoOfSecond != m_echoOfSecond;
+    const bool hasFirst = !picture.curves.output.isEmpty(), hasSecond = !second.output.isEmpty();
+    if (hasFirst != m_hasFirst || hasSecond != m_hasSecond) m_groundStale = true; // the captions' keys
+    m_hasFirst = hasFirst;
+    m_hasSecond = hasSecond;
+    give(m_secondOutput, second.output);
+    give(m_secondCapacitor, second.capacitor);
+    give(m_secondUpper, second.upperLevel);
+    give(m_secondLower, second.lowerLevel);
+    matchGraphs(m_secondLampGraphs, second.lamps.size(), "second");
+    for (std::size_t k = 0; k < m_secondLampGraphs.size(); ++k)
+        give(m_secondLampGraphs[k], second.lamps[k].points);
     give(m_output, picture.curves.output);
     give(m_capacitor, picture.curves.capacitor);
     give(m_upper, picture.curves.upperLevel);
@@ -210,12 +238,16 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
         for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k)
             give(m_echoLampGraphs[k], echo.lamps[k].points);
     }
-    const bool dense = m_use == Use::screen && pointsOf(picture.curves) + pointsOf(echo) > densePoints;
+    const bool dense =
+        m_use == Use::screen && pointsOf(picture.curves) + pointsOf(second) + pointsOf(echo) > densePoints;
     if (newLamps || dense != m_dense || m_output->pen().color() != m_theme.setA) {
         m_dense = dense;
         m_lamps = picture.curves.lamps;
+        m_secondLamps = second.lamps;
         m_echo = echo;
+        m_echoOfSecond = picture.echoOfSecond;
         for (LampPoints& lamp : m_lamps) lamp.points.clear();
+        for (LampPoints& lamp : m_secondLamps) lamp.points.clear();
         paintGraphs();
     }
     m_echo = echo;
@@ -236,6 +268,13 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
     if (!newAxes) return;
     m_groundStale = true;
     labelAxes();
+}
+
+void StripPlot::setSecondName(const QString& name, const QString& brief) {
+    if (name == m_secondName && brief == m_secondBrief) return;
+    m_secondName = name;
+    m_secondBrief = brief;
+    m_groundStale = true;
 }
 
 void StripPlot::setVisibleSpan(Span span) {
@@ -329,7 +368,7 @@ void StripPlot::paintGround() {
     fitPicture(m_ground);
     m_ground.fill(m_theme.paper);
     QCPPainter painter(&m_ground);
-    constexpr const char* inFront[] = {"levels", "main", "moment"};
+    constexpr const char* inFront[] = {"levels", "second", "main", "moment"};
     for (const char* name : inFront) layer(name)->setVisible(false);
     draw(&painter);
     for (const char* name : inFront) layer(name)->setVisible(true);
@@ -339,7 +378,13 @@ void StripPlot::paintGround() {
 
 void StripPlot::paintCurves(QCPPainter& painter) {
     painter.drawPixmap(0, 0, m_ground);
-    for (StripTrace* trace : {m_upper, m_lower, m_output, m_capacitor}) trace->paintOn(&painter);
+    for (StripTrace* trace : {m_upper, m_lower}) trace->paintOn(&painter);
+    if (m_hasSecond) {
+        for (StripTrace* trace : {m_secondUpper, m_secondLower, m_secondOutput, m_secondCapacitor})
+            trace->paintOn(&painter);
+        for (StripTrace* lamp : m_secondLampGraphs) lamp->paintOn(&painter);
+    }
+    for (StripTrace* trace : {m_output, m_capacitor}) trace->paintOn(&painter);
     for (StripTrace* lamp : m_lampGraphs) lamp->paintOn(&painter);
 }
 

@@ -35,6 +35,8 @@ class StripPlot : public QCustomPlot {
     void setTheme(const Theme& theme);
     /// Draws nothing yet; redraw() does.
     void setPicture(const StripPicture& picture, bool hasCurves);
+    /// How the curves that are laid over are called: at length (`Set B`), and after a lamp's name (`B`).
+    void setSecondName(const QString& name, const QString& brief);
     void setVisibleSpan(Span span);
     void setMessage(const QString& text);
     /// Lays out what has changed and has it painted: at once, or with the next paint of the window.
@@ -56,6 +58,12 @@ class StripPlot : public QCustomPlot {
     QString timeText(double time_s) const;
     const std::vector<QColor>& lampColours() const { return m_lampColours; }
     const std::vector<LampPoints>& lamps() const { return m_lamps; }
+    bool hasFirst() const { return m_hasFirst; }
+    bool hasSecond() const { return m_hasSecond; }
+    const QString& secondName() const { return m_secondName; }
+    const QString& secondBrief() const { return m_secondBrief; }
+    const std::vector<QColor>& secondLampColours() const { return m_secondColours; }
+    const std::vector<LampPoints>& secondLamps() const { return m_secondLamps; }
     double valuePixel(Strip strip, double value) const;
     bool hasCurves() const { return m_hasCurves; }
     const QString& message() const { return m_message; }
@@ -99,10 +107,15 @@ class StripPlot : public QCustomPlot {
     std::array<Panel, stripCount> m_panels;
     QSharedPointer<ScaleTicker> m_timeTicker;
     StripTrace *m_output, *m_capacitor, *m_upper, *m_lower, *m_echoOutput, *m_echoCapacitor;
-    std::vector<StripTrace*> m_lampGraphs, m_echoLampGraphs;
-    std::vector<LampPoints> m_lamps; ///< without their points
+    StripTrace *m_secondOutput, *m_secondCapacitor, *m_secondUpper, *m_secondLower;
+    std::vector<StripTrace*> m_lampGraphs, m_secondLampGraphs, m_echoLampGraphs;
+    std::vector<LampPoints> m_lamps, m_secondLamps; ///< without their points
     CurvePoints m_echo;
-    std::vector<QColor> m_lampColours;
+    bool m_echoOfSecond = false;
+    std::vector<QColor> m_lampColours, m_secondColours;
+    QString m_secondName, m_secondBrief;
+    bool m_hasFirst = false;
+    bool m_hasSecond = false;
     StripCaptions* m_captions;
     MomentOverlay* m_overlay;
     std::optional<engine::Moment> m_moment;

@@ -133,8 +133,9 @@ FindingRow::FindingRow(QWidget* parent)
     connect(m_head->label(), &QLabel::linkActivated, this, &FindingRow::placeActivated);
 }
 
-void FindingRow::setFinding(const study::Finding& finding) {
+void FindingRow::setFinding(const study::Finding& finding, const QString& set) {
     m_finding = finding;
+    m_set = set;
     fill();
 }
 
@@ -142,6 +143,10 @@ void FindingRow::fill() {
     const QColor colour = severityColour(m_theme, m_finding.severity);
     const QString word = severityWord(m_finding.severity);
     QString head = QStringLiteral("<b><span style=\"color:%1\">%2</span></b>").arg(colour.name(), word);
+    if (!m_set.isEmpty())
+        head = QStringLiteral("<b><span style=\"color:%1\">%2</span></b>&nbsp;&nbsp;")
+                   .arg(m_theme.setB.name(), m_set.toHtmlEscaped()) +
+               head;
     QStringList places;
     for (const std::string& place : m_finding.places) {
         const QString safe = text(place).toHtmlEscaped();
@@ -160,7 +165,8 @@ void FindingRow::fill() {
         m_finding.source.empty() ? QString() : tr("Source: %1").arg(text(m_finding.source));
     put(m_source, m_expanded ? source : QString());
     setToolTip(source);
-    setAccessibleName(QStringLiteral("%1: %2 %3").arg(word, text(m_finding.text), text(m_finding.remedy)));
+    const QString whose = m_set.isEmpty() ? word : tr("%1, %2").arg(m_set, word);
+    setAccessibleName(QStringLiteral("%1: %2 %3").arg(whose, text(m_finding.text), text(m_finding.remedy)));
     QString description = source;
     if (!m_finding.places.empty())
         description +=

@@ -25,7 +25,8 @@ class FindingRow : public QFrame {
   public:
     explicit FindingRow(QWidget* parent = nullptr);
 
-    void setFinding(const study::Finding& finding);
+    /// @param set that it is about alone (`Set B`); empty where that needs no saying
+    void setFinding(const study::Finding& finding, const QString& set = {});
     void setTheme(const Theme& theme);
     void setExpanded(bool on); ///< shows the source
 
@@ -42,6 +43,7 @@ class FindingRow : public QFrame {
   private:
     void fill();
     study::Finding m_finding;
+    QString m_set;
     Theme m_theme;
     bool m_expanded = false;
     SteadyLabel *m_head, *m_text, *m_remedy, *m_source;

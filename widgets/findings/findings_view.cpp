@@ -14,6 +14,14 @@ bool same(const study::Finding& a, const study::Finding& b) {
     return a.kind == b.kind && a.severity == b.severity && a.places == b.places && a.text == b.text &&
            a.remedy == b.remedy && a.source == b.source;
 }
+/// One finding on both sets, though the numbers in it may differ.
+bool common(const study::Finding& a, const study::Finding& b) {
+    return a.kind == b.kind && a.severity == b.severity && a.places == b.places;
+}
+struct Listed {
+    study::Finding finding;
+    QString set; ///< whose alone it is; empty for Set A's
+};
 } // namespace
 
 class FindingsView::Private {
@@ -39,10 +47,25 @@ class FindingsView::Private {
         view->setAccessibleName(FindingsView::tr("Findings"));
     }
 
-    void show(std::vector<study::Finding> fresh) {
-        std::stable_sort(fresh.begin(), fresh.end(),
-                         [](const auto& a, const auto& b) { return a.severity < b.severity; });
-        if (std::equal(fresh.begin(), fresh.end(), findings.begin(), findings.end(), same)) return;
+    std::vector<Listed> all() const {
+        std::vector<Listed> out;
+        for (const study::Finding& finding : first) out.push_back({finding, {}});
+        for (const study::Finding& finding : second)
+            if (std::none_of(first.begin(), first.end(),
+                             [&](const study::Finding& own) { return common(own, finding); }))
+                out.push_back({finding, name});
+        std::stable_sort(out.begin(), out.end(), [](const Listed& a, const Listed& b) {
+            return a.finding.severity < b.finding.severity;
+        });
+        return out;
+    }
+
+    void show() {
+        std::vector<Listed> fresh = all();
+        const auto sameListed = [](const Listed& a, const Listed& b) {
+            return a.set == b.set && same(a.finding, b.finding);
+        };
+        if (std::equal(fresh.begin(), fresh.end(), findings.begin(), findings.end(), sameListed)) return;
         // Rows are used again, so that a number that follows a slider does not build the list anew.
         while (rows.size() > fresh.size()) {
             rows.back()->deleteLater();
@@ -58,9 +81,10 @@ class FindingsView::Private {
             rows.push_back(row);
         }
         for (std::size_t k = 0; k < fresh.size(); ++k)
-            if (k >= findings.size() || !same(findings[k], fresh[k])) {
-                if (k < findings.size() && findings[k].kind != fresh[k].kind) rows[k]->setExpanded(false);
-                rows[k]->setFinding(fresh[k]);
+            if (k >= findings.size() || !sameListed(findings[k], fresh[k])) {
+                if (k < findings.size() && findings[k].finding.kind != fresh[k].finding.kind)
+                    rows[k]->setExpanded(false);
+                rows[k]->setFinding(fresh[k].finding, fresh[k].set);
             }
         findings = std::move(fresh);
         none->setVisible(findings.empty());
@@ -72,7 +96,9 @@ class FindingsView::Private {
     QVBoxLayout* column;
     QLabel* none;
     std::vector<FindingRow*> rows;
-    std::vector<study::Finding> findings;
+    std::vector<study::Finding> first, second;
+    QString name;
+    std::vector<Listed> findings;
 };
 
 FindingsView::FindingsView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(this)) {
@@ -80,7 +106,14 @@ FindingsView::FindingsView(QWidget* parent) : QWidget(parent), d(std::make_uniqu
 FindingsView::~FindingsView() = default;
 
 void FindingsView::setFindings(const std::vector<study::Finding>& findings) {
-    d->show(findings);
+    d->first = findings;
+    d->show();
+}
+
+void FindingsView::setSecond(const std::vector<study::Finding>& findings, const QString& name) {
+    d->second = name.isEmpty() ? std::vector<study::Finding>() : findings;
+    d->name = name;
+    d->show();
 }
 
 void FindingsView::setTheme(const Theme& theme) {

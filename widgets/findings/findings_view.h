@@ -16,6 +16,9 @@ class FindingsView : public QWidget {
     ~FindingsView() override;
 
     void setFindings(const std::vector<study::Finding>& findings);
+    /// Findings on the set or circuit that Set A is compared with: those that Set A has not are listed too,
+    /// marked with its name. An empty name ends the comparison.
+    void setSecond(const std::vector<study::Finding>& findings, const QString& name);
     void setTheme(const Theme& theme);
 
   signals:

@@ -31,6 +31,9 @@ ReadingRow row(const QString& figure, const QString& meaning, std::optional<doub
     ReadingRow r;
     r.figure = figure;
     r.meaning = meaning;
+    r.value = setA && std::isfinite(*setA) ? setA : std::nullopt;
+    r.form = form;
+    r.isShare = form == shareText;
     r.textbook = cell(textbook, form, whys.textbook);
     r.setA = cell(setA, form, whys.setA);
     if (textbook && setA && *textbook != 0)
@@ -78,19 +81,21 @@ void timerRows(const study::TimerReading& t, const Whys& whys, std::vector<Readi
                        t.firstHigh_s, secondsText, first));
 }
 
+/// Flashes a minute, to three digits.
+QString rateText(const study::Readings& r) {
+    if (r.timers.empty() || !r.timers.front().settled) return {};
+    const double minute = 60 * r.timers.front().settled->rate_Hz();
+    return minute >= 1000 ? QString::number(minute, 'f', 0)
+                          : QString::fromStdString(units::formatQuantity(minute, Unit::none, 3, true));
+}
+
 QString verdictText(const study::Readings& r) {
     QString text;
     switch (r.verdict) {
     case study::Verdict::blinks:
         text = say("Blinks");
-        if (!r.timers.empty() && r.timers.front().settled) {
-            const double minute = 60 * r.timers.front().settled->rate_Hz();
-            text +=
-                say(": %1 flashes a minute")
-                    .arg(minute >= 1000
-                             ? QString::number(minute, 'f', 0)
-                             : QString::fromStdString(units::formatQuantity(minute, Unit::none, 3, true)));
-        }
+        if (const QString minute = rateText(r); !minute.isEmpty())
+            text += say(": %1 flashes a minute").arg(minute);
         if (r.overRun) text += say(" (figures over the whole cycles of the run)");
         break;
     case study::Verdict::settlesHigh:
@@ -130,6 +135,8 @@ QString durationText(double time_s) {
 ReadingTable readingTable(const study::Readings& readings) {
     ReadingTable table;
     table.verdict = verdictText(readings);
+    if (readings.verdict == study::Verdict::blinks && !readings.overRun && readings.reasons.empty())
+        table.rate = rateText(readings);
     const QString stopped = readings.verdict == study::Verdict::blinks
                                 ? say("This timer has no cycle of its own.")
                                 : say("The circuit does not blink.");

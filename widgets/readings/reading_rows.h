@@ -3,11 +3,15 @@
 //   ReadingTable t = readingTable(readings);
 //   t.verdict           // "Blinks: 67.6 flashes a minute"
 //   t.rows[1].setA      // "1.126 Hz"
+//   compareTables(t, readingTable(readingsOfB), "Set B");
+//   t.rows[1].second    // "1.250 Hz"
+//   t.rows[1].against   // "+0.124 Hz (+11.0 %)"
 #pragma once
 
 #include "core/study/readings.h"
 
 #include <QString>
+#include <optional>
 #include <vector>
 
 namespace blinkwright::widgets {
@@ -24,15 +28,27 @@ struct ReadingRow {
     QString figure;
     QString meaning; ///< what the figure is, for a tooltip
     ReadingCell textbook, setA, difference;
+    ReadingCell second, against;       ///< of the set that A is compared with, and that minus A
+    std::optional<double> value;       ///< of Set A [SI]
+    QString (*form)(double) = nullptr; ///< writes such a value; null for a heading
+    bool isShare = false;              ///< differences of shares are in percentage points
     bool operator==(const ReadingRow&) const = default;
 };
 
 struct ReadingTable {
     QString verdict; ///< one line or, with reasons, several
+    QString rate;    ///< `67.6` flashes a minute, where the verdict says no more than that; else empty
     std::vector<ReadingRow> rows;
 };
 
 ReadingTable readingTable(const study::Readings& readings);
+
+/// Puts another table's figures beside those of Set A: rows are matched by section and figure, what only the
+/// other has comes last, and what only Set A has is a dash there.
+/// @param name what the other is called: `Set B`, or a file's name
+void compareTables(ReadingTable& table, const ReadingTable& other, const QString& name);
+/// The same while the other has no readings.
+void compareWithNothing(ReadingTable& table, const QString& name);
 
 /// A stretch of time for people: `45.2 s`, `12.5 min`, `9.25 h`, `33.8 d` to three digits.
 QString durationText(double time_s);

@@ -10,12 +10,14 @@
 #include <QShortcut>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace blinkwright::widgets {
 
 namespace {
 
-enum Column { figure, textbook, setA, difference, columnCount };
+enum Column { figure, textbook, setA, difference, second, against, columnCount };
+constexpr int nameRoom = 16; ///< beside the longest name of a figure [px]
 
 class ReadingModel : public QAbstractTableModel {
   public:
@@ -29,7 +31,18 @@ class ReadingModel : public QAbstractTableModel {
     }
 
     static const ReadingCell& cellOf(const ReadingRow& row, int column) {
-        return column == Column::textbook ? row.textbook : column == Column::setA ? row.setA : row.difference;
+        switch (column) {
+        case Column::textbook:
+            return row.textbook;
+        case Column::setA:
+            return row.setA;
+        case Column::second:
+            return row.second;
+        case Column::against:
+            return row.against;
+        default:
+            return row.difference;
+        }
     }
     QVariant data(const QModelIndex& index, int role) const override {
         const ReadingRow& row = rows[static_cast<std::size_t>(index.row())];
@@ -55,7 +68,9 @@ class ReadingModel : public QAbstractTableModel {
             }
             return {};
         case Qt::ForegroundRole:
-            if (!first && (column != Column::setA || !cellOf(row, column).why.isEmpty()))
+            if (!first &&
+                ((column != Column::setA && column != Column::second && column != Column::against) ||
+                 !cellOf(row, column).why.isEmpty()))
                 return theme.quietInk;
             return theme.ink;
         case Qt::BackgroundRole:
@@ -70,7 +85,11 @@ class ReadingModel : public QAbstractTableModel {
             return QVariant(Qt::AlignVCenter | (section == figure ? Qt::AlignLeft : Qt::AlignRight));
         if (role == Qt::ToolTipRole && section == Column::difference)
             return ReadingsView::tr("Set A against the textbook");
+        if (role == Qt::ToolTipRole && section == Column::second) return name;
+        if (role == Qt::ToolTipRole && section == Column::against)
+            return ReadingsView::tr("%1 minus Set A").arg(name);
         if (role == Qt::ForegroundRole && section == Column::setA) return theme.setA;
+        if (role == Qt::ForegroundRole && section == Column::second) return theme.setB;
         if (role != Qt::DisplayRole) return {};
         switch (section) {
         case figure:
@@ -79,6 +98,10 @@ class ReadingModel : public QAbstractTableModel {
             return ReadingsView::tr("Textbook");
         case setA:
             return ReadingsView::tr("Set A");
+        case second:
+            return shortName;
+        case against:
+            return shortName == name ? differenceName() : ReadingsView::tr("Difference");
         default:
             return ReadingsView::tr("Difference");
         }
@@ -97,7 +120,7 @@ class ReadingModel : public QAbstractTableModel {
         }
         for (std::size_t k = 0; k < rows.size(); ++k) {
             int low = Column::columnCount, high = -1;
-            for (int c : {Column::textbook, Column::setA, Column::difference})
+            for (int c = Column::textbook; c < Column::columnCount; ++c)
                 if (!(cellOf(rows[k], c) == cellOf(fresh[k], c))) {
                     low = std::min(low, c);
                     high = c;
@@ -111,6 +134,10 @@ class ReadingModel : public QAbstractTableModel {
     }
 
     std::vector<ReadingRow> rows;
+    QString differenceName() const { return ReadingsView::tr("%1 − Set A").arg(name); }
+
+    QString name;      ///< of what Set A is compared with; empty without a comparison
+    QString shortName; ///< the same, cut down to the width of its column
     Theme theme = Theme::of(Theme::Mode::light);
 };
 
@@ -118,6 +145,8 @@ class ReadingModel : public QAbstractTableModel {
 
 class ReadingsView::Private {
   public:
+    using Shared = ReadingsView::Shared;
+
     explicit Private(ReadingsView* view) : q(view) {
         verdict = new SteadyLabel;
         verdict->label()->setWordWrap(true);
@@ -144,8 +173,13 @@ class ReadingsView::Private {
         table->horizontalHeader()->setHighlightSections(false);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
-        const int wide = table->fontMetrics().horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
-        for (int c : {Column::textbook, Column::setA, Column::difference}) table->setColumnWidth(c, wide);
+        const QFontMetrics metrics = table->fontMetrics();
+        wide = metrics.horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
+        for (int c : {Column::textbook, Column::setA, Column::difference, Column::second})
+            table->setColumnWidth(c, wide);
+        table->setColumnWidth(Column::against,
+                              metrics.horizontalAdvance(QStringLiteral("+0.000 percentage points")) + 18);
+        showColumns();
         table->setAccessibleName(ReadingsView::tr("Readings"));
         auto* layout = new QVBoxLayout(view);
         layout->setContentsMargins(0, 0, 0, 0);
@@ -160,7 +194,44 @@ class ReadingsView::Private {
                          [view] { QApplication::clipboard()->setText(view->asText()); });
     }
 
+    bool comparing() const { return !model.name.isEmpty(); }
+    std::vector<int> columns() const {
+        if (comparing()) return {textbook, setA, second, against};
+        return {textbook, setA, difference};
+    }
+    /// Where not all find room beside the names of the figures, the textbook's column goes first.
+    void showColumns() {
+        const std::vector<int> shown = columns();
+        int need = table->fontMetrics().horizontalAdvance(ReadingsView::tr("Pulse width (high)")) + nameRoom;
+        for (int c : shown) need += table->columnWidth(c) > 0 ? table->columnWidth(c) : wide;
+        const bool narrow = comparing() && table->viewport()->width() < need;
+        for (int c = textbook; c < columnCount; ++c)
+            table->setColumnHidden(c, std::find(shown.begin(), shown.end(), c) == shown.end() ||
+                                          (narrow && c == textbook));
+    }
+    void show() {
+        ReadingTable fresh =
+            readings ? readingTable(*readings) : ReadingTable{ReadingsView::tr("No readings yet."), {}};
+        if (comparing() && readings) {
+            if (other)
+                compareTables(fresh, readingTable(*other), model.name);
+            else
+                compareWithNothing(fresh, model.name);
+        }
+        if (verdict->text() != fresh.verdict) {
+            verdict->setText(fresh.verdict);
+            verdict->label()->setAccessibleName(fresh.verdict);
+        }
+        if (!model.take(std::move(fresh.rows))) return;
+        table->scrollToTop(); // another circuit is read from its first row
+        table->clearSpans();
+        for (std::size_t k = 0; k < model.rows.size(); ++k)
+            if (model.rows[k].heading) table->setSpan(static_cast<int>(k), 0, 1, columnCount);
+    }
+
     ReadingsView* q;
+    Shared readings, other;
+    int wide = 0; ///< of a column of figures [px]
     ReadingModel model;
     SteadyLabel* verdict;
     QTableView* table;
@@ -172,17 +243,25 @@ ReadingsView::~ReadingsView() {
     d->table->setModel(nullptr);
 }
 
-void ReadingsView::setReadings(std::shared_ptr<const study::Readings> readings) {
-    ReadingTable fresh = readings ? readingTable(*readings) : ReadingTable{tr("No readings yet."), {}};
-    if (d->verdict->text() != fresh.verdict) {
-        d->verdict->setText(fresh.verdict);
-        d->verdict->label()->setAccessibleName(fresh.verdict);
+void ReadingsView::setReadings(Shared readings) {
+    d->readings = std::move(readings);
+    d->show();
+}
+
+void ReadingsView::setSecond(Shared readings, const QString& name) {
+    if (d->other == readings && d->model.name == name) return;
+    d->other = std::move(readings);
+    if (d->model.name != name) {
+        d->model.name = name;
+        d->model.shortName = d->table->fontMetrics().elidedText(name, Qt::ElideRight, d->wide - 12);
+        emit d->model.headerDataChanged(Qt::Horizontal, second, against);
+        d->showColumns();
     }
-    if (!d->model.take(std::move(fresh.rows))) return;
-    d->table->scrollToTop(); // another circuit is read from its first row
-    d->table->clearSpans();
-    for (std::size_t k = 0; k < d->model.rows.size(); ++k)
-        if (d->model.rows[k].heading) d->table->setSpan(static_cast<int>(k), 0, 1, columnCount);
+    d->show();
+}
+
+void ReadingsView::resizeEvent(QResizeEvent*) {
+    d->showColumns();
 }
 
 void ReadingsView::setTheme(const Theme& theme) {
@@ -195,15 +274,19 @@ void ReadingsView::setTheme(const Theme& theme) {
 }
 
 QString ReadingsView::asText() const {
-    QString text = d->verdict->text() + QLatin1Char('\n');
-    for (int c = 0; c < columnCount; ++c)
-        text += d->model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString() +
-                QLatin1Char(c + 1 < columnCount ? '\t' : '\n');
+    const std::vector<int> columns = d->columns();
+    QString text = d->verdict->text() + QLatin1Char('\n') +
+                   d->model.headerData(figure, Qt::Horizontal, Qt::DisplayRole).toString();
+    for (int c : columns)
+        text += QLatin1Char('\t') +
+                (c == second    ? d->model.name
+                 : c == against ? d->model.differenceName()
+                                : d->model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString());
+    text += QLatin1Char('\n');
     for (const ReadingRow& row : d->model.rows) {
         text += row.figure;
         if (!row.heading)
-            for (int c : {textbook, setA, difference})
-                text += QLatin1Char('\t') + ReadingModel::cellOf(row, c).text;
+            for (int c : columns) text += QLatin1Char('\t') + ReadingModel::cellOf(row, c).text;
         text += QLatin1Char('\n');
     }
     return text;

@@ -1,4 +1,5 @@
-// Readings: rows of figures with columns Textbook and Set A (later Set B and Measured).
+// Readings: rows of figures with columns Textbook, Set A and how far they are apart; or, while Set A is
+// compared with another, Textbook, Set A, the other, and that minus Set A.
 #pragma once
 
 #include "core/study/readings.h"
@@ -15,9 +16,16 @@ class ReadingsView : public QWidget {
     explicit ReadingsView(QWidget* parent = nullptr);
     ~ReadingsView() override;
 
-    void setReadings(std::shared_ptr<const study::Readings> readings);
+    using Shared = std::shared_ptr<const study::Readings>;
+    void setReadings(Shared readings);
+    /// Readings to compare with, under their name (`Set B`), null while they are still to come. An empty name
+    /// ends the comparison.
+    void setSecond(Shared readings, const QString& name);
     void setTheme(const Theme& theme);
     QString asText() const; ///< the table, tab separated, for the clipboard
+
+  protected:
+    void resizeEvent(QResizeEvent*) override;
 
   private:
     class Private;

@@ -109,6 +109,12 @@ void ScaleSlider::paintEvent(QPaintEvent*) {
             mark(k * step, std::fmod(k, 5) == 0 ? 5 : 2);
     }
 
+    if (!isEnabled()) { // a mark that shows the value, and nothing to take hold of
+        if (m_text.isEmpty()) return;
+        painter.setPen(QPen(m_handle, 2));
+        painter.drawLine(QPointF(handleX(), g.top() - 4), QPointF(handleX(), g.bottom() + 4));
+        return;
+    }
     QRectF handle(0, 0, handleWidth, handleHeight);
     handle.moveCenter(QPointF(handleX(), g.center().y()));
     painter.setPen(QPen(m_theme.paper, 1));

@@ -1,7 +1,9 @@
 #include "widgets/values/value_panel.h"
 
+#include "core/circuit/set_edits.h"
 #include "core/devices/board.h"
-#include "widgets/values/value_row.h"
+#include "widgets/values/row_menu.h"
+#include "widgets/values/set_column.h"
 
 #include <QVBoxLayout>
 #include <algorithm>
@@ -12,11 +14,31 @@ using namespace circuit;
 
 namespace {
 
+constexpr int rowMargin = 18; // left and right of a row
+constexpr int labelGap = 8;   // between the parts of a row
+constexpr int tieRoom = 18 + labelGap;
+constexpr int leastSlider = 60;
+
 std::optional<double> numberOf(const Circuit& circuit, PartSet set, PartId part, std::string_view key) {
     const std::optional<Value> value = devices::effectiveValue(circuit, set, part, key);
     const double* number = value ? std::get_if<double>(&*value) : nullptr;
     return number ? std::optional(*number) : std::nullopt;
 }
+
+/// A row with room beside it for the second column.
+class PairLine : public QWidget {
+  public:
+    explicit PairLine(ValueRow* row) {
+        m_line = new QHBoxLayout(this);
+        m_line->setContentsMargins(0, 0, 0, 0);
+        m_line->setSpacing(0);
+        m_line->addWidget(row, 1);
+    }
+    void take(SetCell* cell) { m_line->addWidget(cell); }
+
+  private:
+    QHBoxLayout* m_line;
+};
 
 /// A line about a part that has no value to turn here: a lamp's colour and rating.
 class LampLine : public QWidget {
@@ -72,7 +94,9 @@ class ValuePanel::Private {
         ValueRowSubject subject; ///< with an empty key: a lamp's line
         ValueRow* row = nullptr;
         LampLine* line = nullptr;
-        QWidget* widget() const { return row ? static_cast<QWidget*>(row) : line; }
+        PairLine* pair = nullptr; ///< with the row in it
+        SetCell* cell = nullptr;  ///< made when the second column is first shown
+        QWidget* widget() const { return pair ? static_cast<QWidget*>(pair) : line; }
     };
 
     explicit Private(ValuePanel* panel) : q(panel), theme(Theme::of(Theme::Mode::light)) {
@@ -105,17 +129,27 @@ class ValuePanel::Private {
         column->setSpacing(0);
         title = new QLabel;
         title->setContentsMargins(10, 0, 8, 2);
-        column->addWidget(title);
+        secondTitle = new QLabel;
+        secondTitle->setContentsMargins(34, 0, 8, 2); // begins where the sliders do
+        if (!second) secondTitle->hide();
+        auto* titles = new QHBoxLayout;
+        titles->setSpacing(0);
+        titles->addWidget(title, 1);
+        titles->addWidget(secondTitle);
+        column->addLayout(titles);
+        labelWidth = 0;
         int refWidth = 0, whatWidth = 0;
         for (const ValueRowSubject& subject : subjects) {
-            Entry entry{subject, nullptr, nullptr};
+            Entry entry;
+            entry.subject = subject;
             if (subject.key.empty()) {
                 entry.line = new LampLine;
                 entry.line->setTexts(QString::fromStdString(subject.ref), {});
                 refWidth = std::max(refWidth, entry.line->refWidth());
             } else {
                 entry.row = new ValueRow(subject, *scaleKind(subject.kind, subject.key));
-                watch(entry.row);
+                entry.pair = new PairLine(entry.row);
+                watch(entry.row, PartSet::A);
                 refWidth = std::max(refWidth, entry.row->labelWidths().width());
                 whatWidth = std::max(whatWidth, entry.row->labelWidths().height());
             }
@@ -126,20 +160,87 @@ class ValuePanel::Private {
             if (entry.row) entry.row->setLabelWidths({refWidth, whatWidth});
             if (entry.line) entry.line->setRefWidth(refWidth);
         }
+        labelWidth = refWidth + labelGap + whatWidth;
         column->addStretch(1);
         q->setWidget(inside); // deletes the one before
+        if (second) makeCells();
         colour();
     }
 
-    void watch(ValueRow* row) {
+    // --- the second column
+    void makeCells() {
+        for (Entry& entry : entries) {
+            if (!entry.row) continue;
+            if (!entry.cell) {
+                entry.cell = new SetCell(entry.subject, *scaleKind(entry.subject.kind, entry.subject.key));
+                entry.pair->take(entry.cell);
+                watch(entry.cell->row(), PartSet::B);
+                const ValueRef which{entry.subject.part, entry.subject.key};
+                QObject::connect(entry.cell->followButton(), &FollowButton::followWished, q,
+                                 [this, which](bool on) { emit q->followWished(which, on); });
+                entry.cell->setTheme(theme);
+                entry.cell->row()->setMarked(marked == entry.subject.part);
+            }
+            entry.cell->show();
+        }
+        layOut();
+    }
+    /// Gives the sliders of both columns one length; where there is too little room, the descriptions go.
+    void layOut() {
+        int fixed = 0;
+        for (const Entry& entry : entries)
+            if (entry.cell) fixed = std::max(fixed, entry.cell->fixedWidth());
+        const int width = q->viewport()->width();
+        const bool tight = second && width < rowMargin + labelWidth + 2 * (fixed + leastSlider);
+        for (const Entry& entry : entries)
+            if (entry.row) entry.row->setDescriptionShown(!tight);
+        if (!second || fixed == 0) return;
+        const ValueRow* any = nullptr;
+        for (const Entry& entry : entries)
+            if (entry.row) any = entry.row;
+        const int names = tight ? any->labelWidths().width() : labelWidth;
+        const int firstFixed =
+            rowMargin + names + labelGap + any->field()->width() + labelGap + (anyTie ? tieRoom : 0);
+        const int slider = std::max(leastSlider, (width - firstFixed - fixed) / 2);
+        for (const Entry& entry : entries)
+            if (entry.cell) entry.cell->setFixedWidth(fixed + slider);
+        secondTitle->setFixedWidth(fixed + slider);
+    }
+    void showTies(const Circuit& circuit) {
+        anyTie = !circuit.ties.empty();
+        for (const Entry& entry : entries) {
+            if (!entry.row) continue;
+            QStringList others;
+            for (const ValueRef& other : tiedTo(circuit, {entry.subject.part, entry.subject.key}))
+                others << valueName(circuit, other);
+            entry.row->setTies(others, anyTie);
+        }
+    }
+    void openMenu(const ValueRef& which, QPoint at) {
+        if (!held.find(which.part)) return;
+        auto* menu = new RowMenu(held, which, second && !readOnly, q);
+        QObject::connect(menu, &RowMenu::tieWished, q,
+                         [this, which](const ValueRef& to) { emit q->tieWished(which, to); });
+        QObject::connect(menu, &RowMenu::untieWished, q, [this, which] { emit q->untieWished(which); });
+        QObject::connect(menu, &RowMenu::followWished, q,
+                         [this, which](bool on) { emit q->followWished(which, on); });
+        menu->popup(at);
+    }
+
+    void watch(ValueRow* row, PartSet column) {
         const ValueRef which{row->subject().part, row->subject().key};
-        QObject::connect(row, &ValueRow::began, q, [this] {
+        QObject::connect(row, &ValueRow::began, q, [this, column] {
             endGesture();
             gesture = ++lastGesture;
-            emit q->gestureBegan(gesture);
+            emit q->gestureBegan(gesture, column);
         });
-        QObject::connect(row, &ValueRow::wished, q,
-                         [this, which](double value) { emit q->valueWished(which, value, gesture); });
+        QObject::connect(row, &ValueRow::wished, q, [this, which, column](double value) {
+            if (column == PartSet::A)
+                emit q->valueWished(which, value, gesture);
+            else
+                emit q->secondWished(which, value, gesture);
+        });
+        QObject::connect(row, &ValueRow::menuWished, q, [this, which](QPoint at) { openMenu(which, at); });
         QObject::connect(row, &ValueRow::ended, q, [this] { endGesture(); });
         QObject::connect(row, &ValueRow::focused, q, [this, row, which] {
             mark(which.part);
@@ -158,6 +259,7 @@ class ValuePanel::Private {
         for (const Entry& entry : entries) {
             const bool on = entry.subject.part == part;
             if (entry.row) entry.row->setMarked(on);
+            if (entry.cell) entry.cell->row()->setMarked(on, false);
             if (entry.line) entry.line->setMarked(on);
         }
     }
@@ -168,8 +270,12 @@ class ValuePanel::Private {
         QPalette p = theme.palette();
         p.setColor(QPalette::WindowText, handle);
         title->setPalette(p);
+        p.setColor(QPalette::WindowText, theme.setB);
+        secondTitle->setPalette(p);
+        secondTitle->setText(secondName);
         for (const Entry& entry : entries) {
             if (entry.row) entry.row->setColours(theme, handle);
+            if (entry.cell) entry.cell->setTheme(theme);
             if (entry.line) entry.line->setTheme(theme);
         }
         if (marked) mark(*marked);
@@ -189,6 +295,13 @@ class ValuePanel::Private {
     Theme theme;
     PartSet set = PartSet::A;
     QLabel* title = nullptr;
+    QLabel* secondTitle = nullptr;
+    bool second = false;   ///< whether the second column is shown
+    bool readOnly = false; ///< and only to be looked at
+    QString secondName;
+    Circuit held; ///< as last shown, for the menu of a row
+    bool anyTie = false;
+    int labelWidth = 0; ///< of reference and description [px]
     std::vector<Entry> entries;
     std::optional<PartId> marked;
     int gesture = 0;
@@ -200,7 +313,8 @@ ValuePanel::ValuePanel(QWidget* parent) : QScrollArea(parent), d(std::make_uniqu
 
 ValuePanel::~ValuePanel() {
     for (const Private::Entry& entry : d->entries)
-        if (entry.row) entry.row->disconnect(this); // rows go later than what their signals reach
+        for (ValueRow* row : {entry.row, entry.cell ? entry.cell->row() : nullptr})
+            if (row) row->disconnect(this); // rows go later than what their signals reach
 }
 
 void ValuePanel::setCircuit(const Circuit& circuit, PartSet set) {
@@ -214,6 +328,8 @@ void ValuePanel::setCircuit(const Circuit& circuit, PartSet set) {
         d->refill(subjects);
     else if (newSet)
         d->colour();
+    d->held = circuit;
+    d->showTies(circuit);
     for (const Private::Entry& entry : d->entries) {
         const ValueRowSubject& s = entry.subject;
         if (entry.line)
@@ -221,6 +337,42 @@ void ValuePanel::setCircuit(const Circuit& circuit, PartSet set) {
         else if (const auto value = numberOf(circuit, set, s.part, s.key))
             entry.row->showValue(*value);
     }
+}
+
+void ValuePanel::showSecond(const Circuit& circuit, PartSet set, const QString& title, bool readOnly) {
+    const bool fresh = !std::exchange(d->second, true);
+    d->readOnly = readOnly;
+    if (fresh) {
+        d->makeCells();
+        d->secondTitle->show();
+    }
+    if (std::exchange(d->secondName, title) != title || fresh) d->colour();
+    for (const Private::Entry& entry : d->entries) {
+        const ValueRowSubject& s = entry.subject;
+        if (!entry.cell) continue;
+        if (readOnly) {
+            const Part* twin = circuit.findRef(s.ref);
+            const bool there = twin && twin->kind == s.kind;
+            entry.cell->showReadOnly(there ? numberOf(circuit, set, twin->id, s.key) : std::nullopt, title);
+        } else if (const auto value = numberOf(circuit, set, s.part, s.key)) {
+            entry.cell->showValue(*value, followsA(circuit, s.part, s.key), title);
+        }
+    }
+}
+
+void ValuePanel::hideSecond() {
+    if (!std::exchange(d->second, false)) return;
+    d->endGesture();
+    for (const Private::Entry& entry : d->entries)
+        if (entry.cell) entry.cell->hide();
+    d->secondTitle->hide();
+    d->secondName.clear();
+    d->layOut();
+}
+
+void ValuePanel::resizeEvent(QResizeEvent* event) {
+    QScrollArea::resizeEvent(event);
+    d->layOut();
 }
 
 void ValuePanel::setTheme(const Theme& theme) {

@@ -1,5 +1,8 @@
 #include "widgets/values/value_row.h"
 
+#include "widgets/values/tie_mark.h"
+
+#include <QContextMenuEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QPainter>
@@ -28,7 +31,7 @@ QString hintFor(units::Unit unit) {
 }
 } // namespace
 
-ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidget* parent)
+ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, Column column, QWidget* parent)
     : QWidget(parent), m_subject(subject), m_kind(kind), m_theme(Theme::of(Theme::Mode::light)) {
     const circuit::KeyInfo* key = circuit::findKey(circuit::info(subject.kind), subject.key);
     const QString label = key ? fromView(key->label) : QString::fromStdString(subject.key);
@@ -38,6 +41,8 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidge
     bold.setBold(true);
     m_ref->setFont(bold);
     m_what = new QLabel(label);
+    m_tie = new TieMark;
+    m_tie->hide();
     m_slider = new ScaleSlider;
     m_field = new QLineEdit;
     m_reason = new QLabel;
@@ -45,9 +50,8 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidge
     m_reason->hide();
     m_field->setAlignment(Qt::AlignRight);
     m_field->setFixedWidth(m_field->fontMetrics().horizontalAdvance(QStringLiteral("0000.00 MΩ")) + 18);
-    const QString name = tr("%1 %2").arg(ref, label);
-    m_slider->setAccessibleName(name);
-    m_field->setAccessibleName(name);
+    m_name = tr("%1 %2").arg(ref, label);
+    setSetName({});
     m_slider->setToolTip(tr("Drag, or hold Shift to drag ten times finer"));
     m_hint = hintFor(key ? key->unit : units::Unit::none);
     m_field->setToolTip(m_hint);
@@ -57,11 +61,21 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidge
     names->setSpacing(8);
     names->addWidget(m_ref);
     names->addWidget(m_what);
+    names->addWidget(m_tie);
+    const bool second = column == Column::second;
+    if (second)
+        for (QWidget* unused : std::initializer_list<QWidget*>{m_ref, m_what, m_tie}) {
+            unused->setParent(this); // and never shown without one: it would be a window of its own
+            unused->hide();
+        }
     auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(10, 1, 8, 1);
+    grid->setContentsMargins(second ? 0 : 10, 1, 8, 1);
     grid->setHorizontalSpacing(8);
     grid->setVerticalSpacing(1);
-    grid->addLayout(names, 0, 0);
+    if (second)
+        delete names;
+    else
+        grid->addLayout(names, 0, 0);
     grid->addWidget(m_slider, 0, 1);
     grid->addWidget(m_field, 0, 2);
     grid->addWidget(m_reason, 1, 1, 1, 2);
@@ -85,6 +99,44 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidge
     connect(m_field, &QLineEdit::returnPressed, this, &ValueRow::enterTyped);
     m_slider->installEventFilter(this);
     m_field->installEventFilter(this);
+}
+
+void ValueRow::setSetName(const QString& set) {
+    const QString name = set.isEmpty() ? m_name : tr("%1 in %2").arg(m_name, set);
+    m_slider->setAccessibleName(name);
+    m_field->setAccessibleName(name);
+}
+
+void ValueRow::setReadOnly(bool on) {
+    m_slider->setEnabled(!on);
+    m_slider->setToolTip(on ? QString() : tr("Drag, or hold Shift to drag ten times finer"));
+    m_field->setReadOnly(on);
+    if (on == m_readOnly) return;
+    m_readOnly = on;
+    m_hint = on ? tr("Read only") : hintFor(unit());
+    restoreText();
+}
+
+void ValueRow::showNoValue() {
+    m_known = false;
+    m_field->setText(QStringLiteral("–"));
+    m_slider->setValue(0, {});
+}
+
+void ValueRow::setDescriptionShown(bool on) {
+    m_what->setVisible(on);
+}
+
+void ValueRow::setTies(const QStringList& others, bool room) {
+    m_tie->setOthers(others);
+    m_tie->setVisible(room);
+    const QString with = others.isEmpty() ? QString() : m_tie->accessibleName() + QStringLiteral(". ");
+    m_slider->setAccessibleDescription(with);
+}
+
+units::Unit ValueRow::unit() const {
+    const circuit::KeyInfo* key = circuit::findKey(circuit::info(m_subject.kind), m_subject.key);
+    return key ? key->unit : units::Unit::none;
 }
 
 QString ValueRow::textOf(double value) const {
@@ -184,7 +236,7 @@ void ValueRow::restoreText() {
     m_reason->clear();
     m_field->setToolTip(m_hint);
     m_field->setAccessibleDescription(m_hint);
-    m_field->setText(textOf(m_value)); // also counts as not modified
+    m_field->setText(m_known ? textOf(m_value) : QStringLiteral("–")); // also counts as not modified
     setColours(m_theme, {});
 }
 
@@ -215,7 +267,8 @@ void ValueRow::setColours(const Theme& theme, const QColor& handle) {
     update();
 }
 
-void ValueRow::setMarked(bool on) {
+void ValueRow::setMarked(bool on, bool strip) {
+    m_strip = strip;
     if (m_marked == on) return;
     m_marked = on;
     update();
@@ -262,7 +315,7 @@ void ValueRow::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     if (m_marked) {
         painter.fillRect(rect(), m_theme.paper);
-        painter.fillRect(QRect(0, 0, 4, height()), m_theme.accent);
+        if (m_strip) painter.fillRect(QRect(0, 0, 4, height()), m_theme.accent);
     }
     if (m_refused) {
         painter.setPen(QPen(m_theme.fault, 2));
@@ -273,6 +326,11 @@ void ValueRow::paintEvent(QPaintEvent*) {
 void ValueRow::mousePressEvent(QMouseEvent* event) {
     emit focused();
     QWidget::mousePressEvent(event);
+}
+
+void ValueRow::contextMenuEvent(QContextMenuEvent* event) {
+    emit menuWished(event->globalPos());
+    event->accept();
 }
 
 } // namespace blinkwright::widgets

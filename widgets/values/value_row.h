@@ -1,6 +1,6 @@
 // One row of Values: what it is, a slider, a field, and, when what was typed is refused, the reason below it.
 //
-//   ValueRow row({part, PartKind::resistor, "resistance", "R1"});
+//   ValueRow row({part, PartKind::resistor, "resistance", "R1"}, *scaleKind(...));
 //   row.showValue(68e3);
 //   connect(&row, &ValueRow::wished, ...);   // between began() and ended()
 #pragma once
@@ -15,6 +15,8 @@
 
 namespace blinkwright::widgets {
 
+class TieMark;
+
 struct ValueRowSubject {
     circuit::PartId part;
     circuit::PartKind kind = circuit::PartKind::resistor;
@@ -26,17 +28,30 @@ struct ValueRowSubject {
 class ValueRow : public QWidget {
     Q_OBJECT
   public:
-    ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, QWidget* parent = nullptr);
+    /// In the second column a row stands beside another that names the value.
+    enum class Column { first, second };
+    ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, Column column = Column::first,
+             QWidget* parent = nullptr);
 
     const ValueRowSubject& subject() const { return m_subject; }
     /// The value that holds in the circuit. Left alone while a gesture is going on, and while something
     /// else is being typed. A text that was refused gives way to a value that has changed.
     void showValue(double value);
     void setColours(const Theme& theme, const QColor& handle);
-    void setMarked(bool on);
+    /// @param strip with a strip in the accent at the left
+    void setMarked(bool on, bool strip = true);
     /// Widths of reference and description, which all rows are given alike.
     QSize labelWidths() const;
     void setLabelWidths(QSize widths);
+    void setDescriptionShown(bool on);
+    /// What moves along with this value: `R4`; nothing for none. @param room is kept for the mark though this
+    /// row has none, so that all sliders begin alike.
+    void setTies(const QStringList& others, bool room);
+    /// @param set that it shows (`Set B`), for those who listen; empty where that needs no saying
+    void setSetName(const QString& set);
+    void setReadOnly(bool on);
+    bool hasValue() const { return m_known; }
+    void showNoValue();
 
     ScaleSlider* slider() const { return m_slider; }
     QLineEdit* field() const { return m_field; }
@@ -47,14 +62,17 @@ class ValueRow : public QWidget {
     void wished(double value);
     void ended();
     void focused();
+    void menuWished(QPoint global);
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void paintEvent(QPaintEvent*) override;
     void mousePressEvent(QMouseEvent*) override;
+    void contextMenuEvent(QContextMenuEvent*) override;
 
   private:
     QString textOf(double value) const;
+    units::Unit unit() const;
     Result<double> valueOf(const QString& text) const;
     void wish(double value);
     void burst(double value); ///< one of a run of key presses or wheel notches
@@ -73,9 +91,13 @@ class ValueRow : public QWidget {
     bool m_gesture = false;
     bool m_refused = false;
     bool m_marked = false;
+    bool m_strip = true;
+    bool m_readOnly = false;
+    QString m_name; ///< for those who listen
     QString m_hint; ///< how a value may be typed
     Theme m_theme;
     QLabel *m_ref, *m_what, *m_reason;
+    TieMark* m_tie;
     ScaleSlider* m_slider;
     QLineEdit* m_field;
     QTimer m_quiet;

@@ -139,6 +139,22 @@ TEST(CurvesCsv, FollowsRfc4180) {
                                  "0.1,0,2,0\r\n");
 }
 
+TEST(CurvesCsv, PutsTwoRunsSideBySideEachWithItsTimes) {
+    engine::Curves a, b;
+    a.time_s = {0, 0.1, 0.2};
+    a.output_V = {4.5, 4.25, 0};
+    a.capacitor_V = {0, 2, 2};
+    b.time_s = {0, 0.3};
+    b.output_V = {5, 6};
+    b.capacitor_V = {1, 2};
+    b.lamps.push_back({{}, "D1", "red", {0.01, 0.02}});
+    EXPECT_EQ(curvesCsv(a, b, "Set B"), "time [s],output [V],capacitor [V],Set B time [s],Set B output [V],"
+                                        "Set B capacitor [V],Set B D1 current [A]\r\n"
+                                        "0,4.5,0,0,5,1,0.01\r\n"
+                                        "0.1,4.25,2,0.3,6,2,0.02\r\n"
+                                        "0.2,0,2,,,,\r\n");
+}
+
 TEST(CurvesCsv, KeepsEveryDigitOfATime) {
     engine::Curves curves;
     curves.time_s = {1, 1 + 1e-15};

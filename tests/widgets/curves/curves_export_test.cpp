@@ -62,6 +62,27 @@ TEST_F(CurvesExport, ShowsBothSwitchingLevelsOverTheGrid) {
     EXPECT_EQ(lines, 2);
 }
 
+TEST_F(CurvesExport, NamesBothSetsWhereTwoAreDrawnAndOneWhereItIsAlone) {
+    const auto other = test::formulaCurves({.high_s = 0.3, .pair = true});
+    const auto texts = [&](const PageCurves& drawn) {
+        EXPECT_TRUE(exportCurves(drawn, page, PageFormat::svg, path("b.svg")).ok());
+        return QString::fromUtf8(contents(path("b.svg")));
+    };
+    const QString alone = texts(*curves);
+    EXPECT_FALSE(alone.contains("Set A") || alone.contains("Set B"));
+    const QString both = texts({curves.get(), other.get(), "Set B", "B"});
+    for (const char* text : {"Set A", "Set B", "D1 in A", "D2 in B"})
+        EXPECT_TRUE(both.contains(text)) << text;
+    const QString second = texts({nullptr, other.get(), "Set B", "B"});
+    EXPECT_TRUE(second.contains("Set B") && second.contains("D1 in B"));
+    EXPECT_FALSE(second.contains("Set A") || second.contains("D1 in A"));
+    const QString ochre = Theme::of(Theme::Mode::light).setB.name();
+    EXPECT_TRUE(second.contains(ochre, Qt::CaseInsensitive)) << "in its own colour also when it is alone";
+    EXPECT_FALSE(alone.contains(ochre, Qt::CaseInsensitive));
+    exportCurves({curves.get(), other.get(), "Set B", "B"}, page, PageFormat::png,
+                 QStringLiteral(BLINKWRIGHT_PICTURES "/export-two-sets.png"));
+}
+
 TEST_F(CurvesExport, WritesAnSvgWithItsTextsAsTextInANamedFont) {
     ASSERT_TRUE(exportCurves(*curves, page, PageFormat::svg, path("a.svg")).ok());
     const QString svg = QString::fromUtf8(contents(path("a.svg")));

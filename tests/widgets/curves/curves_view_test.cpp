@@ -50,6 +50,38 @@ TEST_F(CurvesViewTest, ShowsTheWholeRunUntilASpanIsChosen) {
     EXPECT_EQ(plot()->visibleSpan(), (Span{0, longer->time_s.back()}));
 }
 
+TEST_F(CurvesViewTest, LaysASecondSetOverInItsColourAndFitsBoth) {
+    const auto pixels = [&](const QColor& colour) {
+        const QImage picture = view.grab().toImage();
+        int count = 0;
+        for (int y = 0; y < picture.height(); ++y)
+            for (int x = 0; x < picture.width(); ++x) count += picture.pixelColor(x, y) == colour;
+        return count;
+    };
+    const QColor ochre = Theme::of(Theme::Mode::light).setB;
+    EXPECT_EQ(pixels(ochre), 0);
+    const auto longer = test::formulaCurves({.high_s = 0.9, .cycles = 8, .pair = true});
+    view.setSecond(longer, "Set B", "B");
+    QApplication::processEvents();
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, longer->time_s.back()}));
+    EXPECT_GT(pixels(ochre), 500);
+    EXPECT_TRUE(view.accessibleDescription().contains("Set B is laid over"));
+    view.setSecond(nullptr);
+    QApplication::processEvents();
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, curves->time_s.back()}));
+    EXPECT_EQ(pixels(ochre), 0);
+}
+
+TEST_F(CurvesViewTest, ShowsASecondSetAlsoWhereTheFirstHasNoCurves) {
+    const auto other = test::formulaCurves({});
+    view.setSecond(other, "Set B", "B");
+    view.setCurves(nullptr);
+    QApplication::processEvents();
+    EXPECT_TRUE(plot()->hasCurves());
+    EXPECT_EQ(plot()->visibleSpan(), (Span{0, other->time_s.back()}));
+    EXPECT_FALSE(plot()->moment()) << "the moment line tells of Set A alone";
+}
+
 /// How many pixels of an area differ from the paper.
 int inkIn(const QImage& picture, QRect area, const QColor& paper) {
     int count = 0;
@@ -391,6 +423,11 @@ TEST_F(CurvesViewTest, LooksAsItShould) {
     test::savePictures(view, QStringLiteral("curves"), {1200, 800});
     view.setCurves(test::formulaCurves({.pair = true, .second = "red"}));
     test::savePictures(view, QStringLiteral("curves-narrow"), {480, 360});
+}
+
+TEST_F(CurvesViewTest, LooksAsItShouldWithTwoSets) {
+    view.setSecond(test::formulaCurves({.high_s = 0.35, .pair = true}), "Set B", "B");
+    test::savePictures(view, QStringLiteral("curves-two-sets"), {720, 480});
 }
 
 } // namespace

@@ -145,4 +145,27 @@ TEST(StripEcho, IsTakenOverFromThePictureBeforeWhileTheRangesStay) {
     EXPECT_FALSE(cut(60, &first).echo.output.isSharedWith(first.echo.output)) << "coarser in a longer range";
 }
 
+TEST(StripPicture, HoldsTheSecondSetsLevelsOnlyWhereTheyDiffer) {
+    const auto a = test::formulaCurves({}), same = test::formulaCurves({.high_s = 0.2}),
+               other = test::formulaCurves({.supply_V = 9});
+    const auto picture = [&](const engine::Curves& second) {
+        return stripPicture({a.get(), nullptr, &second, false}, {0, 6}, 800, {200, 200, 200});
+    };
+    EXPECT_FALSE(picture(*same).second.output.isEmpty());
+    EXPECT_TRUE(picture(*same).second.upperLevel.isEmpty());
+    EXPECT_FALSE(picture(*other).second.upperLevel.isEmpty());
+    EXPECT_GE(picture(*other).ranges[0].end, 9 - 1.4) << "the strip has room for both";
+}
+
+TEST(StripPicture, FindsTheTwinsOfAnEchoAmongTheCurvesThatItIsOf) {
+    const auto a = test::formulaCurves({}), b = test::formulaCurves({.pair = true});
+    const auto twin = [&](bool ofSecond) {
+        return stripPicture({a.get(), b.get(), b.get(), ofSecond}, {0, 6}, 800, {200, 200, 200})
+            .echo.lamps.at(1)
+            .twin;
+    };
+    EXPECT_EQ(twin(true), 1);
+    EXPECT_EQ(twin(false), -1);
+}
+
 } // namespace

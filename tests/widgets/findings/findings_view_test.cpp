@@ -72,6 +72,27 @@ TEST(FindingsView, PutsTheWorstFirst) {
     EXPECT_EQ(spoken.join(' ').toStdString(), "Fault Overstress Doubt Caution Note");
 }
 
+TEST(FindingsView, ListsWhatOnlyTheOtherSetHasUnderItsNameAndWhatBothHaveOnce) {
+    FindingsView view;
+    std::vector<study::Finding> own = someFindings(), other = someFindings();
+    own.erase(own.begin());
+    other.back().text = "Pin 3 is joined straight to ground, in other words.";
+    const auto spoken = [&] {
+        QStringList out;
+        for (FindingRow* row : view.findChildren<FindingRow*>())
+            if (!row->isHidden()) out << row->accessibleName().section(':', 0, 0);
+        return out.join(';').toStdString();
+    };
+    view.setFindings(own);
+    const std::string alone = spoken();
+    view.setSecond(other, QStringLiteral("Set B"));
+    const QString word = severityWord(other.front().severity);
+    EXPECT_EQ(QString::fromStdString(spoken()).count(QStringLiteral("Set B, ")), 1);
+    EXPECT_TRUE(QString::fromStdString(spoken()).contains(QStringLiteral("Set B, ") + word));
+    view.setSecond({}, {});
+    EXPECT_EQ(spoken(), alone);
+}
+
 TEST(FindingsView, SaysThatThereIsNothingToSay) {
     FindingsView view;
     view.resize(400, 200);

@@ -1,0 +1,147 @@
+#include "app/set_actions.h"
+
+#include "core/circuit/set_edits.h"
+#include "core/devices/board.h"
+#include "widgets/values/value_panel.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
+
+namespace blinkwright::app {
+
+using circuit::PartSet;
+using widgets::ValuePanel;
+
+SetActions::SetActions(QWidget& parent, Document& document, SecondSet& second, ValuePanel& values,
+                       Settings& settings, Window window)
+    : QObject(&parent), m_parent(parent), m_document(document), m_second(second), m_settings(settings),
+      m_window(std::move(window)) {
+    makeMenu();
+    connectValues(values);
+    m_second.setUsual(m_settings.secondSetShown());
+    m_second.showSetB(m_settings.secondSetShown());
+    connect(&m_document, &Document::changed, this, &SetActions::showAvailability);
+    connect(&m_second, &SecondSet::changed, this, &SetActions::showAvailability);
+    connect(&m_second, &SecondSet::said, this, m_window.say);
+}
+
+void SetActions::makeMenu() {
+    m_menu = new QMenu(tr("&Sets"), &m_parent);
+    const auto add = [this](const QString& text, const QString& keys, auto edit) {
+        QAction* action = m_menu->addAction(text);
+        action->setShortcut(QKeySequence(keys));
+        connect(action, &QAction::triggered, this, [this, edit] { apply(edit(m_document.circuit())); });
+        return action;
+    };
+    using circuit::Circuit;
+    m_copyToB = add(tr("Copy &A to B"), tr("Ctrl+Shift+B"),
+                    [](const Circuit& c) { return circuit::copySet(c, PartSet::A, PartSet::B); });
+    m_copyToA = add(tr("Copy &B to A"), tr("Ctrl+Shift+A"),
+                    [](const Circuit& c) { return circuit::copySet(c, PartSet::B, PartSet::A); });
+    m_swap =
+        add(tr("S&wap A and B"), tr("Ctrl+Shift+W"), [](const Circuit& c) { return circuit::swapSets(c); });
+}
+
+void SetActions::connectValues(ValuePanel& values) {
+    connect(&values, &ValuePanel::followWished, this, &SetActions::follow);
+    connect(&values, &ValuePanel::tieWished, this,
+            [this](const circuit::ValueRef& which, const circuit::ValueRef& to) {
+                apply(circuit::tieValues(m_document.circuit(), which, to));
+            });
+    connect(&values, &ValuePanel::untieWished, this, [this](const circuit::ValueRef& which) {
+        apply(circuit::untieValue(m_document.circuit(), which));
+    });
+}
+
+void SetActions::addToFileMenu(QMenu* menu) {
+    m_compare = menu->addAction(tr("&Compare with file…"));
+    connect(m_compare, &QAction::triggered, this, &SetActions::askCompare);
+    m_stop = menu->addAction(tr("S&top comparing"));
+    connect(m_stop, &QAction::triggered, &m_second, &SecondSet::stopComparing);
+    showAvailability();
+}
+
+void SetActions::addExportChoiceTo(QMenu* menu) {
+    QMenu* choice = menu->addMenu(tr("E&xports hold"));
+    m_exported = new QActionGroup(choice);
+    const std::pair<ExportedSets, QString> all[] = {
+        {ExportedSets::both, tr("&all curves that are shown")},
+        {ExportedSets::first, tr("&Set A alone")},
+        {ExportedSets::second, tr("what it is &compared with alone")}};
+    for (const auto& [sets, text] : all) {
+        QAction* action = m_exported->addAction(choice->addAction(text));
+        action->setCheckable(true);
+        action->setChecked(sets == ExportedSets::both);
+        action->setData(static_cast<int>(sets));
+    }
+    showAvailability();
+}
+
+ExportedSets SetActions::exported() const {
+    const QAction* chosen = m_exported && m_second.isApart() ? m_exported->checkedAction() : nullptr;
+    return chosen ? static_cast<ExportedSets>(chosen->data().toInt()) : ExportedSets::both;
+}
+
+void SetActions::addToViewMenu(QMenu* menu) {
+    m_show = menu->addAction(tr("Compare with Set &B"));
+    m_show->setShortcut(QKeySequence(tr("Ctrl+B")));
+    m_show->setCheckable(true);
+    connect(m_show, &QAction::triggered, this, [this](bool on) {
+        m_settings.setSecondSetShown(on);
+        m_second.setUsual(on);
+        m_second.showSetB(on);
+    });
+    showAvailability();
+}
+
+void SetActions::apply(const Result<circuit::Edit>& edit) {
+    if (!edit) return m_window.say(QString::fromStdString(edit.fault().message()));
+    const QString text = QString::fromStdString(circuit::describe(m_document.circuit(), edit.value()));
+    if (Result<void> done = m_document.apply(edit.value()); !done)
+        m_window.say(QString::fromStdString(done.fault().message()));
+    else
+        m_window.say(text);
+}
+
+void SetActions::follow(const circuit::ValueRef& which, bool on) {
+    const circuit::Circuit& now = m_document.circuit();
+    if (on) return apply(circuit::followA(now, which.part, which.key));
+    if (const auto value = devices::effectiveValue(now, PartSet::B, which.part, which.key))
+        apply(circuit::setValue(now, PartSet::B, which.part, which.key, *value));
+}
+
+bool SetActions::compareWith(const QString& path) {
+    if (Result<void> done = m_second.compareWith(path); !done) {
+        m_window.tell(tr("The file cannot be compared with"), done.fault());
+        return false;
+    }
+    m_window.say(tr("Set A is compared with %1. Stop comparing is in the File menu.").arg(m_second.name()));
+    return true;
+}
+
+void SetActions::askCompare() {
+    const QString path =
+        QFileDialog::getOpenFileName(&m_parent, tr("Compare with a circuit file"), m_settings.lastFolder(),
+                                     tr("Circuits (*.blinkwright);;All files (*)"));
+    if (path.isEmpty()) return;
+    m_settings.setLastFolder(QFileInfo(path).absolutePath());
+    compareWith(path);
+}
+
+void SetActions::showAvailability() {
+    const circuit::Circuit& now = m_document.circuit();
+    const bool differ = !circuit::setsAgree(now);
+    for (QAction* action : {m_copyToB, m_copyToA, m_swap}) action->setEnabled(differ);
+    if (m_show) {
+        m_show->setChecked(m_second.showsSetB());
+        m_show->setEnabled(!m_second.comparesFile());
+    }
+    if (m_compare) m_compare->setEnabled(!now.parts().empty());
+    if (m_stop) m_stop->setEnabled(m_second.comparesFile());
+    if (m_exported) m_exported->setEnabled(m_second.isApart());
+}
+
+} // namespace blinkwright::app
