@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QHeaderView>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -204,7 +205,9 @@ class ReadingsView::Private {
         const std::vector<int> shown = columns();
         int need = table->fontMetrics().horizontalAdvance(ReadingsView::tr("Pulse width (high)")) + nameRoom;
         for (int c : shown) need += table->columnWidth(c) > 0 ? table->columnWidth(c) : wide;
-        const bool narrow = comparing() && table->viewport()->width() < need;
+        // The table itself gets its new size only after the view.
+        const int room = q->width() - table->verticalScrollBar()->sizeHint().width();
+        const bool narrow = comparing() && room < need;
         for (int c = textbook; c < columnCount; ++c)
             table->setColumnHidden(c, std::find(shown.begin(), shown.end(), c) == shown.end() ||
                                           (narrow && c == textbook));

@@ -97,7 +97,7 @@ TEST_F(SetColumn, ShowsBothValuesUnderTheNamesOfTheirSets) {
         if (label->text().startsWith("Set ") && label->isVisible()) heads << label->text();
     EXPECT_EQ(heads.join(';').toStdString(), "Set A;Set B");
     EXPECT_EQ(cell("R2").row()->field()->accessibleName(), "R2 resistance in Set B");
-    EXPECT_EQ(cell("R2").row()->slider()->width(), first("R2").slider()->width());
+    EXPECT_NEAR(cell("R2").row()->slider()->width(), first("R2").slider()->width(), 1);
 }
 
 TEST_F(SetColumn, HidesAndComesBack) {
@@ -195,7 +195,7 @@ TEST_F(SetColumn, ShowsAnotherCircuitsValuesToBeLookedAtOnly) {
 TEST_F(SetColumn, KeepsItsSlidersWhereThePanelIsNarrow) {
     does(tieValues(circuit, {r4, "resistance"}, {r3, "resistance"}).value());
     panel.resize(480, 300);
-    QApplication::processEvents();
+    QTest::qWait(20);
     for (const char* ref : {"R2", "C1"}) {
         const SetCell& shown = cell(ref);
         EXPECT_LE(shown.mapTo(panel.viewport(), QPoint(shown.width(), 0)).x(), panel.viewport()->width());
