@@ -28,15 +28,20 @@ class RouterGrid {
 
     /// Takes up bodies, quiet room and pins, and forgets all wires.
     void take(const RouterInput& in);
-    /// Whether change() can lead from one input to the other.
+    /// Whether the two have the same bodies, pins and nets, wherever they are now, and a grid holds either.
     bool canChange(const RouterInput& from, const RouterInput& to) const;
-    /// The same for an input that differs little: wires stay. @param touched gets all that has changed.
-    void change(const RouterInput& from, const RouterInput& to, Touched& touched);
+    /// Whether an input is taken up by a grid of this size.
+    bool fits(const RouterInput& in) const;
+    /// Takes up another input that fits, wires stay.
+    void change(const RouterInput& from, const RouterInput& to);
+    /// @param touched gets all places where the two inputs differ, wires aside.
+    static void mark(const RouterInput& from, const RouterInput& to, Touched& touched);
 
     bool tooLarge() const { return m_tooLarge; }
     int size() const { return m_width * m_height; }
     int width() const { return m_width; }
-    Box area() const; ///< all points of the grid
+    Box area() const;                          ///< all points of the grid
+    static Box areaFor(const RouterInput& in); ///< the same of the grid that an input asks for
     int vertex(Point p) const;
     Point point(int v) const;
     int step(int heading) const { return m_steps[static_cast<std::size_t>(heading)]; }
@@ -73,6 +78,7 @@ class RouterGrid {
         bool operator==(const Size&) const = default;
     };
     static Size sizeFor(const RouterInput& in);
+    static bool isTooLarge(const Size& size);
     void cover(Counts& counts, const Box& box, int by);
     void coverBody(const Box& body, int by);
     void setPins(const std::vector<RouterPin>& pins);
