@@ -11,6 +11,7 @@
 #include "widgets/hookup/touched.h"
 
 #include <array>
+#include <bit>
 #include <cstdint>
 
 namespace blinkwright::widgets::hookup {
@@ -53,9 +54,7 @@ class RouterGrid {
 
     /// The net on the step that leaves v in this heading.
     int edge(int v, int heading) const { return m_edges[at(v)][static_cast<std::size_t>(heading)]; }
-    bool wired(int v) const {
-        return m_edges[at(v)] != std::array<std::int16_t, 4>{noNet, noNet, noNet, noNet};
-    }
+    bool wired(int v) const { return std::bit_cast<std::uint64_t>(m_edges[at(v)]) != unwired; }
     void setEdge(int v, int heading, int net);
     /// Number of steps of this net that meet at v.
     int degree(int net, int v) const;
@@ -71,6 +70,9 @@ class RouterGrid {
     bool crossed(int net, int v) const;
 
   private:
+    /// All four headings at once: the answer is read off by looking at every point of the grid.
+    static constexpr auto unwired =
+        std::bit_cast<std::uint64_t>(std::array<std::int16_t, 4>{noNet, noNet, noNet, noNet});
     using Counts = std::vector<std::uint16_t>; ///< of the boxes that cover each point
     struct Size {
         Point origin;
