@@ -1,5 +1,6 @@
 #include "widgets/hookup/router.h"
 
+#include "widgets/hookup/trunk.h"
 #include "widgets/hookup/wire_search.h"
 
 #include <algorithm>
@@ -14,6 +15,8 @@ namespace {
 /// fixed number of times, so that a change at one end of a drawing never turns over the wires at the other.
 constexpr std::size_t passes = 3;
 
+constexpr std::size_t none = static_cast<std::size_t>(-1);
+
 /// The wire from one pin to what was joined of its net before.
 struct Branch {
     std::size_t pin = 0;         ///< place in RouterInput::pins
@@ -23,24 +26,13 @@ struct Branch {
 };
 using Branches = std::vector<Branch>;
 
-struct Trunk { ///< of a rail
-    std::vector<WireStep> steps;
-    Box goal;
-    int y = 0;
-    bool whole = false; ///< it reaches from the first pin to the last without a gap
-    bool operator==(const Trunk&) const = default;
-};
-
 } // namespace
 
 class Router::Private {
   public:
     Routes route(const RouterInput& in) {
         m_search.countAnew();
-        const bool sameRails =
-            std::equal(m_in.rails.begin(), m_in.rails.end(), in.rails.begin(), in.rails.end(),
-                       [](const Rail& a, const Rail& b) { return a.net == b.net; });
-        if (sameRails && m_grid.canChange(m_in, in))
+        if (m_grid.canChange(m_in, in))
             takeChange(in);
         else
             takeAll(in);
@@ -65,15 +57,21 @@ class Router::Private {
         m_touched.reset(m_grid.area());
         for (auto& pass : m_laid) pass.assign(index(in.nets), {});
         m_trunks.assign(index(in.nets), {});
+        m_hangsOn.assign(in.pins.size(), none);
         m_before.assign(in.pins.size(), none);
         sortPins();
     }
 
     void takeChange(const RouterInput& in) {
         for (const Branches& net : m_laid.back()) setEdges(net, RouterGrid::noNet);
-        for (std::size_t net = 0; net < m_trunks.size(); ++net) setTrunk(m_trunks[net], RouterGrid::noNet);
-        m_touched.reset(m_grid.area());
-        m_grid.change(m_in, in, m_touched);
+        for (const Trunk& trunk : m_trunks) setTrunk(trunk, RouterGrid::noNet);
+        if (m_grid.fits(in)) {
+            m_touched.reset(m_grid.area());
+            m_grid.change(m_in, in);
+        } else {
+            changeSize(in);
+        }
+        RouterGrid::mark(m_in, in, m_touched);
         // A net that lost or gained a pin, or whose pin moved, may come at another place in the order: all
         // that it ever laid is open.
         std::vector<bool> changedPin(in.pins.size()), changedNet(index(in.nets));
@@ -85,12 +83,56 @@ class Router::Private {
         }
         for (std::size_t net = 0; net < changedNet.size(); ++net) {
             if (!changedNet[net]) continue;
-            const bool railed = !m_trunks[net].steps.empty();
+            const bool railed = !m_trunks[net].lines.empty();
             for (auto& pass : m_laid)
                 forget(pass[net], [&](const Branch& b) { return !railed || changedPin[b.pin]; });
         }
         m_in = in;
         sortPins();
+    }
+
+    /// The drawing has come to ask for a larger or smaller grid: what was laid keeps its place on the paper,
+    /// and only who saw one of the two rims must look again.
+    void changeSize(const RouterInput& in) {
+        const Box before = m_grid.area(), now = RouterGrid::areaFor(in);
+        const int width = m_grid.width();
+        m_touched.reset(now);
+        for (const Box& area : {before, now}) m_touched.markRim(area);
+        const auto leaves = [&](const std::vector<WireStep>& steps) {
+            return std::ranges::any_of(steps, [&](const WireStep& s) {
+                return !now.holds(m_grid.point(s.vertex)) ||
+                       !now.holds(m_grid.point(s.vertex + m_grid.step(s.heading)));
+            });
+        };
+        for (auto& pass : m_laid)
+            for (Branches& net : pass) forget(net, [&](const Branch& b) { return leaves(b.steps); });
+        for (std::size_t net = 0; net < m_trunks.size(); ++net) {
+            bool gone = leaves(m_trunks[net].riser);
+            for (const Line& line : m_trunks[net].lines) gone = gone || leaves(line.steps);
+            if (gone) forgetNet(net);
+        }
+        m_grid.take(in);
+        m_search.resize();
+        const auto renumber = [&](std::vector<WireStep>& steps) {
+            for (WireStep& s : steps)
+                s.vertex = m_grid.vertex(
+                    {before.left + s.vertex % width * pitch, before.top + s.vertex / width * pitch});
+        };
+        for (auto& pass : m_laid)
+            for (Branches& net : pass)
+                for (Branch& branch : net) renumber(branch.steps);
+        for (Trunk& trunk : m_trunks) {
+            for (Line& line : trunk.lines) renumber(line.steps);
+            renumber(trunk.riser);
+        }
+    }
+
+    void forgetNet(std::size_t net) {
+        for (auto& pass : m_laid) forget(pass[net], [](const Branch&) { return true; });
+        for (const Line& line : m_trunks[net].lines) touch(line.steps);
+        touch(m_trunks[net].riser);
+        m_trunks[net] = {};
+        for (const std::size_t pin : m_pins[net]) m_hangsOn[pin] = none;
     }
 
     template <class Which>
@@ -124,52 +166,59 @@ class Router::Private {
             for (const WireStep& s : branch.steps) m_grid.setEdge(s.vertex, s.heading, net);
     }
     void setTrunk(const Trunk& trunk, int net) {
-        for (const WireStep& s : trunk.steps) {
+        trunk.visit([&](const WireStep& s) {
             m_grid.setEdge(s.vertex, s.heading, net);
             m_search.setRail(s.vertex, net);
-            m_search.setRail(s.vertex + 1, net);
-        }
+            m_search.setRail(s.vertex + m_grid.step(s.heading), net);
+        });
     }
 
     void layTrunks() {
         std::vector<Trunk> trunks(index(m_in.nets));
-        for (const Rail& rail : m_in.rails) trunks[index(rail.net)] = trunkOf(rail);
+        std::vector<std::size_t> hangsOn(m_in.pins.size(), none);
+        for (std::size_t net = 0; net < trunks.size(); ++net)
+            if (m_isRail[net])
+                trunks[net] = trunkOf(static_cast<int>(net), m_in, m_pins[net], m_grid, hangsOn);
         for (std::size_t net = 0; net < trunks.size(); ++net) {
             const Trunk &before = m_trunks[net], &now = trunks[net];
             setTrunk(now, static_cast<int>(net));
-            if (before == now) continue;
-            // Longer or shorter: its ends are open. Anything else: nothing that hung on it holds.
-            const bool sameLine = before.whole && now.whole && before.y == now.y;
-            if (!sameLine)
-                for (auto& pass : m_laid) forget(pass[net], [](const Branch&) { return true; });
-            const Box &a = before.goal, &b = now.goal;
-            if (sameLine) {
-                m_touched.mark({std::min(a.left, b.left), now.y, std::max(a.left, b.left), now.y});
-                m_touched.mark({std::min(a.right, b.right), now.y, std::max(a.right, b.right), now.y});
-            } else {
-                touch(before.steps);
-                touch(now.steps);
+            if (before == now && (now.lines.size() < 2 || samePins(net, hangsOn))) continue;
+            const auto stays = [&](const Branch& b) {
+                const std::size_t was = m_hangsOn[b.pin], is = hangsOn[b.pin];
+                return was == none || is == none ? was == is : now.lines[is].continues(before.lines[was]);
+            };
+            for (auto& pass : m_laid) forget(pass[net], [&](const Branch& b) { return !stays(b); });
+            touchLines(before, now);
+            if (before.riser != now.riser) {
+                touch(before.riser);
+                touch(now.riser);
             }
         }
         m_trunks = std::move(trunks);
+        m_hangsOn = std::move(hangsOn);
     }
 
-    Trunk trunkOf(const Rail& rail) const {
-        Trunk trunk;
-        trunk.y = rail.y;
-        const auto& pins = m_pins[index(rail.net)];
-        if (pins.empty()) return trunk;
-        const auto byX = [&](std::size_t a, std::size_t b) { return m_in.pins[a].at.x < m_in.pins[b].at.x; };
-        const auto [first, last] = std::minmax_element(pins.begin(), pins.end(), byX);
-        const int begin = m_grid.vertex({m_in.pins[*first].at.x, rail.y}),
-                  end = m_grid.vertex({m_in.pins[*last].at.x, rail.y});
-        for (int v = begin; v < end; ++v)
-            if (!m_grid.blocked(v) && !m_grid.blocked(v + 1)) trunk.steps.push_back({v, RouterGrid::east});
-        if (trunk.steps.empty()) return trunk;
-        trunk.whole = trunk.steps.size() == index(end - begin);
-        trunk.goal = {m_grid.point(trunk.steps.front().vertex).x, rail.y,
-                      m_grid.point(trunk.steps.back().vertex + 1).x, rail.y};
-        return trunk;
+    bool samePins(std::size_t net, const std::vector<std::size_t>& hangsOn) const {
+        return std::ranges::all_of(m_pins[net], [&](auto pin) { return hangsOn[pin] == m_hangsOn[pin]; });
+    }
+
+    void touchLines(const Trunk& before, const Trunk& now) {
+        for (const Line& line : before.lines)
+            if (std::ranges::none_of(now.lines, [&](const Line& l) { return l.continues(line); }))
+                touch(line.steps);
+        for (const Line& line : now.lines) {
+            const auto was =
+                std::ranges::find_if(before.lines, [&](const Line& l) { return line.continues(l); });
+            if (was == before.lines.end()) {
+                touch(line.steps);
+                continue;
+            }
+            const Box &a = was->goal, &b = line.goal; // longer or shorter: its ends are open
+            if (a.left != b.left)
+                m_touched.mark({std::min(a.left, b.left), line.y, std::max(a.left, b.left), line.y});
+            if (a.right != b.right)
+                m_touched.mark({std::min(a.right, b.right), line.y, std::max(a.right, b.right), line.y});
+        }
     }
 
     /// Short nets first, rails last, in an order that a moving part cannot change among the nets that it is
@@ -196,12 +245,12 @@ class Router::Private {
 
     void connect(int net, Branches& laid) {
         const Trunk& trunk = m_trunks[index(net)];
-        const bool railed = !trunk.steps.empty();
+        const bool railed = !trunk.lines.empty();
         m_search.begin(net, railed);
-        for (const WireStep& s : trunk.steps) {
+        trunk.visit([&](const WireStep& s) {
             m_search.addToTree(s.vertex);
-            m_search.addToTree(s.vertex + 1);
-        }
+            m_search.addToTree(s.vertex + m_grid.step(s.heading));
+        });
         Branches before = std::move(laid);
         laid.clear();
         for (std::size_t i = 0; i < before.size(); ++i) m_before[before[i].pin] = i;
@@ -220,14 +269,18 @@ class Router::Private {
         }
     }
 
-    /// Every pin by itself, the nearest first.
+    /// Every pin by itself, the nearest to its rail first.
     void hangOnRail(int net, const Trunk& trunk, Branches& before, Branches& laid) {
-        m_search.setGoal(trunk.goal);
-        std::vector<std::size_t> waiting = m_pins[index(net)];
-        std::stable_sort(waiting.begin(), waiting.end(), [&](std::size_t a, std::size_t b) {
-            return m_search.distance(m_in.pins[a].at) < m_search.distance(m_in.pins[b].at);
-        });
-        for (const std::size_t pin : waiting) join(net, pin, before, laid);
+        std::vector<std::pair<int, std::size_t>> waiting;
+        for (const std::size_t pin : m_pins[index(net)]) {
+            m_search.setGoal(trunk.lines[m_hangsOn[pin]].goal);
+            waiting.emplace_back(m_search.distance(m_in.pins[pin].at), pin);
+        }
+        std::ranges::sort(waiting);
+        for (const auto& [far, pin] : waiting) {
+            m_search.setGoal(trunk.lines[m_hangsOn[pin]].goal);
+            join(net, pin, before, laid);
+        }
     }
 
     /// One pin after the other, the one nearest to all that is joined so far.
@@ -333,7 +386,7 @@ class Router::Private {
     void trimTrunks() {
         const auto trim = [&](int net, const WireStep& s) {
             if (m_grid.edge(s.vertex, s.heading) != net) return false;
-            for (const int end : {s.vertex, s.vertex + 1})
+            for (const int end : {s.vertex, s.vertex + m_grid.step(s.heading)})
                 if (m_grid.degree(net, end) == 1 && m_grid.pinNet(end) != net) {
                     m_grid.setEdge(s.vertex, s.heading, RouterGrid::noNet);
                     return true;
@@ -342,7 +395,8 @@ class Router::Private {
         };
         for (std::size_t i = 0; i < m_trunks.size(); ++i) {
             const int net = static_cast<int>(i);
-            const auto& steps = m_trunks[i].steps;
+            std::vector<WireStep> steps;
+            m_trunks[i].visit([&steps](const WireStep& s) { steps.push_back(s); });
             bool changed = !steps.empty(); // a trunk that bodies interrupt has ends in its middle too
             while (changed) {
                 changed = false;
@@ -391,14 +445,13 @@ class Router::Private {
         }
     }
 
-    static constexpr std::size_t none = static_cast<std::size_t>(-1);
-
     RouterInput m_in;
     RouterGrid m_grid;
     WireSearch m_search{m_grid};
     Touched m_touched; ///< where the grid holds other than at the same step of laying the last answer
     std::array<std::vector<Branches>, passes> m_laid; ///< by net, after each pass
-    std::vector<Trunk> m_trunks;                      ///< by net; without steps where there is no rail
+    std::vector<Trunk> m_trunks;                      ///< by net; without lines where there is no rail
+    std::vector<std::size_t> m_hangsOn;               ///< by pin: the line of its net's trunk
     std::vector<std::vector<std::size_t>> m_pins;     ///< by net
     std::vector<bool> m_isRail;
     std::vector<std::size_t> m_before; ///< by pin: its branch in the last answer, while one net is laid

@@ -27,11 +27,19 @@ struct RouterPin {
     bool operator==(const RouterPin&) const = default;
 };
 
-/// A long straight wire that a big net hangs on, above or below all parts.
+/// A long straight wire that a big net hangs on, above or below a row of parts.
 struct Rail {
     int net = 0;
     int y = 0;
+    int top = -anywhere, bottom = anywhere; ///< the net's pins from here to there hang on it
+    static constexpr int anywhere = 1 << 30;
     bool operator==(const Rail&) const = default;
+};
+/// An upright wire beside all parts that joins the rails of one net.
+struct Riser {
+    int net = 0;
+    int x = 0;
+    bool operator==(const Riser&) const = default;
 };
 
 struct RouterInput {
@@ -39,6 +47,7 @@ struct RouterInput {
     std::vector<Box> quiet;  ///< wires would rather not pass here: room for labels
     std::vector<RouterPin> pins;
     std::vector<Rail> rails;
+    std::vector<Riser> risers; ///< one at most for a net, where it has several rails
     int nets = 0;
 };
 

@@ -43,6 +43,7 @@ RouterGrid::Size RouterGrid::sizeFor(const RouterInput& in) {
     for (const Box& box : in.bodies) take(box);
     for (const RouterPin& pin : in.pins) take(boxAt(pin.at));
     for (const Rail& rail : in.rails) take({all.left, rail.y, all.left, rail.y});
+    for (const Riser& riser : in.risers) take({riser.x, all.top, riser.x, all.top});
     all = all.grown(margin);
     const auto down = [](int v) { return v >= 0 ? v / sheet : -((-v + sheet - 1) / sheet); };
     const Point first{down(all.left), down(all.top)}, last{down(all.right) + 1, down(all.bottom) + 1};
@@ -51,10 +52,14 @@ RouterGrid::Size RouterGrid::sizeFor(const RouterInput& in) {
             (last.y - first.y) * (sheet / pitch) + 1};
 }
 
+bool RouterGrid::isTooLarge(const Size& size) {
+    return static_cast<long long>(size.width) * size.height > mostVertices;
+}
+
 void RouterGrid::take(const RouterInput& in) {
     m_wanted = sizeFor(in);
     m_origin = m_wanted.origin;
-    m_tooLarge = static_cast<long long>(m_wanted.width) * m_wanted.height > mostVertices;
+    m_tooLarge = isTooLarge(m_wanted);
     m_width = m_tooLarge ? 1 : m_wanted.width;
     m_height = m_tooLarge ? 1 : m_wanted.height;
     m_steps = {1, m_width, -1, -m_width};
@@ -81,26 +86,43 @@ void RouterGrid::take(const RouterInput& in) {
 bool RouterGrid::canChange(const RouterInput& from, const RouterInput& to) const {
     return !m_tooLarge && m_width > 0 && from.bodies.size() == to.bodies.size() &&
            from.quiet.size() == to.quiet.size() && from.pins.size() == to.pins.size() &&
-           from.nets == to.nets && sizeFor(to) == m_wanted;
+           from.nets == to.nets && !isTooLarge(sizeFor(to));
 }
 
-void RouterGrid::change(const RouterInput& from, const RouterInput& to, Touched& touched) {
+bool RouterGrid::fits(const RouterInput& in) const {
+    return sizeFor(in) == m_wanted;
+}
+
+Box RouterGrid::areaFor(const RouterInput& in) {
+    const Size size = sizeFor(in);
+    return {size.origin.x, size.origin.y, size.origin.x + (size.width - 1) * pitch,
+            size.origin.y + (size.height - 1) * pitch};
+}
+
+void RouterGrid::mark(const RouterInput& from, const RouterInput& to, Touched& touched) {
+    for (std::size_t i = 0; i < to.bodies.size(); ++i)
+        if (from.bodies[i] != to.bodies[i])
+            for (const Box& body : {from.bodies[i], to.bodies[i]}) touched.mark(reachOf(body));
+    for (std::size_t i = 0; i < to.quiet.size(); ++i)
+        if (from.quiet[i] != to.quiet[i])
+            for (const Box& box : {from.quiet[i], to.quiet[i]}) touched.mark(box);
+    for (std::size_t i = 0; i < to.pins.size(); ++i)
+        if (from.pins[i] != to.pins[i])
+            for (const Point p : {from.pins[i].at, to.pins[i].at}) touched.mark(boxAt(p));
+}
+
+void RouterGrid::change(const RouterInput& from, const RouterInput& to) {
     for (std::size_t i = 0; i < to.bodies.size(); ++i) {
         if (from.bodies[i] == to.bodies[i]) continue;
         coverBody(from.bodies[i], -1);
         coverBody(to.bodies[i], 1);
-        for (const Box& body : {from.bodies[i], to.bodies[i]}) touched.mark(reachOf(body));
     }
     for (std::size_t i = 0; i < to.quiet.size(); ++i) {
         if (from.quiet[i] == to.quiet[i]) continue;
         cover(m_quiet, from.quiet[i], -1);
         cover(m_quiet, to.quiet[i], 1);
-        for (const Box& box : {from.quiet[i], to.quiet[i]}) touched.mark(box);
     }
     if (from.pins == to.pins) return;
-    for (std::size_t i = 0; i < to.pins.size(); ++i)
-        if (from.pins[i] != to.pins[i])
-            for (const Point p : {from.pins[i].at, to.pins[i].at}) touched.mark(boxAt(p));
     for (const RouterPin& pin : from.pins) {
         const std::size_t v = at(vertex(pin.at));
         m_pinCount[v] = 0;

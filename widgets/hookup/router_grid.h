@@ -11,6 +11,7 @@
 #include "widgets/hookup/touched.h"
 
 #include <array>
+#include <bit>
 #include <cstdint>
 
 namespace blinkwright::widgets::hookup {
@@ -28,15 +29,20 @@ class RouterGrid {
 
     /// Takes up bodies, quiet room and pins, and forgets all wires.
     void take(const RouterInput& in);
-    /// Whether change() can lead from one input to the other.
+    /// Whether the two have the same bodies, pins and nets, wherever they are now, and a grid holds either.
     bool canChange(const RouterInput& from, const RouterInput& to) const;
-    /// The same for an input that differs little: wires stay. @param touched gets all that has changed.
-    void change(const RouterInput& from, const RouterInput& to, Touched& touched);
+    /// Whether an input is taken up by a grid of this size.
+    bool fits(const RouterInput& in) const;
+    /// Takes up another input that fits, wires stay.
+    void change(const RouterInput& from, const RouterInput& to);
+    /// @param touched gets all places where the two inputs differ, wires aside.
+    static void mark(const RouterInput& from, const RouterInput& to, Touched& touched);
 
     bool tooLarge() const { return m_tooLarge; }
     int size() const { return m_width * m_height; }
     int width() const { return m_width; }
-    Box area() const; ///< all points of the grid
+    Box area() const;                          ///< all points of the grid
+    static Box areaFor(const RouterInput& in); ///< the same of the grid that an input asks for
     int vertex(Point p) const;
     Point point(int v) const;
     int step(int heading) const { return m_steps[static_cast<std::size_t>(heading)]; }
@@ -48,9 +54,7 @@ class RouterGrid {
 
     /// The net on the step that leaves v in this heading.
     int edge(int v, int heading) const { return m_edges[at(v)][static_cast<std::size_t>(heading)]; }
-    bool wired(int v) const {
-        return m_edges[at(v)] != std::array<std::int16_t, 4>{noNet, noNet, noNet, noNet};
-    }
+    bool wired(int v) const { return std::bit_cast<std::uint64_t>(m_edges[at(v)]) != unwired; }
     void setEdge(int v, int heading, int net);
     /// Number of steps of this net that meet at v.
     int degree(int net, int v) const;
@@ -66,6 +70,9 @@ class RouterGrid {
     bool crossed(int net, int v) const;
 
   private:
+    /// All four headings at once: the answer is read off by looking at every point of the grid.
+    static constexpr auto unwired =
+        std::bit_cast<std::uint64_t>(std::array<std::int16_t, 4>{noNet, noNet, noNet, noNet});
     using Counts = std::vector<std::uint16_t>; ///< of the boxes that cover each point
     struct Size {
         Point origin;
@@ -73,6 +80,7 @@ class RouterGrid {
         bool operator==(const Size&) const = default;
     };
     static Size sizeFor(const RouterInput& in);
+    static bool isTooLarge(const Size& size);
     void cover(Counts& counts, const Box& box, int by);
     void coverBody(const Box& body, int by);
     void setPins(const std::vector<RouterPin>& pins);

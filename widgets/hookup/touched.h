@@ -30,6 +30,10 @@ class Touched {
             for (int x = column(box.left); x <= column(box.right); ++x)
                 m_tiles[static_cast<std::size_t>(y * m_across + x)] = 1;
     }
+    void markRim(const Box& area) {
+        for (const int y : {area.top, area.bottom}) mark({area.left, y, area.right, y});
+        for (const int x : {area.left, area.right}) mark({x, area.top, x, area.bottom});
+    }
     bool meets(const Box& box) const {
         if (!m_any) return false;
         for (int y = row(box.top); y <= row(box.bottom); ++y)

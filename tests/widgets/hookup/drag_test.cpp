@@ -2,11 +2,13 @@
 // kept from before may show.
 #include "tests/widgets/hookup/samples.h"
 #include "widgets/hookup/drawing.h"
+#include "widgets/hookup/router_grid.h"
 #include "widgets/hookup/wiring.h"
 
 #include <gtest/gtest.h>
 
 #include <random>
+#include <set>
 
 namespace blinkwright::widgets::hookup {
 
@@ -107,27 +109,79 @@ TEST(Dragging, KeepsWhatOtherPinsAndNetsAreGivenMeanwhile) {
     }
 }
 
+RouterInput inputOf(const Circuit& circuit) {
+    std::vector<PartView> views;
+    for (const circuit::Part& p : circuit.parts())
+        views.push_back(viewOf(circuit, p, poseOf(*circuit.placement(p.id))));
+    return routerInput(views, circuit);
+}
+
 TEST(Dragging, LaysAnewOnlyTheWiresThatItCanReach) {
-    Circuit circuit = test::placed(test::manyParts(200), 0);
-    const circuit::PartId part = circuit.findRef("R214")->id;
-    const auto input = [&] {
-        std::vector<PartView> views;
-        for (const circuit::Part& p : circuit.parts())
-            views.push_back(viewOf(circuit, p, poseOf(*circuit.placement(p.id))));
-        return routerInput(views, circuit);
-    };
-    Router router;
-    router.route(input());
-    const int all = router.searches();
+    for (const int inARow : {0, 4}) {
+        Circuit circuit = test::placed(test::manyParts(200), inARow);
+        const circuit::PartId part = circuit.findRef("R214")->id;
+        Router router;
+        router.route(inputOf(circuit));
+        const int all = router.searches();
+        circuit::Placement place = *circuit.placement(part);
+        place.x += pitch;
+        circuit.place(part, place);
+        const Routes routes = router.route(inputOf(circuit));
+        EXPECT_LT(router.searches(), all / 8);
+        EXPECT_GT(router.searches(), 0);
+        EXPECT_EQ(routes, route(inputOf(circuit)));
+        router.route(inputOf(circuit));
+        EXPECT_EQ(router.searches(), 0) << "nothing has moved";
+    }
+}
+
+/// A part that is carried from one place to another in a straight line, and back.
+void carry(Circuit& circuit, const std::string& ref, Point way, int steps, auto&& eachStep) {
+    const circuit::PartId part = circuit.findRef(ref)->id;
     circuit::Placement place = *circuit.placement(part);
-    place.x += pitch;
-    circuit.place(part, place);
-    const Routes routes = router.route(input());
-    EXPECT_LT(router.searches(), all / 8);
-    EXPECT_GT(router.searches(), 0);
-    EXPECT_EQ(routes, route(input()));
-    router.route(input());
-    EXPECT_EQ(router.searches(), 0) << "nothing has moved";
+    for (int step = 1; step <= 2 * steps; ++step) {
+        place.x += step <= steps ? way.x : -way.x;
+        place.y += step <= steps ? way.y : -way.y;
+        circuit.place(part, place);
+        eachStep(ref + ", step " + std::to_string(step));
+        if (testing::Test::HasFailure()) return;
+    }
+}
+
+TEST(Dragging, OutOverTheEdgeOfTheDrawingLaysNoMoreThanInside) {
+    Circuit circuit = test::placed(test::manyParts(120), 0);
+    // The last lamp and its resistor: rightwards the drawing grows, and the grid with it.
+    const std::string last = std::to_string((circuit.parts().size() - 1) / 7);
+    Router router;
+    router.route(inputOf(circuit));
+    const int all = router.searches();
+    Box least = RouterGrid::areaFor(inputOf(circuit)), most = least;
+    for (const char* ref : {"R2", "BT1"}) {
+        const bool supply = ref[0] == 'B';
+        carry(circuit, supply ? ref : ref + last, {supply ? -40 : 40, 0}, 10, [&](const std::string& when) {
+            const RouterInput in = inputOf(circuit);
+            const Routes routes = router.route(in);
+            EXPECT_LT(router.searches(), all / 4) << when;
+            EXPECT_EQ(routes, route(in)) << when;
+            most = most.with(RouterGrid::areaFor(in));
+        });
+    }
+    EXPECT_LT(most.left, least.left) << "the test has to change the grid on both sides";
+    EXPECT_GT(most.right, least.right);
+}
+
+TEST(Dragging, FromRowToRowLeavesTheDrawingOpenedAfresh) {
+    Circuit circuit = test::placed(test::manyParts(40), 2);
+    Drawing drawing;
+    drawing.show(circuit);
+    std::set<std::size_t> rails;
+    for (const char* ref : {"R22", "U1", "BT1"})
+        carry(circuit, ref, {0, 30}, 16, [&](const std::string& when) {
+            drawing.show(circuit);
+            expectAsOpenedAfresh(drawing, circuit, when);
+            rails.insert(inputOf(circuit).rails.size());
+        });
+    EXPECT_GT(rails.size(), 1U) << "the test has to make and unmake rows";
 }
 
 TEST(Dragging, NamesAllAreasThatLookOtherwise) {

@@ -252,6 +252,42 @@ TEST(Router, HoldsItsRulesForSixtyParts) {
     EXPECT_TRUE(routes.missing.empty());
 }
 
+TEST(Router, GivesEachRowOfBlinkersItsOwnRails) {
+    const circuit::Circuit circuit = test::placed(test::manyParts(60), 4);
+    std::vector<PartView> parts;
+    for (const circuit::Part& part : circuit.parts())
+        parts.push_back(viewOf(circuit, part, poseOf(*circuit.placement(part.id))));
+    const RouterInput in = routerInput(parts, circuit);
+    ASSERT_EQ(in.rails.size(), 4U); // two rows
+    const Routes routes = route(in);
+    Wiring(in, routes).check();
+    EXPECT_TRUE(routes.missing.empty());
+    // No wire of a rail's net leaves its row but on the riser beside all parts.
+    for (const Segment& s : routes.segments)
+        for (const Riser& riser : in.risers) {
+            if (s.net != riser.net || s.a.x == riser.x) continue;
+            EXPECT_LT(s.b.y - s.a.y, 420) << s.a.x << ", " << s.a.y;
+        }
+}
+
+TEST(Router, JoinsRailsByTheirRiserAndStrayPinsToTheFirst) {
+    RouterInput in;
+    for (int i = 0; i < 6; ++i) {
+        const int x = i % 3 * 100, y = i / 3 * 400;
+        in.bodies.push_back({x - 8, y - 20, x + 8, y + 20});
+        in.pins.push_back(pinAt(x, y - 30, 0, {0, -pitch}));
+    }
+    in.pins.push_back(pinAt(60, 200, 0, {0, -pitch}));
+    in.nets = 1;
+    in.rails = {{0, -100, -40, 40}, {0, 300, 360, 440}};
+    in.risers = {{0, -60}};
+    const Routes routes = route(in);
+    Wiring(in, routes).check();
+    EXPECT_TRUE(routes.missing.empty());
+    for (const Segment wanted : {Segment{0, {-60, -100}, {-60, 300}}, {0, {-60, -100}, {200, -100}}})
+        EXPECT_NE(std::ranges::find(routes.segments, wanted), routes.segments.end());
+}
+
 TEST(Router, CrossesFewWiresInTheSamples) {
     // The package's pin order asks for three crossings of an astable with one lamp at least: the wires 4-8,
     // 2-6 and 1-3-5 interleave around it pairwise. A few more are fair, a dozen would be a tangle.
