@@ -38,6 +38,10 @@ void Document::touch() {
 void Document::show(circuit::Circuit circuit, const QString& path) {
     m_circuit = std::move(circuit);
     m_undo.clear();
+    if (path.isEmpty() && !m_circuit.parts().empty())
+        m_undo.resetClean(); // it is in no file yet
+    else
+        m_undo.setClean(); // clear() leaves an empty stack as it was
     m_path = path;
     m_openedRevision = m_revision + 1;
     ++m_revision;

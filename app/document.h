@@ -35,7 +35,8 @@ class Document : public QObject {
     /// On a fault nothing has changed.
     Result<void> apply(const circuit::Edit& edit, int gesture = 0);
 
-    /// A circuit without a file in place of the open one: by default an empty one.
+    /// A circuit without a file in place of the open one: by default an empty one. One with parts counts as
+    /// modified until it is saved.
     void startWith(circuit::Circuit circuit = {});
     /// Reads a file in place of the open circuit. On a fault what was open stays as it was.
     Result<void> open(const QString& path);

@@ -74,9 +74,9 @@ bool MainWindow::askSaveAs() {
 bool MainWindow::mayLeave() {
     if (!m_document.isModified()) return true;
     QMessageBox box(QMessageBox::Question, tr("Unsaved changes"),
-                    tr("%1 has changes that are not saved. Save them?")
-                        .arg(m_document.path().isEmpty() ? tr("The new circuit")
-                                                         : QFileInfo(m_document.path()).fileName()),
+                    m_document.path().isEmpty() ? tr("The new circuit is not saved. Save it?")
+                                                : tr("%1 has changes that are not saved. Save them?")
+                                                      .arg(QFileInfo(m_document.path()).fileName()),
                     QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
     box.setTextFormat(Qt::PlainText);
     box.setDefaultButton(QMessageBox::Save);

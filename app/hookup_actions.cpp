@@ -7,6 +7,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
+#include <QLineEdit>
 #include <QMenu>
 
 namespace blinkwright::app {
@@ -109,11 +110,17 @@ void HookupActions::makePartMenu() {
     m_takeOff = action(tr("Take a pin &off its net…"), QKeySequence(tr("Shift+J")),
                        [this] { askTakeOff(chosenPin()); });
     m_renameNet = action(tr("&Rename a net…"), {}, [this] {
-        const auto net = m_hookup.selection().net();
-        const circuit::Net* found = net ? m_document.circuit().find(*net) : nullptr;
-        askRenameNet(found ? qs(found->name) : QString());
+        const circuit::Net* net = chosenNet();
+        askRenameNet(net ? qs(net->name) : QString());
     });
-    m_partMenu->addActions({m_join, m_takeOff, m_renameNet});
+    m_removeNet = action({}, QKeySequence(tr("Ctrl+Backspace")), [this] {
+        if (const circuit::Net* net = chosenNet())
+            (void)m_wishes.removeNet(qs(net->name));
+        else
+            askRemoveNet(chosenPin());
+    });
+    m_partMenu->addActions({m_join, m_takeOff, m_renameNet, m_removeNet});
+    connect(m_partMenu, &QMenu::aboutToShow, this, &HookupActions::showNetName);
 }
 
 void HookupActions::showAvailability() {
@@ -125,7 +132,19 @@ void HookupActions::showAvailability() {
     m_paste->setEnabled(HookupWishes::canPaste());
     m_selectAll->setEnabled(any);
     m_join->setEnabled(any);
-    for (QAction* a : {m_takeOff, m_renameNet}) a->setEnabled(nets);
+    for (QAction* a : {m_takeOff, m_renameNet, m_removeNet}) a->setEnabled(nets);
+    showNetName();
+}
+
+void HookupActions::showNetName() {
+    const circuit::Net* net = chosenNet();
+    m_removeNet->setText(net ? tr("R&emove net %1").arg(plain(qs(net->name))) : tr("R&emove a net…"));
+}
+
+const circuit::Net* HookupActions::chosenNet() const {
+    auto net = m_netOfPins ? m_netOfPins() : std::nullopt;
+    if (!net) net = m_hookup.selection().net();
+    return net ? m_document.circuit().find(*net) : nullptr;
 }
 
 void HookupActions::popUpAdd(QPoint global) {
@@ -206,6 +225,12 @@ void HookupActions::askTakeOff(const QString& pin) {
 void HookupActions::askRenameNet(const QString& net) {
     TypedDialog::ask(&m_window, tr("Rename a net"), {{tr("&Net"), nets(), net}, {tr("New &name"), {}, {}}},
                      [this](const QStringList& typed) { return m_wishes.renameNet(typed[0], typed[1]); });
+}
+
+void HookupActions::askRemoveNet(const QString& netOrPin) {
+    TypedDialog::ask(&m_window, tr("Remove a net"),
+                     {{tr("&Net, or a pin in it"), nets() + pins(true), netOrPin}},
+                     [this](const QStringList& typed) { return m_wishes.removeNet(typed[0]); });
 }
 
 void HookupActions::editPart(circuit::PartId part) {

@@ -179,4 +179,18 @@ Result<void> HookupWishes::renameNet(const QString& net, const QString& name) {
     return edit ? apply(edit.value()) : Result<void>(edit.fault());
 }
 
+Result<void> HookupWishes::removeNet(const QString& net) {
+    const circuit::Circuit& circuit = m_document.circuit();
+    const std::string name = net.trimmed().toStdString();
+    if (const circuit::Net* found = circuit.findNet(name))
+        return apply({circuit::edits::RemoveNet{found->id}});
+    if (name.find(':') == name.npos)
+        return Fault{{}, tr("there is no net \"%1\"").arg(net.trimmed()).toStdString()};
+    const auto pin = circuit.pinNamed(name);
+    if (!pin) return pin.fault();
+    const auto its = circuit.netOf(pin.value());
+    if (!its) return Fault{{}, tr("%1 is in no net").arg(net.trimmed()).toStdString()};
+    return apply({circuit::edits::RemoveNet{*its}});
+}
+
 } // namespace blinkwright::app

@@ -32,6 +32,8 @@ class HookupWishes : public QObject {
     Result<void> join(const QString& first, const QString& second);
     Result<void> takeOff(const QString& pin);
     Result<void> renameNet(const QString& net, const QString& name);
+    /// @param net its name, or REF:PIN of a pin in it.
+    Result<void> removeNet(const QString& net);
 
     Result<void> apply(const circuit::Edit& edit, int gesture = 0);
 

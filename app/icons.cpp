@@ -2,6 +2,8 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <initializer_list>
+#include <utility>
 
 namespace blinkwright::app {
 
@@ -10,38 +12,25 @@ namespace {
 /// Icons are drawn on a grid of this many units.
 constexpr qreal grid = 20;
 
-QPainterPath arrowHead(QPointF tip, QPointF left, QPointF right) {
-    QPainterPath path(left);
-    path.lineTo(tip);
-    path.lineTo(right);
+/// A line through points.
+QPainterPath through(std::initializer_list<QPointF> points) {
+    QPainterPath path;
+    path.addPolygon(QPolygonF(points));
     return path;
 }
 
 QPainterPath openPath() {
     QPainterPath path;
-    path.moveTo(2.5, 16.5);
-    path.lineTo(2.5, 4.5);
-    path.lineTo(7.5, 4.5);
-    path.lineTo(9.5, 6.5);
-    path.lineTo(15.5, 6.5);
-    path.lineTo(15.5, 9);
-    path.moveTo(2.5, 16.5);
-    path.lineTo(5.5, 9.5);
-    path.lineTo(18, 9.5);
-    path.lineTo(15.5, 16.5);
-    path.closeSubpath();
+    path.addPath(through({{2.5, 16.5}, {2.5, 4.5}, {7.5, 4.5}, {9.5, 6.5}, {15.5, 6.5}, {15.5, 9}}));
+    path.addPath(through({{2.5, 16.5}, {5.5, 9.5}, {18, 9.5}, {15.5, 16.5}, {2.5, 16.5}}));
     return path;
 }
 
 QPainterPath savePath() {
     QPainterPath path;
-    path.moveTo(3, 12.5);
-    path.lineTo(3, 16.5);
-    path.lineTo(17, 16.5);
-    path.lineTo(17, 12.5);
-    path.moveTo(10, 2.5);
-    path.lineTo(10, 12);
-    path.addPath(arrowHead({10, 12.5}, {6, 8.5}, {14, 8.5}));
+    path.addPath(through({{3, 12.5}, {3, 16.5}, {17, 16.5}, {17, 12.5}}));
+    path.addPath(through({{10, 2.5}, {10, 12}}));
+    path.addPath(through({{6, 8.5}, {10, 12.5}, {14, 8.5}}));
     return path;
 }
 
@@ -51,44 +40,32 @@ QPainterPath undoPath() {
     path.lineTo(12, 8);
     path.arcTo(QRectF(8, 8, 8, 8), 90, -180);
     path.lineTo(8, 16);
-    path.addPath(arrowHead({3.5, 8}, {7.5, 4}, {7.5, 12}));
+    path.addPath(through({{7.5, 4}, {3.5, 8}, {7.5, 12}}));
     return path;
 }
 
 QPainterPath fitPath() {
     QPainterPath path;
-    path.moveTo(3, 3.5);
-    path.lineTo(3, 16.5);
-    path.moveTo(17, 3.5);
-    path.lineTo(17, 16.5);
-    path.moveTo(5.5, 10);
-    path.lineTo(14.5, 10);
-    path.addPath(arrowHead({5.5, 10}, {8, 7.5}, {8, 12.5}));
-    path.addPath(arrowHead({14.5, 10}, {12, 7.5}, {12, 12.5}));
+    path.addPath(through({{3, 3.5}, {3, 16.5}}));
+    path.addPath(through({{17, 3.5}, {17, 16.5}}));
+    path.addPath(through({{5.5, 10}, {14.5, 10}}));
+    path.addPath(through({{8, 7.5}, {5.5, 10}, {8, 12.5}}));
+    path.addPath(through({{12, 7.5}, {14.5, 10}, {12, 12.5}}));
     return path;
 }
 
 QPainterPath exportPath() {
     QPainterPath path;
-    path.moveTo(2.5, 13.5);
-    path.lineTo(2.5, 7.5);
-    path.lineTo(5.5, 7.5);
-    path.lineTo(5.5, 13.5);
-    path.lineTo(8.5, 13.5);
-    path.lineTo(8.5, 7.5);
-    path.lineTo(10.5, 7.5);
-    path.moveTo(10.5, 13.5);
-    path.lineTo(17.5, 13.5);
-    path.addPath(arrowHead({17.5, 13.5}, {14.5, 10.5}, {14.5, 16.5}));
+    path.addPath(
+        through({{2.5, 13.5}, {2.5, 7.5}, {5.5, 7.5}, {5.5, 13.5}, {8.5, 13.5}, {8.5, 7.5}, {10.5, 7.5}}));
+    path.addPath(through({{10.5, 13.5}, {17.5, 13.5}}));
+    path.addPath(through({{14.5, 10.5}, {17.5, 13.5}, {14.5, 16.5}}));
     return path;
 }
 
 QPainterPath playPath() {
     QPainterPath path;
-    path.moveTo(6, 4);
-    path.lineTo(16, 10);
-    path.lineTo(6, 16);
-    path.closeSubpath();
+    path.addPath(through({{6, 4}, {16, 10}, {6, 16}, {6, 4}}));
     return path;
 }
 
@@ -104,13 +81,9 @@ QPainterPath pausePath() {
 /// An edge of a square wave, and an arrow to it.
 QPainterPath stepPath() {
     QPainterPath path;
-    path.moveTo(12, 16);
-    path.lineTo(15, 16);
-    path.lineTo(15, 4);
-    path.lineTo(18, 4);
-    path.moveTo(2.5, 10);
-    path.lineTo(11.5, 10);
-    path.addPath(arrowHead({11.5, 10}, {8.5, 7}, {8.5, 13}));
+    path.addPath(through({{12, 16}, {15, 16}, {15, 4}, {18, 4}}));
+    path.addPath(through({{2.5, 10}, {11.5, 10}}));
+    path.addPath(through({{8.5, 7}, {11.5, 10}, {8.5, 13}}));
     return path;
 }
 
@@ -118,7 +91,7 @@ QPainterPath loopPath() {
     QPainterPath path;
     path.moveTo(16.5, 10);
     path.arcTo(QRectF(3.5, 3.5, 13, 13), 0, -290);
-    path.addPath(arrowHead({12.6, 4.2}, {9.2, 3.0}, {11.0, 7.8}));
+    path.addPath(through({{9.2, 3.0}, {12.6, 4.2}, {11.0, 7.8}}));
     return path;
 }
 
@@ -154,15 +127,20 @@ QPainterPath pathOf(Icon which) {
     return {};
 }
 
-QPixmap drawn(const QPainterPath& path, const QColor& ink, int side) {
+/// What `draw` paints on the grid, in so many pixels.
+template <class Draw>
+QPixmap drawn(int side, Draw draw) {
     QPixmap pixmap(side, side);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.scale(side / grid, side / grid);
-    painter.setPen(QPen(ink, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    painter.drawPath(path);
+    draw(painter);
     return pixmap;
+}
+
+QPen roundPen(const QColor& ink) {
+    return QPen(ink, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
 }
 
 constexpr int sides[] = {20, 30, 40, 60};
@@ -173,32 +151,31 @@ QIcon icon(Icon which, const widgets::Theme& theme) {
     const QPainterPath path = pathOf(which);
     const QColor disabled = theme.palette().color(QPalette::Disabled, QPalette::ButtonText);
     QIcon made;
-    for (const int side : sides) {
-        made.addPixmap(drawn(path, theme.ink, side), QIcon::Normal);
-        made.addPixmap(drawn(path, disabled, side), QIcon::Disabled);
-    }
+    for (const int side : sides)
+        for (const auto& [mode, ink] :
+             {std::pair(QIcon::Normal, theme.ink), std::pair(QIcon::Disabled, disabled)})
+            made.addPixmap(drawn(side,
+                                 [&path, &ink](QPainter& painter) {
+                                     painter.setPen(roundPen(ink));
+                                     painter.drawPath(path);
+                                 }),
+                           mode);
     return made;
 }
 
 QIcon programIcon() {
-    QIcon made;
-    for (const int side : {16, 32, 48, 64, 128}) {
-        QPixmap pixmap(side, side);
-        pixmap.fill(Qt::transparent);
-        QPainter painter(&pixmap);
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.scale(side / grid, side / grid);
-        const widgets::Theme& theme = widgets::Theme::of(widgets::Theme::Mode::light);
+    const auto draw = [](QPainter& painter) {
         painter.setPen(Qt::NoPen);
-        painter.setBrush(theme.setA);
+        painter.setBrush(widgets::Theme::of(widgets::Theme::Mode::light).setA);
         painter.drawRoundedRect(QRectF(1, 1, 18, 18), 4, 4);
         painter.setBrush(QColor(0xFF, 0xC8, 0x4A));
         painter.drawEllipse(QPointF(10, 7), 3.2, 3.2);
         painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(Qt::white, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.setPen(roundPen(Qt::white));
         painter.drawPolyline(QPolygonF({{4, 16}, {7, 16}, {7, 12.5}, {13, 12.5}, {13, 16}, {16, 16}}));
-        made.addPixmap(pixmap);
-    }
+    };
+    QIcon made;
+    for (const int side : {16, 32, 48, 64, 128}) made.addPixmap(drawn(side, draw));
     return made;
 }
 

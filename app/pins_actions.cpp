@@ -13,6 +13,7 @@
 #include <QAction>
 #include <QActionGroup>
 #include <QHBoxLayout>
+#include <QMenu>
 #include <QStackedWidget>
 #include <QToolButton>
 
@@ -81,6 +82,19 @@ void PinsActions::makePartKeys() {
     });
     add(tr("&Name and values…"), tr("Ctrl+Return"), [this] {
         if (const auto pin = m_at.pins.selectedPin()) m_at.parts.editPart(pin->part);
+    });
+    m_at.parts.setNetOfPins([this] {
+        const auto pin = shown() ? m_at.pins.selectedPin() : std::nullopt;
+        return pin ? m_at.document.circuit().netOf(*pin) : std::nullopt;
+    });
+    m_at.pins.addAction(m_at.parts.removeNet());
+    m_at.pins.setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(&m_at.pins, &QWidget::customContextMenuRequested, this, [this](QPoint at) {
+        m_at.parts.showNetName();
+        auto* menu = new QMenu(&m_at.pins);
+        menu->setAttribute(Qt::WA_DeleteOnClose);
+        menu->addActions(m_at.pins.actions());
+        menu->popup(m_at.pins.mapToGlobal(at));
     });
 }
 

@@ -19,7 +19,7 @@ std::unique_ptr<Room> makeRoom(const Room::House& house) {
 
 RoomActions::RoomActions(const Room::House& house)
     : QObject(&house.window), m_house(house), m_menu(new QMenu(tr("&Ask"), &house.window)) {
-    add(tr("&Why it differs…"), tr("Ctrl+D"), QStringLiteral("why"), &makeRoom<WhyRoom>);
+    add(tr("&Why it differs…"), tr("Ctrl+Shift+Y"), QStringLiteral("why"), &makeRoom<WhyRoom>);
     add(tr("What the &eye sees…"), tr("Ctrl+I"), QStringLiteral("eye"), &makeRoom<EyeRoom>);
 }
 

@@ -1,21 +1,16 @@
 // The mole light, built from an empty window by keyboard alone: parts from the menu, nets in the Pins view,
 // values in their rows and in the dialogs of the parts. What comes out is the sample to the last digit.
-#include "app/main_window.h"
 #include "app/part_dialog.h"
-#include "core/io/circuit_file.h"
 #include "tests/app/keyboard.h"
 #include "tests/app/program.h"
-#include "tests/app/support.h"
+#include "tests/app/window_fixture.h"
 #include "widgets/pins/pins_view.h"
-#include "widgets/values/value_panel.h"
-#include "widgets/values/value_row.h"
 
 #include <QComboBox>
 #include <QFileDialog>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPointer>
-#include <QTemporaryDir>
 #include <QTimer>
 
 #include <gtest/gtest.h>
@@ -25,17 +20,9 @@ namespace {
 using namespace blinkwright;
 using namespace blinkwright::test;
 
-class BuildByKeyboard : public testing::Test {
+class BuildByKeyboard : public WindowFixture {
   protected:
-    BuildByKeyboard() : settings(folder.filePath("settings.ini")), window(settings) {
-        window.resize(1280, 800);
-        window.show();
-        window.activateWindow();
-        EXPECT_TRUE(waitFor([&] { return window.isActiveWindow(); }));
-    }
-
-    const circuit::Circuit& circuit() { return window.document().circuit(); }
-    QByteArray text() { return QByteArray::fromStdString(io::writeCircuit(circuit())); }
+    BuildByKeyboard() { activate(); }
 
     /// Presses a key until something is so. @return false after so many times that it never will be.
     template <class Condition>
@@ -59,7 +46,7 @@ class BuildByKeyboard : public testing::Test {
     void goTo(const std::string& pin) {
         const circuit::PinRef wanted = circuit().pinNamed(pin).value();
         press(Qt::Key_Home, Qt::ControlModifier);
-        ASSERT_TRUE(pressUntil(Qt::Key_Down, [&] { return window.pins().selectedPin() == wanted; })) << pin;
+        ASSERT_TRUE(pressUntil(Qt::Key_Down, [&] { return window->pins().selectedPin() == wanted; })) << pin;
     }
     void joinByName(const std::string& pin, const std::string& net) {
         goTo(pin);
@@ -73,7 +60,7 @@ class BuildByKeyboard : public testing::Test {
     void editPart(const char* pin, const std::vector<std::pair<const char*, const char*>>& values) {
         goTo(pin);
         press(Qt::Key_Return, Qt::ControlModifier);
-        const QPointer<app::PartDialog> dialog = window.findChild<app::PartDialog*>();
+        const QPointer<app::PartDialog> dialog = window->findChild<app::PartDialog*>();
         ASSERT_NE(dialog, nullptr) << pin;
         dialog->activateWindow(); // a window manager does that
         ASSERT_TRUE(waitFor([&] { return dialog->isActiveWindow(); }));
@@ -91,18 +78,14 @@ class BuildByKeyboard : public testing::Test {
         comeBack();
     }
     void typeValue(const char* ref, const char* value) {
-        const auto inField = [&] {
-            for (auto* row : window.values().findChildren<widgets::ValueRow*>())
-                if (row->subject().ref == ref) return row->field() == QApplication::focusWidget();
-            return false;
-        };
+        const auto inField = [&] { return row(ref).field() == QApplication::focusWidget(); };
         ASSERT_TRUE(pressUntil(Qt::Key_Tab, inField)) << ref;
         press(Qt::Key_A, Qt::ControlModifier);
         type(value);
         press(Qt::Key_Return);
     }
     void saveAs(const QString& file) {
-        QTimer::singleShot(50, &window, [file] {
+        QTimer::singleShot(50, window.get(), [file] {
             auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
             ASSERT_NE(dialog, nullptr);
             auto* name = dialog->findChild<QLineEdit*>();
@@ -116,13 +99,9 @@ class BuildByKeyboard : public testing::Test {
     }
     /// After a dialog: a window manager would do it.
     void comeBack() {
-        window.activateWindow();
-        ASSERT_TRUE(waitFor([&] { return window.isActiveWindow(); }));
+        window->activateWindow();
+        ASSERT_TRUE(waitFor([&] { return window->isActiveWindow(); }));
     }
-
-    QTemporaryDir folder;
-    app::Settings settings;
-    app::MainWindow window;
 };
 
 TEST_F(BuildByKeyboard, TheMoleLightReadsAsTheSampleAndUndoAndRedoGiveTheSameFiles) {
@@ -145,7 +124,7 @@ TEST_F(BuildByKeyboard, TheMoleLightReadsAsTheSampleAndUndoAndRedoGiveTheSameFil
              {{"esr", "2"}, {"leakage_resistance", "10M"}, {"rated_voltage", "25"}, {"polarised", "yes"}});
     editPart("C2:plus", {{"tolerance", "10 %"}});
     editPart("C3:plus", {{"esr", "0.5"}, {"rated_voltage", "16"}, {"polarised", "yes"}});
-    const auto inValues = [&] { return window.values().isAncestorOf(QApplication::focusWidget()); };
+    const auto inValues = [&] { return window->values().isAncestorOf(QApplication::focusWidget()); };
     ASSERT_TRUE(pressUntil(Qt::Key_F6, inValues));
     typeValue("R1", "10k");
     typeValue("R2", "68k");
@@ -154,18 +133,17 @@ TEST_F(BuildByKeyboard, TheMoleLightReadsAsTheSampleAndUndoAndRedoGiveTheSameFil
     typeValue("C3", "100u");
     typeValue("R3", "270");
 
-    const QString file = folder.filePath("mine.blinkwright");
+    const QString file = inFolder("mine.blinkwright");
     saveAs(file);
-    ASSERT_FALSE(window.isWindowModified());
+    ASSERT_FALSE(window->isWindowModified());
     const QByteArray mine = headlessReadings(file);
     EXPECT_EQ(mine.toStdString(), headlessReadings(test::sample("mole-light")).toStdString());
     EXPECT_TRUE(mine.contains("\"blinks\""));
 
     press(Qt::Key_4, Qt::ControlModifier); // a field of values would take its own typing back
     // All the way back and all the way forth, each state the same file as before.
-    QUndoStack& undo = window.document().undoStack();
     std::vector<QByteArray> states{text()};
-    while (undo.canUndo()) {
+    while (undo().canUndo()) {
         press(Qt::Key_Z, Qt::ControlModifier);
         states.push_back(text());
         ASSERT_LT(states.size(), 100U);
@@ -176,10 +154,10 @@ TEST_F(BuildByKeyboard, TheMoleLightReadsAsTheSampleAndUndoAndRedoGiveTheSameFil
         press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
         ASSERT_EQ(text().toStdString(), state->toStdString());
     }
-    EXPECT_FALSE(undo.canRedo());
+    EXPECT_FALSE(undo().canRedo());
     const QByteArray first = bytesOf(file);
     EXPECT_EQ(text(), first);
-    ASSERT_TRUE(window.document().save());
+    ASSERT_TRUE(window->document().save());
     EXPECT_EQ(bytesOf(file), first);
 }
 

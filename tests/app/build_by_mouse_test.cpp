@@ -1,16 +1,12 @@
 // The mole light, built by hand from nothing: parts from the strip, wires from pin to pin, values in their
 // rows and in the dialogs of the parts. What comes out is the sample to the last digit.
 #include "app/part_dialog.h"
-#include "core/io/circuit_file.h"
 #include "tests/app/hand.h"
 #include "tests/app/program.h"
-#include "tests/app/support.h"
-#include "widgets/values/value_panel.h"
-#include "widgets/values/value_row.h"
+#include "tests/app/window_fixture.h"
 
 #include <QComboBox>
 #include <QLineEdit>
-#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
@@ -20,25 +16,15 @@ using namespace blinkwright;
 using namespace blinkwright::test;
 using circuit::PartKind;
 
-class BuildByMouse : public testing::Test {
+class BuildByMouse : public WindowFixture {
   protected:
-    BuildByMouse() : settings(folder.filePath("settings.ini")), window(settings), hand(window) {
-        window.resize(1600, 1000);
-        window.show();
+    // Room for the sample's layout: the far ends of it must be in view.
+    BuildByMouse() : WindowFixture(app::Looks::light, {1600, 1000}), hand(*window) {
         QCoreApplication::processEvents();
-        // Room for the sample's layout: the far ends of it must be in view.
-        window.document().startWith();
+        window->document().startWith();
         QCoreApplication::processEvents();
     }
 
-    const circuit::Circuit& circuit() { return window.document().circuit(); }
-    QByteArray text() { return QByteArray::fromStdString(io::writeCircuit(circuit())); }
-
-    widgets::ValueRow& row(const char* ref) {
-        for (auto* found : window.values().findChildren<widgets::ValueRow*>())
-            if (found->subject().ref == ref) return *found;
-        throw std::runtime_error(ref);
-    }
     void typeValue(const char* ref, const char* value) {
         QLineEdit* field = row(ref).field();
         field->setFocus();
@@ -49,7 +35,7 @@ class BuildByMouse : public testing::Test {
     /// Double-click, fields, Enter.
     void editPart(const char* ref, const std::vector<std::pair<const char*, const char*>>& values) {
         QTest::mouseDClick(hand.paper(), Qt::LeftButton, {}, hand.middle(ref));
-        auto* dialog = window.findChild<app::PartDialog*>();
+        auto* dialog = window->findChild<app::PartDialog*>();
         ASSERT_NE(dialog, nullptr);
         for (const auto& [key, value] : values) {
             if (QLineEdit* field = dialog->field(key)) {
@@ -67,9 +53,6 @@ class BuildByMouse : public testing::Test {
         delete dialog;
     }
 
-    QTemporaryDir folder;
-    app::Settings settings;
-    app::MainWindow window;
     Hand hand;
 };
 
@@ -79,7 +62,7 @@ TEST_F(BuildByMouse, TheMoleLightReadsAsTheSampleAndUndoAndRedoGiveTheSameFiles)
     const QByteArray nothing = text();
 
     // The viewport shows some 700 by 600 units at least; the sample's layout goes from x = -350 to 190.
-    const QPointF shift = window.hookup().inDrawing(hand.paper()->rect().center()) - QPointF(-80, 0);
+    const QPointF shift = window->hookup().inDrawing(hand.paper()->rect().center()) - QPointF(-80, 0);
     for (const circuit::Part& part : sample.parts()) {
         const circuit::Placement* place = sample.placement(part.id);
         const QPointF onGrid(10 * std::round((place->x + shift.x()) / 10),
@@ -113,14 +96,14 @@ TEST_F(BuildByMouse, TheMoleLightReadsAsTheSampleAndUndoAndRedoGiveTheSameFiles)
     editPart("C3", {{"esr", "0.5"}, {"rated_voltage", "16"}, {"polarised", "yes"}});
     editPart("D1", {{"colour", "red"}});
 
-    const QString file = folder.filePath("mine.blinkwright");
-    ASSERT_TRUE(window.document().saveAs(file));
+    const QString file = inFolder("mine.blinkwright");
+    ASSERT_TRUE(window->document().saveAs(file));
     const QByteArray mine = headlessReadings(file);
     EXPECT_EQ(mine, headlessReadings(test::sample("mole-light")));
     EXPECT_TRUE(mine.contains("\"blinks\""));
 
     // All the way back and all the way forth, each state the same file as before.
-    QUndoStack& undo = window.document().undoStack();
+    QUndoStack& undo = window->document().undoStack();
     std::vector<QByteArray> states{text()};
     while (undo.canUndo()) {
         undo.undo();

@@ -43,6 +43,27 @@ TEST_F(DocumentTest, ADragIsOneUndoStep) {
     EXPECT_EQ(ohms("R1"), 10500);
 }
 
+TEST_F(DocumentTest, PartsThatAreInNoFileYetCountAsModifiedAndNothingAtAllDoesNot) {
+    const circuit::Circuit mole = document.circuit();
+    QSignalSpy told(&document, &Document::modifiedChanged);
+    document.startWith(mole);
+    EXPECT_TRUE(document.isModified());
+    ASSERT_EQ(told.count(), 1);
+    EXPECT_TRUE(told[0][0].toBool());
+    EXPECT_FALSE(document.undoStack().canUndo());
+    ASSERT_TRUE(document.apply(setTo(document, "R1", "resistance", 22000)));
+    document.undoStack().undo();
+    EXPECT_TRUE(document.isModified()) << "taking a change back does not write a file";
+    ASSERT_TRUE(document.saveAs(inFolder("mine.blinkwright")));
+    EXPECT_FALSE(document.isModified());
+    document.startWith(mole);
+    document.startWith();
+    EXPECT_FALSE(document.isModified());
+    document.startWith(mole);
+    ASSERT_TRUE(document.open(sample("mole-light")));
+    EXPECT_FALSE(document.isModified());
+}
+
 TEST_F(DocumentTest, ADragThatMovesTwoPartsGoesBackWhole) {
     const int gesture = document.newGesture();
     for (const double ohm : {20000.0, 30000.0, 40000.0}) {

@@ -1,18 +1,17 @@
 // The Pins view in the real window, by keyboard.
-#include "app/main_window.h"
 #include "app/part_dialog.h"
 #include "app/play_actions.h"
 #include "core/study/net_voltages.h"
 #include "tests/app/keyboard.h"
-#include "tests/app/support.h"
+#include "tests/app/window_fixture.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/pins/pins_view.h"
 
-#include <QDir>
+#include <QContextMenuEvent>
+#include <QMenu>
 #include <QStatusBar>
 #include <QTableView>
-#include <QTemporaryDir>
 #include <QToolButton>
 #include <algorithm>
 #include <set>
@@ -24,25 +23,13 @@ namespace {
 using namespace blinkwright;
 using namespace blinkwright::test;
 
-class PinsInTheWindow : public testing::Test {
+class PinsInTheWindow : public WindowFixture {
   protected:
-    explicit PinsInTheWindow(bool dark = false) : settings(folder.filePath("settings.ini")) {
-        settings.setLooks(dark ? app::Looks::dark : app::Looks::light);
-        window = std::make_unique<app::MainWindow>(settings);
-        window->resize(1280, 800);
-        window->show();
-        window->activateWindow();
-        EXPECT_TRUE(waitFor([&] { return window->isActiveWindow(); }));
-        EXPECT_TRUE(window->openFile(sample("mole-light")));
-        EXPECT_TRUE(waitFor([&] { return window->live().shown() != nullptr; }));
+    explicit PinsInTheWindow(app::Looks looks = app::Looks::light) : WindowFixture(looks) {
+        activate();
+        open("mole-light");
     }
 
-    const circuit::Circuit& circuit() const { return window->document().circuit(); }
-    circuit::PinRef pin(const char* text) const { return circuit().pinNamed(text).value(); }
-    std::string netOf(const char* text) const {
-        const auto net = circuit().netOf(pin(text));
-        return net ? circuit().find(*net)->name : "none";
-    }
     QTableView& table() const { return *window->pins().findChild<QTableView*>(); }
     QString cell(const char* text, int column) const {
         for (int row = 0; row < table().model()->rowCount(); ++row)
@@ -55,15 +42,6 @@ class PinsInTheWindow : public testing::Test {
         window->pins().selectPin(pin(text));
         table().setFocus();
     }
-    void picture(const char* name) const {
-        QTest::qWait(50);
-        ASSERT_TRUE(QDir().mkpath(BLINKWRIGHT_PICTURES));
-        EXPECT_TRUE(window->grab().save(QStringLiteral(BLINKWRIGHT_PICTURES "/window-%1.png").arg(name)));
-    }
-
-    QTemporaryDir folder;
-    app::Settings settings;
-    std::unique_ptr<app::MainWindow> window;
 };
 
 TEST_F(PinsInTheWindow, AShortcutTurnsFromTheDrawingToThePinsAndBack) {
@@ -127,6 +105,54 @@ TEST_F(PinsInTheWindow, EmptyingTheCellAndBackspaceTakeAPinOff) {
     EXPECT_EQ(netOf("R3:2"), "none");
     EXPECT_EQ(cell("R3:2", 3), "–");
     EXPECT_EQ(window->document().undoStack().count(), 2);
+}
+
+TEST_F(PinsInTheWindow, AWholeNetIsRemovedInOneStep) {
+    const std::vector<circuit::PinRef> pins = circuit().findNet("supply")->pins;
+    ASSERT_GT(pins.size(), 3U);
+    showPins();
+    goTo("R1:1");
+    press(Qt::Key_Backspace, Qt::ControlModifier);
+    for (const circuit::PinRef pin : pins) EXPECT_FALSE(circuit().netOf(pin)) << circuit().pinText(pin);
+    EXPECT_EQ(window->document().undoStack().undoText(), "Remove net supply");
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(circuit().findNet("supply")->pins, pins);
+    EXPECT_FALSE(window->document().undoStack().canUndo());
+}
+
+TEST_F(PinsInTheWindow, TheMenusNameTheNetOfTheChosenPin) {
+    showPins();
+    goTo("U1:7");
+    const auto names = [](const QMenu& menu, const char* text) {
+        return std::ranges::any_of(menu.actions(), [&](const QAction* entry) {
+            return entry->text().remove('&') == QLatin1String(text) && entry->isEnabled();
+        });
+    };
+    QContextMenuEvent event(QContextMenuEvent::Keyboard, {5, 5}, window->mapToGlobal(QPoint(50, 200)));
+    QApplication::sendEvent(table().viewport(), &event);
+    const auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_NE(menu, nullptr);
+    EXPECT_TRUE(names(*menu, "Remove net discharge"));
+    picture("menu-pins", *QApplication::activePopupWidget());
+    press(Qt::Key_Escape);
+    press(Qt::Key_P, Qt::AltModifier);
+    menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_NE(menu, nullptr);
+    EXPECT_TRUE(names(*menu, "Remove net discharge"));
+    type("e");
+    EXPECT_EQ(netOf("U1:7"), "none");
+}
+
+TEST_F(PinsInTheWindow, CtrlBackspaceInACellRemovesNoNet) {
+    showPins();
+    goTo("R3:1");
+    press(Qt::Key_Return);
+    press(Qt::Key_Backspace, Qt::ControlModifier);
+    press(Qt::Key_Escape);
+    press(Qt::Key_Escape);
+    EXPECT_EQ(netOf("R3:1"), "output");
+    EXPECT_EQ(window->document().undoStack().count(), 0)
+        << window->document().undoStack().undoText().toStdString();
 }
 
 TEST_F(PinsInTheWindow, ASlipIsToldInTheStatusBarAndChangesNothing) {
@@ -208,22 +234,22 @@ TEST_F(PinsInTheWindow, InsertDeleteAndCtrlEnterServeThePartOfThePin) {
 TEST_F(PinsInTheWindow, LooksAsMeant) {
     showPins();
     goTo("R2:2");
-    picture("pins-light");
+    picture("window-pins-light");
     press(Qt::Key_Return);
     QWidget* editor = QApplication::focusWidget();
     ASSERT_NE(editor, nullptr);
-    picture("pins-editing");
+    picture("window-pins-editing");
 }
 
 class DarkPins : public PinsInTheWindow {
   protected:
-    DarkPins() : PinsInTheWindow(true) {}
+    DarkPins() : PinsInTheWindow(app::Looks::dark) {}
 };
 
 TEST_F(DarkPins, LookAsMeant) {
     showPins();
     goTo("U1:3");
-    picture("pins-dark");
+    picture("window-pins-dark");
 }
 
 } // namespace

@@ -1,21 +1,16 @@
 // Play in the real window: its keys, its question, and what the lamps show meanwhile.
-#include "app/main_window.h"
 #include "app/moment.h"
 #include "app/play_actions.h"
 #include "app/play_strip.h"
 #include "tests/app/keyboard.h"
-#include "tests/app/support.h"
+#include "tests/app/window_fixture.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/hookup/hookup_view.h"
-#include "widgets/values/value_panel.h"
 
-#include <QAction>
 #include <QComboBox>
-#include <QDir>
 #include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
-#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
@@ -24,17 +19,12 @@ namespace {
 using namespace blinkwright;
 using namespace blinkwright::test;
 
-class PlayInTheWindow : public testing::Test {
+class PlayInTheWindow : public WindowFixture {
   protected:
-    PlayInTheWindow() : settings(folder.filePath("settings.ini")) {
-        settings.setLooks(app::Looks::light);
-        window = std::make_unique<app::MainWindow>(settings);
-        window->resize(1280, 800);
-        window->show();
-        window->activateWindow();
-        EXPECT_TRUE(waitFor([&] { return window->isActiveWindow(); }));
-        EXPECT_TRUE(window->openFile(sample("mole-light")));
-        EXPECT_TRUE(waitFor([&] { return window->live().shown() != nullptr; }));
+    explicit PlayInTheWindow(app::Looks looks = app::Looks::light, QSize size = {1280, 800})
+        : WindowFixture(looks, size) {
+        activate();
+        open("mole-light");
         window->curves().setMoment(0);
     }
     /// R2 of the mole light: 68 k gives about one flash a second, the rate goes with 1 / (R1 + 2 R2).
@@ -72,14 +62,6 @@ class PlayInTheWindow : public testing::Test {
             if (action->text().remove('&').startsWith(QLatin1String(text))) return action->trigger();
         FAIL() << text;
     }
-    void picture(const char* name) const {
-        QTest::qWait(50);
-        ASSERT_TRUE(QDir().mkpath(BLINKWRIGHT_PICTURES));
-        EXPECT_TRUE(window->grab().save(QStringLiteral(BLINKWRIGHT_PICTURES "/window-%1.png").arg(name)));
-    }
-    QTemporaryDir folder;
-    app::Settings settings;
-    std::unique_ptr<app::MainWindow> window;
 };
 
 TEST_F(PlayInTheWindow, AKeyPlaysAndPausesWithoutAQuestionForASlowBlinker) {
@@ -126,14 +108,12 @@ TEST_F(PlayInTheWindow, AsksOnceBeforeMoreThanThreeFlashesASecond) {
     press(Qt::Key_F9);
     EXPECT_FALSE(running()) << "nothing flashes before the answer";
     ASSERT_NE(question(), nullptr);
-    const QImage grabbed = question()->grab().toImage();
-    EXPECT_TRUE(QDir().mkpath(BLINKWRIGHT_PICTURES));
-    EXPECT_TRUE(grabbed.save(QStringLiteral(BLINKWRIGHT_PICTURES "/dialog-flicker.png")));
+    picture("dialog-flicker", *question());
     answer("Bars");
     EXPECT_TRUE(running());
     EXPECT_TRUE(settings.lampsAsBars());
     EXPECT_TRUE(strip().note().startsWith("Bars show the mean")) << strip().note().toStdString();
-    picture("play-bars");
+    picture("window-play-bars");
     press(Qt::Key_F9);
     press(Qt::Key_F9);
     EXPECT_TRUE(running());
@@ -177,9 +157,9 @@ TEST_F(PlayInTheWindow, MoreThanTwentyFlashesASecondAreShownSteadyWithANote) {
     press(Qt::Key_F9);
     ASSERT_TRUE(running());
     EXPECT_TRUE(strip().note().contains("cannot follow")) << strip().note().toStdString();
-    picture("play-steady");
+    picture("window-play-steady");
     window->play().menu()->popup({0, 0});
-    EXPECT_TRUE(window->play().menu()->grab().save(QStringLiteral(BLINKWRIGHT_PICTURES "/menu-Play.png")));
+    picture("menu-Play", *window->play().menu());
     window->play().menu()->close();
 }
 
@@ -197,5 +177,70 @@ TEST_F(PlayInTheWindow, StopsAtTheEndOrGoesRound) {
     EXPECT_TRUE(waitFor([&] { return moment_s() < end_s - 0.5; }));
     EXPECT_TRUE(running());
 }
+
+/// Dark and light, wide and narrow. ctest runs these at 150 % scaling besides.
+class PlayLooks : public PlayInTheWindow, public testing::WithParamInterface<std::tuple<bool, bool>> {
+  protected:
+    static QSize size() { return std::get<1>(GetParam()) ? QSize(960, 600) : QSize(1280, 800); }
+    PlayLooks() : PlayInTheWindow(std::get<0>(GetParam()) ? app::Looks::dark : app::Looks::light, size()) {}
+    QString named(const char* what) const {
+        return QStringLiteral("window-play-%1-%2-%3")
+            .arg(QLatin1String(what), std::get<1>(GetParam()) ? "narrow" : "wide",
+                 std::get<0>(GetParam()) ? "dark" : "light");
+    }
+    /// Every control of the strip is whole and in view.
+    void isWhole() const {
+        EXPECT_EQ(window->size(), size()) << "something needs more room than there is";
+        for (const QWidget* control : strip().findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+            const QString name = control->accessibleName() + control->toolTip();
+            EXPECT_EQ(control->visibleRegion().boundingRect(), control->rect()) << name.toStdString();
+            if (control->sizePolicy().horizontalPolicy() != QSizePolicy::Ignored) {
+                EXPECT_GE(control->width(), control->minimumSizeHint().width()) << name.toStdString();
+                EXPECT_GE(control->height(), control->minimumSizeHint().height()) << name.toStdString();
+            }
+        }
+    }
+};
+
+TEST_P(PlayLooks, WhileALampGlows) {
+    const auto& switchings = window->live().shown()->curves.switchings_s;
+    window->curves().setMoment(switchings.at(1) + 0.1); // lit
+    press(Qt::Key_F9);
+    ASSERT_TRUE(running());
+    isWhole();
+    picture(named("glow"));
+}
+
+TEST_P(PlayLooks, WithBars) {
+    setTiming(10e3, 8.2e3);
+    settings.setFlickerAnswered();
+    trigger("Show lamps as bars");
+    press(Qt::Key_F9);
+    ASSERT_TRUE(running());
+    isWhole();
+    picture(named("bars"));
+}
+
+TEST_P(PlayLooks, TheQuestion) {
+    setTiming(10e3, 8.2e3);
+    press(Qt::Key_F9);
+    ASSERT_NE(question(), nullptr);
+    EXPECT_LE(question()->width(), window->width());
+    picture(named("question"), *question());
+}
+
+TEST_P(PlayLooks, Steady) {
+    setTiming(1e3, 1.5e3);
+    settings.setFlickerAnswered();
+    press(Qt::Key_F9);
+    isWhole();
+    picture(named("steady"));
+}
+
+INSTANTIATE_TEST_SUITE_P(Looks, PlayLooks, testing::Combine(testing::Bool(), testing::Bool()),
+                         [](const auto& row) {
+                             return std::string(std::get<0>(row.param) ? "Dark" : "Light") +
+                                    (std::get<1>(row.param) ? "Narrow" : "Wide");
+                         });
 
 } // namespace

@@ -1,22 +1,19 @@
 // The two dialogs about whole boards: ready blinkers and the wiring list.
-#include "app/main_window.h"
 #include "app/ready_actions.h"
 #include "app/ready_answers.h"
-#include "tests/app/support.h"
+#include "tests/app/answering.h"
+#include "tests/app/window_fixture.h"
 #include "tests/case_names.h"
 #include "widgets/bench/bench_dialog.h"
 #include "widgets/ready/ready_dialog.h"
 
-#include <QAction>
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
 #include <QDialogButtonBox>
-#include <QDir>
 #include <QDoubleSpinBox>
 #include <QListWidget>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 
@@ -29,20 +26,9 @@ using namespace blinkwright::test;
 using study::ReadyKind;
 using widgets::ReadyDialog;
 
-class ReadyTest : public testing::Test {
+class ReadyTest : public WindowFixture {
   protected:
-    ReadyTest() : settings(folder.filePath("settings.ini")) { start(); }
-    void start(app::Looks looks = app::Looks::light) {
-        settings.setLooks(looks);
-        window = std::make_unique<app::MainWindow>(settings);
-        window->resize(1280, 800);
-        window->show();
-    }
-    QAction* action(const QString& text) {
-        for (QAction* found : window->findChildren<QAction*>())
-            if (found->text().remove('&').startsWith(text)) return found;
-        return nullptr;
-    }
+    explicit ReadyTest(app::Looks looks = app::Looks::light) : WindowFixture(looks) {}
     /// Opens the dialog by its action and does something with it while it is open.
     template <class Work>
     void inDialog(Work work) {
@@ -54,7 +40,7 @@ class ReadyTest : public testing::Test {
             work(*dialog);
             done = true;
         });
-        action("New from a ready blinker")->trigger();
+        action("New from a ready blinker").trigger();
         EXPECT_TRUE(done);
     }
     static void press(ReadyDialog& dialog, QDialogButtonBox::StandardButton which) {
@@ -69,15 +55,6 @@ class ReadyTest : public testing::Test {
         inDialog([](ReadyDialog& dialog) { press(dialog, QDialogButtonBox::Ok); });
         ASSERT_TRUE(waitFor([this] { return window->live().shown() != nullptr; }));
     }
-    void picture(const QString& name, QWidget& of) {
-        QTest::qWait(50);
-        ASSERT_TRUE(QDir().mkpath(BLINKWRIGHT_PICTURES));
-        EXPECT_TRUE(of.grab().save(QStringLiteral(BLINKWRIGHT_PICTURES "/%1.png").arg(name)));
-    }
-
-    QTemporaryDir folder;
-    app::Settings settings;
-    std::unique_ptr<app::MainWindow> window;
 };
 
 TEST_F(ReadyTest, ANewCircuitComesFromTheAnswersAndIsNoFileYet) {
@@ -99,6 +76,30 @@ TEST_F(ReadyTest, ANewCircuitComesFromTheAnswersAndIsNoFileYet) {
     ASSERT_TRUE(waitFor(
         [&] { return window->live().shown() && window->live().shown()->board.timers[0].cmos == false; }));
     EXPECT_NEAR(rate(), 90, 4);
+}
+
+TEST_F(ReadyTest, WhatWasMadeIsAskedAboutBeforeItWouldBeLost) {
+    makeMoleLight();
+    EXPECT_TRUE(window->isWindowModified());
+    {
+        Answering cancel(QMessageBox::Cancel);
+        EXPECT_FALSE(window->close());
+        EXPECT_EQ(cancel.said, QStringLiteral("The new circuit is not saved. Save it?"));
+    }
+    {
+        Answering cancel(QMessageBox::Cancel);
+        action("New").trigger();
+        EXPECT_FALSE(cancel.said.isEmpty());
+        EXPECT_FALSE(circuit().parts().empty());
+    }
+    {
+        Answering discard(QMessageBox::Discard);
+        action("New").trigger();
+        EXPECT_TRUE(circuit().parts().empty());
+    }
+    Answering none(QMessageBox::Cancel);
+    EXPECT_TRUE(window->close()) << "an empty circuit is no loss";
+    EXPECT_TRUE(none.said.isEmpty());
 }
 
 TEST_F(ReadyTest, AnAnswerOutOfRangeIsToldAndMakesNothing) {
@@ -144,7 +145,6 @@ TEST_F(ReadyTest, TheLastAnswersComeBackInTheNextStart) {
         dialog.findChild<QComboBox*>("colour")->setCurrentIndex(1);
         press(dialog, QDialogButtonBox::Cancel);
     });
-    window.reset();
     start();
     inDialog([](ReadyDialog& dialog) {
         EXPECT_EQ(dialog.answers().kind, ReadyKind::shortFlash);
@@ -161,9 +161,9 @@ TEST_F(ReadyTest, TheLastAnswersComeBackInTheNextStart) {
 }
 
 TEST_F(ReadyTest, TicksOfTheWiringListStayWhileTheFileIsOpen) {
-    EXPECT_FALSE(action("Wiring list")->isEnabled());
+    EXPECT_FALSE(action("Wiring list").isEnabled());
     ASSERT_TRUE(window->openFile(sample("mole-light")));
-    action("Wiring list")->trigger();
+    action("Wiring list").trigger();
     widgets::BenchDialog* bench = window->readyActions().wiringList();
     ASSERT_NE(bench, nullptr);
     EXPECT_TRUE(bench->isVisible());
@@ -176,7 +176,7 @@ TEST_F(ReadyTest, TicksOfTheWiringListStayWhileTheFileIsOpen) {
     steps->item(2)->setCheckState(Qt::Checked);
     EXPECT_EQ(bench->ticked(), 2);
     bench->close();
-    action("Wiring list")->trigger();
+    action("Wiring list").trigger();
     EXPECT_EQ(bench->findChild<QListWidget*>("steps")->item(1)->checkState(), Qt::Checked);
 
     // A step that is no longer the same is no longer done; the others are.
@@ -193,30 +193,27 @@ TEST_F(ReadyTest, TicksOfTheWiringListStayWhileTheFileIsOpen) {
 
 TEST_F(ReadyTest, TheWiringListIsCopiedPrintedAndExported) {
     ASSERT_TRUE(window->openFile(sample("mole-light")));
-    action("Wiring list")->trigger();
+    action("Wiring list").trigger();
     auto* bench = window->readyActions().wiringList();
     bench->findChild<QPushButton*>("copy")->click();
     const QString text = QApplication::clipboard()->text();
     EXPECT_TRUE(text.startsWith("Harbour mole light\n")) << text.toStdString();
     EXPECT_TRUE(text.contains("\n1. U1, 555 timer, bipolar"));
 
-    ASSERT_TRUE(window->readyActions().exportParts(folder.filePath("parts.csv")));
-    const QByteArray csv = bytesOf(folder.filePath("parts.csv"));
+    ASSERT_TRUE(window->readyActions().exportParts(inFolder("parts.csv")));
+    const QByteArray csv = bytesOf(inFolder("parts.csv"));
     EXPECT_TRUE(csv.startsWith("quantity,references,kind,value,"));
     EXPECT_EQ(csv.count("\r\n"), 10); // a header and nine parts, no two alike
-    ASSERT_TRUE(window->readyActions().exportPage(folder.filePath("page.pdf")));
-    EXPECT_TRUE(bytesOf(folder.filePath("page.pdf")).startsWith("%PDF-"));
-    const auto refused = window->readyActions().exportParts(folder.filePath("no/such/parts.csv"));
+    ASSERT_TRUE(window->readyActions().exportPage(inFolder("page.pdf")));
+    EXPECT_TRUE(bytesOf(inFolder("page.pdf")).startsWith("%PDF-"));
+    const auto refused = window->readyActions().exportParts(inFolder("no/such/parts.csv"));
     ASSERT_FALSE(refused);
     EXPECT_NE(refused.fault().message().find("parts.csv"), std::string::npos);
 }
 
 class ReadyPictures : public ReadyTest, public testing::WithParamInterface<bool> {
   protected:
-    ReadyPictures() {
-        window.reset();
-        start(GetParam() ? app::Looks::dark : app::Looks::light);
-    }
+    ReadyPictures() : ReadyTest(GetParam() ? app::Looks::dark : app::Looks::light) {}
     QString named(const QString& stem) const { return stem + (GetParam() ? "-dark" : "-light"); }
 };
 
@@ -236,7 +233,7 @@ TEST_P(ReadyPictures, ShowEveryReadyBlinkerInTheWindow) {
         const bool other = answers.family != study::defaultAnswers(answers.kind).family;
         const QString id =
             QString::fromStdString(std::string(study::info(answers.kind).id)) + (other ? "-bipolar" : "");
-        picture(named("ready-" + id), *window);
+        picture(named("ready-" + id));
     }
 }
 
@@ -255,7 +252,7 @@ TEST_P(ReadyPictures, ShowBothDialogs) {
         press(dialog, QDialogButtonBox::Cancel);
     });
     ASSERT_TRUE(window->openFile(sample("buoy-pair")));
-    action("Wiring list")->trigger();
+    action("Wiring list").trigger();
     auto* bench = window->readyActions().wiringList();
     bench->findChild<QListWidget*>("steps")->item(0)->setCheckState(Qt::Checked);
     picture(named("dialog-wiring"), *bench);

@@ -8,7 +8,7 @@
 // runs by the scalar engine at 1e-8, over a sample of boards.
 #include "core/base/random.h"
 #include "core/engine/batch.h"
-#include "tests/core/reference_circuits.h"
+#include "tests/benchmarks/lamp_boards.h"
 
 #include <algorithm>
 #include <chrono>
@@ -24,20 +24,6 @@ using engine::BatchOutcome;
 using engine::BatchRequest;
 
 constexpr double allowedError = 1e-4;
-
-struct Figure {
-    std::string name;
-    devices::Board board;
-};
-
-/// The boards of engine_against_ida.
-std::vector<Figure> figures() {
-    using circuit::PartKind;
-    Workbench one = tests::astable({}, false);
-    one.part(PartKind::resistor, "R3", {{"resistance", 470.0}}).part(PartKind::lamp, "D1");
-    one.net("output", {"R3:1"}).net("lamp", {"R3:2", "D1:anode"}).net("ground", {"D1:cathode"});
-    return {{"one_lamp", one.board()}, {"two_lamps", tests::lampPair({}, 220, 1e-3).board()}};
-}
 
 BatchRequest spreadOf(const devices::Board& board, long boards) {
     BatchRequest request;
@@ -89,7 +75,7 @@ double rateOf(const BatchRequest& request, const devices::Board& board, int time
 int main(int count, char** arguments) {
     const double fixed = count > 1 ? std::atof(arguments[1]) : 0; // an accuracy instead of the search's
     const int lanes = count > 2 ? std::atoi(arguments[2]) : 0;
-    for (const Figure& figure : figures()) {
+    for (const LampBoard& figure : lampBoards()) {
         constexpr long sample = 200;
         BatchRequest tight = spreadOf(figure.board, sample);
         tight.accuracy = 1e-8;

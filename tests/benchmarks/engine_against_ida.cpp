@@ -9,8 +9,8 @@
 // which they are fastest with an error of at most 1e-5, searched for on a fine grid; IDA's memory is set up
 // outside of its time.
 #include "core/engine/transient.h"
+#include "tests/benchmarks/lamp_boards.h"
 #include "tests/benchmarks/medians.h"
-#include "tests/core/reference_circuits.h"
 #include "tests/reference/ida_board.h"
 
 #include <benchmark/benchmark.h>
@@ -36,20 +36,6 @@ using reference::Trace;
 constexpr int cycles = 20;
 constexpr double allowedError = 1e-5;
 constexpr double noticeable = 0.01; // share of a lamp's largest charge a phase from which a flash counts
-
-struct Figure {
-    std::string name;
-    devices::Board board;
-};
-
-/// R1 10 kohm, R2 68 kohm, C1 10 uF at 9 V: some two cycles in three seconds.
-std::vector<Figure> figures() {
-    using circuit::PartKind;
-    Workbench one = tests::astable({}, false);
-    one.part(PartKind::resistor, "R3", {{"resistance", 470.0}}).part(PartKind::lamp, "D1");
-    one.net("output", {"R3:1"}).net("lamp", {"R3:2", "D1:anode"}).net("ground", {"D1:cathode"});
-    return {{"one_lamp", one.board()}, {"two_lamps", tests::lampPair({}, 220, 1e-3).board()}};
-}
 
 /// Switching times and lamp charges of a run, in one form for both engines.
 struct Outcome {
@@ -233,7 +219,7 @@ OurChoice ourBest(const devices::Board& board, const Outcome& exact) {
 
 // --- the measurement
 
-void say(const Figure& figure, const IdaChoice& ida, const OurChoice& ours) {
+void say(const LampBoard& figure, const IdaChoice& ida, const OurChoice& ours) {
     const Settings& s = ida.settings;
     std::fprintf(
         stderr,
@@ -247,7 +233,7 @@ void say(const Figure& figure, const IdaChoice& ida, const OurChoice& ours) {
                  ours.accuracy, ours.error, ours.steps, 1e3 * ours.time_s);
 }
 
-void registerBoth(const Figure& figure, const IdaChoice& ida, const OurChoice& ours) {
+void registerBoth(const LampBoard& figure, const IdaChoice& ida, const OurChoice& ours) {
     const auto plain = [](benchmark::internal::Benchmark* b) {
         b->Unit(benchmark::kMicrosecond)
             ->Repetitions(15)
@@ -268,8 +254,8 @@ void registerBoth(const Figure& figure, const IdaChoice& ida, const OurChoice& o
 }
 
 int measure() {
-    const std::vector<Figure> all = figures();
-    for (const Figure& figure : all) {
+    const std::vector<LampBoard> all = lampBoards();
+    for (const LampBoard& figure : all) {
         IdaBoard tight(figure.board,
                        IdaKnobs{.tolerance = 1e-11, .testAlgebraic = true, .charge = 1e-6}.settings());
         const Outcome exact = outcomeOf(tight.run({.switchings = 2 * cycles}));
@@ -282,7 +268,7 @@ int measure() {
     medians.SetOutputStream(&std::cerr);
     medians.SetErrorStream(&std::cerr);
     benchmark::RunSpecifiedBenchmarks(&medians);
-    for (const Figure& figure : all)
+    for (const LampBoard& figure : all)
         std::printf("ida_over_ours_%s %.1f x\n", figure.name.c_str(),
                     medians.of("ida_" + figure.name) / medians.of("ours_" + figure.name));
     return 0;

@@ -1,12 +1,17 @@
 // The window on a real display: an X server of its own, a window manager, and xdotool for a hand. Started by
 // with_display.sh. What the offscreen tests cannot show: that real events, with a pointer that jumps and
 // buttons that bounce through the server, come to the same edits.
+#include "app/play_actions.h"
 #include "core/io/circuit_file.h"
 #include "tests/app/hand.h"
 #include "tests/app/support.h"
+#include "widgets/curves/curves_view.h"
 
 #include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
 #include <QProcess>
+#include <QScreen>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
@@ -94,6 +99,27 @@ TEST_F(OnADisplay, AKeyOfTheHookUpOpensTheMenuOfPartsAndALetterChoosesOne) {
     ASSERT_TRUE(waitFor([] { return QApplication::activePopupWidget() != nullptr; }));
     tool({"key", "d"});
     EXPECT_TRUE(waitFor([&] { return window.document().circuit().findRef("D2") != nullptr; }));
+}
+
+TEST_F(OnADisplay, AKeyPlaysTheMomentLineSmoothlyAndTheScreenShowsIt) {
+    window.curves().setMoment(0);
+    int pictures = 0;
+    QObject::connect(&window.play(), &app::PlayActions::momentChanged, &window, [&] { ++pictures; });
+    tool({"key", "F9"});
+    ASSERT_TRUE(waitFor([&] { return window.play().play().running(); }));
+    const int before = pictures;
+    const double from_s = window.curves().moment_s();
+    QElapsedTimer time;
+    time.start();
+    QTest::qWait(1000);
+    const double passed_s = static_cast<double>(time.elapsed()) * 1e-3;
+    // At the pace of the board, whatever else the machine does.
+    EXPECT_NEAR(window.curves().moment_s() - from_s, passed_s, 0.2);
+    EXPECT_GT(pictures - before, 5);
+    ASSERT_TRUE(QDir().mkpath(BLINKWRIGHT_PICTURES));
+    EXPECT_TRUE(window.screen()->grabWindow(0).save(BLINKWRIGHT_PICTURES "/display-play.png"));
+    tool({"key", "F9"});
+    EXPECT_TRUE(waitFor([&] { return !window.play().play().running(); }));
 }
 
 } // namespace

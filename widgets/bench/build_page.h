@@ -1,4 +1,5 @@
-// The wiring list and the parts list as a page to print: always black on white.
+// The wiring list and the parts list as pages to print: always black on white, each with its number and the
+// title below. The printer's paper, range of pages and number of copies are kept to.
 //
 //   QPrinter printer;
 //   printBuildPage(printer, circuit, PartSet::A);

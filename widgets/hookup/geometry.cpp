@@ -15,10 +15,11 @@ constexpr std::array<Point, 3> withWiper{{{-30, 0}, {30, 0}, {0, -30}}};
 // The package from above: 1 to 4 down the left side, 5 to 8 up the right side.
 constexpr std::array<Point, 8> package{
     {{-80, -60}, {-80, -20}, {-80, 20}, {-80, 60}, {80, 60}, {80, 20}, {80, -20}, {80, -60}}};
-// The block: reset, discharge, threshold, trigger, control down the left side, the output on the right, the
-// supply on top and ground below.
+// The block: supply on top, ground below, and each of the others on the side that it has on the package,
+// output and control in the very places. So one arrangement of the parts serves both looks; mirrored, the
+// block has its inputs on the left.
 constexpr std::array<Point, 8> block{
-    {{0, 120}, {-80, 40}, {80, 0}, {-80, -80}, {-80, 80}, {-80, 0}, {-80, -40}, {0, -120}}};
+    {{0, 100}, {80, 20}, {-80, 20}, {-80, -60}, {80, 60}, {80, -20}, {80, -60}, {0, -100}}};
 
 int snapped(double v) {
     const double limit = 1e6;
@@ -66,7 +67,7 @@ Box bodyOf(PartKind kind, TimerLook look) {
     switch (kind) {
     case PartKind::timer:
         // The pins' numbers stand beside the outline, on the leads.
-        return look == TimerLook::package ? Box{-70, -80, 70, 80} : Box{-70, -110, 70, 110};
+        return look == TimerLook::package ? Box{-70, -80, 70, 80} : Box{-70, -90, 70, 90};
     case PartKind::supply:
         return {-20, -15, 20, 15};
     case PartKind::resistor:

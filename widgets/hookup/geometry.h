@@ -22,8 +22,8 @@ inline constexpr int pitch = 10; ///< one step of the grid [units]
 
 /// Whose shapes the symbols have: IEC 60617 or IEEE 315.
 enum class Shapes { iec60617, ieee315 };
-/// The timer as its package from above, or as a block with its inputs on the left and its output on the
-/// right.
+/// The timer as its package from above, or as a block with its supply on top, ground below, timing on the
+/// right and output on the left.
 enum class TimerLook { package, block };
 /// How symbols are drawn. The shapes of one kind take the same room in both; the timer's pins change places.
 struct SymbolStyle {
@@ -82,9 +82,7 @@ inline constexpr Point lensCentre{6, -31}; ///< of a lamp's lens, local
 inline constexpr int lensRadius = 9;
 inline constexpr int timerHalfWidth = 60;   ///< of the timer's outline
 inline constexpr int timerLead = 2 * pitch; ///< of each pin, from the outline to its end
-constexpr int timerHalfHeight(TimerLook look) {
-    return look == TimerLook::package ? 80 : 100;
-}
+inline constexpr int timerHalfHeight = 80;
 
 /// Space left between a body and the nearest wire.
 inline constexpr int clearance = 4;

@@ -188,7 +188,7 @@ class Layout {
 
     bool isLeft(PartId part) const {
         const auto it = m_atOutput.find(part);
-        return it != m_atOutput.end() && it->second == (m_look == TimerLook::package);
+        return it != m_atOutput.end() && it->second;
     }
 
     const Circuit& m_circuit;

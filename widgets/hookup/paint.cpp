@@ -51,7 +51,7 @@ void toPose(QPainter& painter, const Pose& pose) {
 
 void timerOutline(QPainter& painter, const PartView& part) {
     const bool package = part.style.timer == TimerLook::package;
-    const double w = timerHalfWidth, h = timerHalfHeight(part.style.timer), notch = 8;
+    const double w = timerHalfWidth, h = timerHalfHeight, notch = 8;
     QPainterPath outline;
     outline.moveTo(-notch, -h);
     if (package) outline.arcTo(QRectF(-notch, -h - notch, 2 * notch, 2 * notch), 180, 180);
@@ -64,15 +64,6 @@ void timerOutline(QPainter& painter, const PartView& part) {
     for (const Point pin : pinsOf(part))
         painter.drawLine(QPointF(std::clamp<double>(pin.x, -w, w), std::clamp<double>(pin.y, -h, h)),
                          QPointF(pin.x, pin.y));
-}
-
-/// Where a timer's kind and value stand: clear of the pins' names, whichever way it lies.
-QPointF middleOfTexts(const PartView& part) {
-    if (part.style.timer == TimerLook::block && !part.pose.upright()) {
-        const Point free = placed(Point{20, -40}, part.pose); // beside the inputs, over or under the output
-        return {static_cast<double>(free.x), static_cast<double>(free.y)};
-    }
-    return {static_cast<double>(part.pose.at.x), static_cast<double>(part.pose.at.y)};
 }
 
 /// Names inside the outline, numbers outside on the leads.
@@ -94,7 +85,7 @@ void timerTexts(QPainter& painter, const PartView& part, const Theme& theme) {
             textAt(painter, number - QPointF(0, 7.5), Qt::AlignHCenter, QString::number(pin + 1), small);
         }
     }
-    const QPointF middle = middleOfTexts(part);
+    const QPointF middle(part.pose.at.x, part.pose.at.y); // clear of the pins' names, whichever way it lies
     const bool betweenRows = part.style.timer == TimerLook::package && !part.pose.upright();
     textAt(painter, middle - QPointF(0, betweenRows ? 40 : 20), Qt::AlignHCenter, part.ref,
            labelFont(labelSize, true));

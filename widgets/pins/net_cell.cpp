@@ -34,6 +34,22 @@ class EnterInList : public QObject {
     QComboBox* m_box;
     std::function<void()> m_done;
 };
+
+/// Keeps the key that takes a word back from a shortcut of the window: a line edit asks for plain keys only.
+class WordKeys : public QObject {
+  public:
+    using QObject::QObject;
+
+  protected:
+    bool eventFilter(QObject*, QEvent* event) override {
+        if (event->type() == QEvent::ShortcutOverride &&
+            static_cast<QKeyEvent*>(event)->matches(QKeySequence::DeleteStartOfWord)) {
+            event->accept();
+            return true;
+        }
+        return false;
+    }
+};
 } // namespace
 
 NetCell::NetCell(Offers offers, QObject* parent) : QStyledItemDelegate(parent), m_offers(std::move(offers)) {
@@ -44,6 +60,7 @@ QWidget* NetCell::createEditor(QWidget* parent, const QStyleOptionViewItem&, con
     box->setEditable(true);
     box->setInsertPolicy(QComboBox::NoInsert);
     box->setFrame(false);
+    box->installEventFilter(new WordKeys(box));
     box->setMaxVisibleItems(shownOffers);
     box->addItems(m_offers(index));
     box->setAccessibleName(tr("Net, or a pin to join to"));

@@ -213,8 +213,11 @@ class ReadingsView::Private {
                                           (narrow && c == textbook));
     }
     void show() {
-        ReadingTable fresh =
-            readings ? readingTable(*readings) : ReadingTable{ReadingsView::tr("No readings yet."), {}};
+        ReadingTable fresh;
+        if (readings)
+            fresh = readingTable(*readings);
+        else
+            fresh.verdict = ReadingsView::tr("No readings yet.");
         if (comparing() && readings) {
             if (other)
                 compareTables(fresh, readingTable(*other), model.name);

@@ -50,20 +50,30 @@ TEST_P(SampleLayout, WithoutPlacesOverlapsNothing) {
 
 TEST_P(SampleLayout, PutsTimingRightOutputLeftAndSupplyFarLeft) {
     const Circuit circuit = test::withoutDrawing(test::sample(GetParam()));
-    const auto poses = layOut(circuit);
-    const auto x = [&](const char* ref) { return poses.at(circuit.findRef(ref)->id).at.x; };
-    for (const char* timing : {"R1", "R2", "C1", "C2"}) EXPECT_GT(x(timing), x("U1")) << timing;
-    for (const char* output : {"R3", "D1"}) EXPECT_LT(x(output), x("U1")) << output;
-    for (const circuit::Part& part : circuit.parts()) EXPECT_LE(x("BT1"), x(part.ref.c_str())) << part.ref;
+    for (const TimerLook look : bothLooks) {
+        const auto poses = layOut(circuit, look);
+        const auto x = [&](const char* ref) { return poses.at(circuit.findRef(ref)->id).at.x; };
+        for (const char* timing : {"R1", "R2", "C1", "C2"}) EXPECT_GT(x(timing), x("U1")) << timing;
+        for (const char* output : {"R3", "D1"}) EXPECT_LT(x(output), x("U1")) << output;
+        for (const circuit::Part& part : circuit.parts())
+            EXPECT_LE(x("BT1"), x(part.ref.c_str())) << part.ref;
+    }
 }
 
-TEST_P(SampleLayout, PutsTimingLeftAndOutputRightOfABlock) {
-    const Circuit circuit = test::withoutDrawing(test::sample(GetParam()));
-    const auto poses = layOut(circuit, TimerLook::block);
-    const auto x = [&](const char* ref) { return poses.at(circuit.findRef(ref)->id).at.x; };
-    for (const char* timing : {"R1", "R2", "C1", "C2"}) EXPECT_LT(x(timing), x("U1")) << timing;
-    for (const char* output : {"R3", "D1"}) EXPECT_GT(x(output), x("U1")) << output;
-    for (const circuit::Part& part : circuit.parts()) EXPECT_LE(x("BT1"), x(part.ref.c_str())) << part.ref;
+/// Of all wires together.
+double lengthOf(const Circuit& circuit, TimerLook look) {
+    Drawing drawing;
+    drawing.setStyle({Shapes::iec60617, look});
+    drawing.show(circuit);
+    double sum = 0;
+    for (const Segment& s : drawing.routes().segments)
+        sum += std::abs(s.a.x - s.b.x) + std::abs(s.a.y - s.b.y);
+    return sum;
+}
+
+TEST_P(SampleLayout, ThatIsStatedSuitsTheBlockAsWellAsThePackage) {
+    const Circuit circuit = test::sample(GetParam());
+    EXPECT_LT(lengthOf(circuit, TimerLook::block), 1.05 * lengthOf(circuit, TimerLook::package));
 }
 
 TEST_P(SampleLayout, LabelsCoverNoSymbolNoWireAndNoOtherLabel) {
@@ -157,13 +167,13 @@ TEST(Geometry, TimerShowsThePackageFromAbove) {
     EXPECT_LT(pins[0].y, pins[3].y);
 }
 
-TEST(Geometry, TimerAsABlockHasInputsLeftOutputRightSupplyOnTopAndGroundBelow) {
+TEST(Geometry, TimerAsABlockHasTimingRightOutputLeftSupplyOnTopAndGroundBelow) {
     using namespace circuit::timerPin;
     const Point left{-pitch, 0}, right{pitch, 0}, up{0, -pitch}, down{0, pitch};
     const auto lead = [](int pin) { return leadOf(PartKind::timer, TimerLook::block, pin); };
-    for (const int input : {trigger, threshold, discharge, reset, control})
-        EXPECT_EQ(lead(input), left) << input;
-    EXPECT_EQ(lead(output), right);
+    for (const int timing : {trigger, threshold, discharge, control})
+        EXPECT_EQ(lead(timing), right) << timing;
+    for (const int other : {output, reset}) EXPECT_EQ(lead(other), left) << other;
     EXPECT_EQ(lead(supply), up);
     EXPECT_EQ(lead(ground), down);
 }

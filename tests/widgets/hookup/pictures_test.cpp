@@ -52,13 +52,16 @@ bool save(const QImage& image, const QString& name) {
 TEST_P(SamplePictures, AreDrawnInBothThemes) {
     const circuit::Circuit circuit = test::sample(GetParam());
     for (const auto mode : {Theme::Mode::light, Theme::Mode::dark}) {
+        for (const auto shapes : {hookup::Shapes::iec60617, hookup::Shapes::ieee315})
+            for (const auto timer : {hookup::TimerLook::package, hookup::TimerLook::block}) {
+                const QString look = QStringLiteral("%1-%2-%3-%4")
+                                         .arg(QString::fromStdString(GetParam()),
+                                              shapes == hookup::Shapes::iec60617 ? "iec" : "ieee",
+                                              timer == hookup::TimerLook::package ? "package" : "block",
+                                              mode == Theme::Mode::light ? "light" : "dark");
+                EXPECT_TRUE(save(picture(circuit, mode, {900, 640}, {shapes, timer}), look));
+            }
         const QImage image = picture(circuit, mode, {900, 640});
-        const char* theme = mode == Theme::Mode::light ? "light" : "dark";
-        EXPECT_TRUE(save(image, QStringLiteral("%1-%2").arg(QString::fromStdString(GetParam()), theme)));
-        const QImage block =
-            picture(circuit, mode, {900, 640}, {hookup::Shapes::ieee315, hookup::TimerLook::block});
-        EXPECT_TRUE(
-            save(block, QStringLiteral("%1-block-%2").arg(QString::fromStdString(GetParam()), theme)));
         EXPECT_GT(coloursIn(image), 8);
         for (const QPoint corner : {QPoint(3, 3), QPoint(3, 636), QPoint(896, 3), QPoint(896, 636)})
             EXPECT_EQ(image.pixelColor(corner), Theme::of(mode).paper);

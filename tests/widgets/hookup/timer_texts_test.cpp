@@ -107,7 +107,7 @@ TEST_P(TimerTexts, KeepClearOfOneAnother) {
 }
 
 TEST_P(TimerTexts, NumberEachPinAtItsLeadAndNameItInside) {
-    const double h = timerHalfHeight(part.style.timer), w = timerHalfWidth;
+    const double h = timerHalfHeight, w = timerHalfWidth;
     const QRectF outline =
         part.pose.upright() ? QRectF(500 - h, 500 - w, 2 * h, 2 * w) : QRectF(500 - w, 500 - h, 2 * w, 2 * h);
     for (const Written& t : texts) {
