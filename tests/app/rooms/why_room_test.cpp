@@ -1,5 +1,6 @@
 // "Why it differs" as people use it.
 #include "app/rooms/why_room.h"
+#include "core/circuit/set_edits.h"
 #include "tests/app/rooms/room_fixture.h"
 #include "widgets/rooms/why_view.h"
 
@@ -54,6 +55,8 @@ TEST_F(WhyRoomTest, AValueThatChangesChangesTheBridge) {
 
 TEST_F(WhyRoomTest, SetBIsAskedAboutOnceItDiffers) {
     open("mole-light");
+    app::Document& document = window->document();
+    ASSERT_TRUE(document.apply(circuit::copySet(document.circuit(), PartSet::A, PartSet::B).value()));
     WhyRoom& room = whyRoom();
     auto* sets = room.frame().findChild<QComboBox*>("sets");
     EXPECT_FALSE(sets->isVisible());
