@@ -99,7 +99,8 @@ void ChooseRoom::show(const study::Wish& wish, std::shared_ptr<const study::Choi
         nearest.best = {*choices->unmet->choice};
         choices = std::make_shared<const study::Choices>(std::move(nearest));
     }
-    m_view->setChoices(wish, choices);
+    m_shown = choices;
+    m_view->setChoices(wish, std::move(choices));
     showButtons();
 }
 
@@ -116,8 +117,9 @@ QString ChooseRoom::sentence(const study::Wish& wish, const study::Choices& choi
     if (!wish.intensity_cd.empty() && !choices.best.front().scheme.coupledPair)
         return words + u' ' + tr("The lamps' mean intensities are equal.");
     return words + u' ' +
-           (wish.intensity_cd.empty() ? tr("No intensities are stated: the lamps' mean currents are equal.")
-                                      : tr("The intensities are as good as equal: so are the mean currents."));
+           (wish.intensity_cd.empty()
+                ? tr("No intensities are stated: the lamps' mean currents are equal.")
+                : tr("The intensities are as good as equal: so are the mean currents."));
 }
 
 void ChooseRoom::showButtons() {
@@ -169,9 +171,9 @@ void ChooseRoom::copyTable() {
 }
 
 void ChooseRoom::exportTable() {
-    if (!m_choices) return;
+    if (!m_shown) return;
     askFile(tr("Export the table of values"), tr("values"), {{tr("Table"), QStringLiteral("csv")}},
-            [choices = m_choices](const QString& path) {
+            [choices = m_shown](const QString& path) {
                 return writeWhole(path, QByteArray::fromStdString(io::choicesCsv(*choices)));
             });
 }

@@ -28,7 +28,8 @@ Result<std::vector<study::Stock>> readFile(const QString& path) {
 } // namespace
 
 DrawerDesk::DrawerDesk(const Room::House& house)
-    : QObject(&house.window), m_house(house), m_path(house.settings.dataFile(drawerFile)) {}
+    : QObject(&house.window), m_house(house), m_path(house.settings.dataFile(drawerFile)) {
+}
 
 widgets::DrawerDialog& DrawerDesk::dialog() {
     if (m_dialog) return *m_dialog;
@@ -73,9 +74,9 @@ void DrawerDesk::keep() {
         m_unread = !QFile::rename(m_path, aside);
     }
     QDir().mkpath(QFileInfo(m_path).absolutePath());
-    const Result<void> done =
-        m_unread ? notWritten(m_path, tr("what is there could not be put aside"))
-                 : writeWhole(m_path, QByteArray::fromStdString(io::writeDrawer(stock())));
+    const Result<void> done = m_unread
+                                  ? notWritten(m_path, tr("what is there could not be put aside"))
+                                  : writeWhole(m_path, QByteArray::fromStdString(io::writeDrawer(stock())));
     if (!done) m_dialog->say(QString::fromStdString(done.fault().message()), true);
 }
 

@@ -205,7 +205,9 @@ const Verb& chooseVerb() {
          {"--lamp-current", "A", "of each lamp while lit (0.01)"},
          {"--colour", "NAME[,NAME]", "of the lamps (red,green)"},
          {"--series", "R1=E24,R2=E24,C1=E6", "preferred values, E3 to E192"},
-         {"--drawer", "FILE.csv", "values come from here: kind,value,tolerance,rating,quantity; kinds are resistor, variable, capacitor"},
+         {"--drawer", "FILE.csv",
+          "values come from here: kind,value,tolerance,rating,quantity; kinds are resistor, variable, "
+          "capacitor"},
          {"--out", "FILE.blinkwright", "writes the best as a circuit"}},
         run};
     return verb;

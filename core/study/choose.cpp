@@ -1,6 +1,7 @@
 #include "core/study/choose.h"
 
 #include "core/study/choose_limits.h"
+#include "core/study/choose_parts.h"
 #include "core/study/choose_rank.h"
 #include "core/study/range_screening.h"
 #include "core/study/stock_left.h"
@@ -39,8 +40,8 @@ std::optional<Unmet> nearestLit(const Wish& wish, const ChooseRequest& request, 
         const std::vector<Choice> choices = simulateCandidates(own, screening.best, request);
         const auto found = std::ranges::find_if(choices, [&](const Choice& c) { return met(own, c); });
         if (found == choices.end()) continue;
-        return Unmet{unmet.reason,  wish.rate_Hz,   own.lit,       wish.supply_V, *found,
-                     wish.rateTo_Hz, wish.stayLit_s};
+        return Unmet{unmet.reason, wish.rate_Hz,   own.lit,       wish.supply_V,
+                     *found,       wish.rateTo_Hz, wish.stayLit_s};
     }
     return std::nullopt;
 }
@@ -86,8 +87,10 @@ Choices choose(const Wish& wish, const ChooseRequest& request) {
         return result;
     }
     if (choices.empty()) {
-        result.unmet = without(wish, wish.drawer ? "No blinker can be made of the parts in the drawer."
-                                                 : "No board with such values blinks.");
+        const std::string missing = wish.drawer ? missingForLamps(wish) : std::string();
+        result.unmet = without(wish, !missing.empty() ? "The drawer has no " + missing + "."
+                                     : wish.drawer    ? "No blinker can be made of the parts in the drawer."
+                                                      : "No board with such values blinks.");
         return result;
     }
     rank(wish, choices);

@@ -98,8 +98,8 @@ std::string rangeLimitText(const Wish& wish, const Choice& nearest) {
     if (!reaches(wish, nearest))
         return "The range from " + range + " is out of reach of one variable resistor of at most " +
                text(preferredVariables().back(), Unit::ohm) + ", with " + ofParts(wish) + ".";
-    return "One variable resistor cannot hold a lit share of " + units::formatQuantity(100 * wish.lit, Unit::none) +
-           " % from " + range +
+    return "One variable resistor cannot hold a lit share of " +
+           units::formatQuantity(100 * wish.lit, Unit::none) + " % from " + range +
            ": it moves one phase more than the other.";
 }
 

@@ -1,5 +1,7 @@
 #include "core/study/proposal.h"
 
+#include "core/study/choose_rank.h"
+
 #include <algorithm>
 #include <cassert>
 #include <initializer_list>
@@ -11,6 +13,8 @@ using circuit::PartKind;
 
 namespace {
 
+// The tolerances of parts that state none (core/devices/defaults).
+constexpr double usualResistor = 0.05, usualCapacitor = 0.2;
 constexpr double variableRoom = 110; // what RV1 takes between R2 and C1 [units]
 
 class Builder {
@@ -37,6 +41,13 @@ circuit::Values resistance(double ohm) {
     return {{"resistance", ohm}};
 }
 
+/// With its tolerance, where it is another one than the usual.
+circuit::Values timing(const char* key, double value, double tolerance, double usual) {
+    circuit::Values values{{key, value}};
+    if (tolerance != usual) values["tolerance"] = tolerance;
+    return values;
+}
+
 circuit::Values lamp(const Wish& wish, std::size_t k) {
     return {{"colour", wish.colours.at(std::min(k, wish.colours.size() - 1))}};
 }
@@ -45,12 +56,14 @@ circuit::Values lamp(const Wish& wish, std::size_t k) {
 
 Circuit proposedCircuit(const Wish& wish, const Choice& choice) {
     Builder b;
+    const Tolerances t = tolerancesOf(wish, choice);
     b.part(PartKind::supply, "BT1", {{"voltage", wish.supply_V}}, -580, 0);
     b.part(PartKind::timer, "U1", {{"family", std::string(wish.cmos ? "cmos" : "bipolar")}}, 0, 0, 0);
-    b.part(PartKind::resistor, "R1", resistance(choice.r1_ohm), 190, -100);
-    b.part(PartKind::resistor, "R2", resistance(choice.r2_ohm), 190, 10);
+    b.part(PartKind::resistor, "R1", timing("resistance", choice.r1_ohm, t.r1, usualResistor), 190, -100);
+    b.part(PartKind::resistor, "R2", timing("resistance", choice.r2_ohm, t.r2, usualResistor), 190, 10);
     const double down = choice.variable_ohm ? variableRoom : 0;
-    b.part(PartKind::capacitor, "C1", {{"capacitance", choice.c1_farad}}, 190, 110 + down);
+    b.part(PartKind::capacitor, "C1", timing("capacitance", choice.c1_farad, t.c1, usualCapacitor), 190,
+           110 + down);
     b.part(PartKind::resistor, "R3", resistance(choice.r3_ohm), -260, 20, 180);
     b.part(PartKind::lamp, "D1", lamp(wish, 0), -320, 90);
     b.net("supply", {"BT1:plus", "U1:8", "U1:4", "R1:1"});
@@ -70,8 +83,9 @@ Circuit proposedCircuit(const Wish& wish, const Choice& choice) {
     }
     if (choice.variable_ohm) {
         // The free end lies on the wiper: where the wiper lifts off, the whole of it is left.
-        b.part(PartKind::variable, "RV1", {{"resistance", *choice.variable_ohm}, {"setting", choice.setting}},
-               190, 110);
+        circuit::Values values = timing("resistance", *choice.variable_ohm, t.variable, usualResistor);
+        values["setting"] = choice.setting;
+        b.part(PartKind::variable, "RV1", std::move(values), 190, 110);
         b.net("stop", {"R2:2", "RV1:1"});
         b.net("timing", {"RV1:wiper", "RV1:2"});
     } else {

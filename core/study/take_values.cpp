@@ -42,8 +42,8 @@ Result<circuit::Edit> takeValues(const Circuit& open, const Circuit& proposal, c
         if (!mine) {
             if (!isBeside(part.ref)) missing.push_back(part.ref);
         } else if (hasValue(part.kind)) {
-            for (const auto& [key, value] : part.values)
-                group.edits.push_back(circuit::setValue(open, set, mine->id, key, value));
+            const std::string key(circuit::info(part.kind).keys.front().key);
+            group.edits.push_back(circuit::setValue(open, set, mine->id, key, part.values.at(key)));
         }
     }
     if (!missing.empty()) return Fault{{}, "The open circuit has no such part as " + listed(missing) + "."};

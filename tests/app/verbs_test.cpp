@@ -216,8 +216,8 @@ TEST_F(Verbs, ChooseMatchesTwoLamps) {
     const QJsonArray lamps = a.json()["choices"].toArray()[0].toObject()["lamps"].toArray();
     ASSERT_EQ(lamps.size(), 2);
     EXPECT_NEAR(lamps[0].toObject()["mean"].toDouble() / lamps[1].toObject()["mean"].toDouble(), 3, 0.4);
-    const Answer tooLong = run({"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--lamps", "2",
-                              "--stay-lit", "0.7"});
+    const Answer tooLong =
+        run({"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--lamps", "2", "--stay-lit", "0.7"});
     EXPECT_EQ(tooLong.code, 1);
     EXPECT_NEAR(tooLong.json()["unmet"].toObject()["nearest"].toObject()["stay_lit"].toDouble(), 0.5, 1e-12);
 }

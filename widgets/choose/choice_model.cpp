@@ -47,14 +47,14 @@ std::vector<ChoiceModel::Column> ChoiceModel::allColumns() {
          [](const Wish&, const Choice& c) { return valueText(c.r3_ohm, Unit::ohm); }},
         {tr("R4"), tr("Resistor of the second lamp; of a pair behind C4 from the output to ground"),
          [](const Wish&, const Choice& c) {
-             return c.coupling_farad ? valueText(c.bleeder_ohm, Unit::ohm) : optionalText(c.r4_ohm, Unit::ohm);
+             return c.coupling_farad ? valueText(c.bleeder_ohm, Unit::ohm)
+                                     : optionalText(c.r4_ohm, Unit::ohm);
          }},
         {tr("C4"), tr("Coupling capacitor of the pair"),
          [](const Wish&, const Choice& c) { return optionalText(c.coupling_farad, Unit::farad); }},
         {tr("Diode"), tr("Across R2, so that R1 alone sets the high time"),
          [](const Wish&, const Choice& c) { return c.scheme.diode ? tr("D3") : QString(); }},
-        {tr("Lamps"), tr("Where the lamps hang"),
-         [](const Wish&, const Choice& c) { return lampsText(c); }},
+        {tr("Lamps"), tr("Where the lamps hang"), [](const Wish&, const Choice& c) { return lampsText(c); }},
         {tr("Rate"), tr("Of the simulated board, settled"),
          [](const Wish&, const Choice& c) {
              return c.fast ? toText(rateText(c.rate_Hz), rateText(c.fast->rate_Hz)) : rateText(c.rate_Hz);

@@ -112,11 +112,11 @@ class ChooseView::Private {
         }
         int number = 0;
         for (const study::ChosenLamp& lamp : choice.lamps)
-            text += htmlRow(tr("D%1 does").arg(++number),
-                            tr("peak %1, mean %2, lit for %3")
-                                .arg(quantityText(lamp.peak_A, units::Unit::ampere),
-                                     quantityText(lamp.mean_A, units::Unit::ampere),
-                                     secondsText(lamp.lit_s)));
+            text +=
+                htmlRow(tr("D%1 does").arg(++number),
+                        tr("peak %1, mean %2, lit for %3")
+                            .arg(quantityText(lamp.peak_A, units::Unit::ampere),
+                                 quantityText(lamp.mean_A, units::Unit::ampere), secondsText(lamp.lit_s)));
         return text + QStringLiteral("</table>");
     }
 
@@ -152,8 +152,10 @@ const ChoiceModel& ChooseView::model() const {
 void ChooseView::setChoices(const study::Wish& wish, std::shared_ptr<const study::Choices> choices) {
     d->wish = wish;
     d->model.setChoices(wish, std::move(choices));
-    d->table->setCurrentIndex(d->model.index(0, 0));
-    d->showChosen();
+    if (d->model.rowCount() > 0)
+        d->table->setCurrentIndex(d->model.index(0, 0)); // which shows it
+    else
+        d->showChosen();
 }
 
 void ChooseView::choose(int row) {

@@ -61,8 +61,8 @@ class DrawerDialog::Private {
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
         table->horizontalHeader()->setHighlightSections(false);
-        table->setEditTriggers(QAbstractItemView::AllEditTriggers & ~QAbstractItemView::CurrentChanged &
-                               ~QAbstractItemView::SelectedClicked);
+        table->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
+                               QAbstractItemView::AnyKeyPressed);
         message = new QLabel;
         message->setObjectName(QStringLiteral("message"));
         message->setTextFormat(Qt::PlainText);
@@ -72,9 +72,8 @@ class DrawerDialog::Private {
         layOut();
         connect(&model, &DrawerModel::edited, &q, [this] { showState(); });
         connect(&model, &DrawerModel::modelReset, &q, [this] { showState(); });
-        for (const auto& [keys, step] :
-             {std::pair(QKeySequence(QKeySequence::Undo), &DrawerModel::undo),
-              std::pair(QKeySequence(QKeySequence::Redo), &DrawerModel::redo)})
+        for (const auto& [keys, step] : {std::pair(QKeySequence(QKeySequence::Undo), &DrawerModel::undo),
+                                         std::pair(QKeySequence(QKeySequence::Redo), &DrawerModel::redo)})
             connect(new QShortcut(keys, &q), &QShortcut::activated, &model, step);
         auto* remove = new QShortcut(QKeySequence(Qt::Key_Delete), table);
         remove->setContext(Qt::WidgetShortcut);
@@ -115,10 +114,9 @@ class DrawerDialog::Private {
     /// The new part is of the kind of the one that is chosen: drawers are listed kind by kind.
     void addRow() {
         const QModelIndex at = table->currentIndex();
-        const auto kind =
-            at.isValid()
-                ? static_cast<Stock::Kind>(model.index(at.row(), 0).data(Qt::EditRole).toInt())
-                : Stock::Kind::resistor;
+        const auto kind = at.isValid()
+                              ? static_cast<Stock::Kind>(model.index(at.row(), 0).data(Qt::EditRole).toInt())
+                              : Stock::Kind::resistor;
         const QModelIndex value = model.index(model.addRow(kind), 1);
         table->setCurrentIndex(value);
         table->setFocus();

@@ -35,7 +35,8 @@ DrawerColumn columnOf(const QModelIndex& index) {
 } // namespace
 
 DrawerModel::DrawerModel(QObject* parent)
-    : QAbstractTableModel(parent), m_fault(Theme::of(Theme::Mode::light).fault) {}
+    : QAbstractTableModel(parent), m_fault(Theme::of(Theme::Mode::light).fault) {
+}
 
 QString DrawerModel::kindText(Stock::Kind kind) {
     switch (kind) {

@@ -35,8 +35,8 @@ class WishForm::Private {
         field("rateTo", tr("Rate at the other end"), WishField::rateTo, &WishTexts::rateTo, 8);
         rateUnit = choice("rateUnit", tr("Unit of the rate"),
                           {tr("flashes a minute"), tr("hertz"), tr("seconds a cycle")});
-        range = choice("range", tr("Fixed rate or range"),
-                       {tr("(fixed)"), tr("(set by a variable resistor)")});
+        range =
+            choice("range", tr("Fixed rate or range"), {tr("(fixed)"), tr("(set by a variable resistor)")});
         say(tr(", lit for"));
         field("lit", tr("Lit"), WishField::lit, &WishTexts::lit, 8);
         litUnit = choice("litUnit", tr("Unit of the lit time"), {tr("% of the time"), tr("in each flash")});
@@ -136,8 +136,7 @@ class WishForm::Private {
             part->setVisible(matched);
         for (const Field& one : fields) {
             const bool isRange = one.field == WishField::rateTo;
-            const bool isMatch =
-                one.field == WishField::intensity || one.field == WishField::secondIntensity;
+            const bool isMatch = one.field == WishField::intensity || one.field == WishField::secondIntensity;
             one.edit->setVisible(isRange ? texts.range : isMatch ? matched : true);
             const auto fault = answer.faults.find(one.field);
             const bool wrong = fault != answer.faults.end();

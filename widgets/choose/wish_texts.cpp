@@ -87,12 +87,16 @@ struct TextKey {
     const char* key;
     QString WishTexts::*text;
 };
-constexpr TextKey textKeys[] = {
-    {"rate", &WishTexts::rate},           {"rate-to", &WishTexts::rateTo},
-    {"lit", &WishTexts::lit},             {"colour", &WishTexts::colour},
-    {"second", &WishTexts::second},       {"current", &WishTexts::current},
-    {"supply", &WishTexts::supply},       {"stay", &WishTexts::stayLit},
-    {"intensity", &WishTexts::intensity}, {"second-intensity", &WishTexts::secondIntensity}};
+constexpr TextKey textKeys[] = {{"rate", &WishTexts::rate},
+                                {"rate-to", &WishTexts::rateTo},
+                                {"lit", &WishTexts::lit},
+                                {"colour", &WishTexts::colour},
+                                {"second", &WishTexts::second},
+                                {"current", &WishTexts::current},
+                                {"supply", &WishTexts::supply},
+                                {"stay", &WishTexts::stayLit},
+                                {"intensity", &WishTexts::intensity},
+                                {"second-intensity", &WishTexts::secondIntensity}};
 struct FlagKey {
     const char* key;
     bool WishTexts::*flag;
@@ -143,9 +147,8 @@ WishRead readWish(const WishTexts& texts) {
                      say("Both intensities are needed, or none."));
         return read;
     }
-    wish.intensity_cd = {
-        reader.positive(WishField::intensity, texts.intensity, Unit::candela),
-        reader.positive(WishField::secondIntensity, texts.secondIntensity, Unit::candela)};
+    wish.intensity_cd = {reader.positive(WishField::intensity, texts.intensity, Unit::candela),
+                         reader.positive(WishField::secondIntensity, texts.secondIntensity, Unit::candela)};
     return read;
 }
 
@@ -154,14 +157,12 @@ WishTexts withNearest(WishTexts texts, const study::Unmet& unmet) {
     if (unmet.rateTo_Hz && texts.range) texts.rateTo = rateText(*unmet.rateTo_Hz, texts.rateUnit);
     if (unmet.lit > 0) {
         const double rate = unmet.rateTo_Hz ? std::sqrt(unmet.rate_Hz * *unmet.rateTo_Hz) : unmet.rate_Hz;
-        texts.lit = texts.litUnit == LitUnit::share || rate <= 0
-                        ? quantity(100 * unmet.lit, Unit::none)
-                        : quantity(unmet.lit / rate, Unit::second);
+        texts.lit = texts.litUnit == LitUnit::share || rate <= 0 ? quantity(100 * unmet.lit, Unit::none)
+                                                                 : quantity(unmet.lit / rate, Unit::second);
     }
     if (unmet.supply_V > 0) texts.supply = quantity(unmet.supply_V, Unit::volt);
     // Rounded down: a longer time than the turn would be refused again.
-    if (unmet.stayLit_s)
-        texts.stayLit = quantity(std::floor(1e4 * *unmet.stayLit_s) / 1e4, Unit::second);
+    if (unmet.stayLit_s) texts.stayLit = quantity(std::floor(1e4 * *unmet.stayLit_s) / 1e4, Unit::second);
     return texts;
 }
 
@@ -194,8 +195,7 @@ WishTexts restored(const QVariantMap& map) {
     for (const FlagKey& key : flagKeys)
         texts.*key.flag = map.value(QLatin1String(key.key), texts.*key.flag).toBool();
     for (const SeriesKey& key : seriesKeys)
-        if (const auto known =
-                units::seriesNamed(map.value(QLatin1String(key.key)).toString().toStdString()))
+        if (const auto known = units::seriesNamed(map.value(QLatin1String(key.key)).toString().toStdString()))
             texts.*key.series = *known;
     return texts;
 }

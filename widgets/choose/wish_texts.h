@@ -41,7 +41,7 @@ struct WishTexts {
 enum class WishField { rate, rateTo, lit, current, supply, stayLit, intensity, secondIntensity };
 
 struct WishRead {
-    study::Wish wish;                     ///< of no use while there are faults; without its drawer
+    study::Wish wish;                    ///< of no use while there are faults; without its drawer
     std::map<WishField, QString> faults; ///< a sentence each
 };
 WishRead readWish(const WishTexts& texts);

@@ -77,6 +77,30 @@ TEST(ChooseDrawer, WithoutAPartForPinFiveOrTheSupplyTheBoardGoesWithout) {
     EXPECT_EQ(study(circuit, circuit::PartSet::A, {}).value().readings.verdict, Verdict::blinks);
 }
 
+TEST(ChooseDrawer, SaysWhatTheLampsLack) {
+    Wish wish{.rate_Hz = 0.481, .lit = 0.667, .supply_V = 9, .lampTo = LampTo::ground};
+    wish.drawer = {stock(resistor, 100e3, 5), stock(resistor, 10, 5), stock(capacitor, 10e-6, 5)};
+    EXPECT_NE(choose(wish, {}).unmet->reason.find("for the lamp"), std::string::npos)
+        << choose(wish, {}).unmet->reason;
+    wish = {.rate_Hz = 0.7, .lit = 0.5, .supply_V = 9, .lamps = 2};
+    wish.drawer = {stock(resistor, 1e3, 5), stock(resistor, 100e3, 5), stock(resistor, 270, 5),
+                   stock(capacitor, 10e-6, 5)};
+    EXPECT_NE(choose(wish, {}).unmet->reason.find("or more for the pair"), std::string::npos)
+        << choose(wish, {}).unmet->reason;
+}
+
+TEST(ChooseDrawer, TheProposalStatesTheTolerancesOfItsParts) {
+    Wish wish{.rate_Hz = 0.481, .lit = 0.667, .supply_V = 9, .lampTo = LampTo::ground};
+    wish.drawer = {stock(resistor, 100e3, 2), stock(resistor, 560, 5), stock(capacitor, 10e-6, 1)};
+    for (Stock& one : *wish.drawer) one.tolerance = 0.01;
+    const circuit::Circuit circuit = proposedCircuit(wish, choose(wish, {}).best.front());
+    for (const char* ref : {"R1", "R2", "C1"})
+        EXPECT_EQ(
+            std::get<double>(*circuit.value(circuit::PartSet::A, circuit.findRef(ref)->id, "tolerance")),
+            0.01)
+            << ref;
+}
+
 TEST(ChooseDrawer, TheNearestIsNearestByRatioAndGoesWhenTaken) {
     Wish wish{.supply_V = 9};
     wish.drawer = {stock(resistor, 100, 1), stock(resistor, 1000, 1)};

@@ -1,7 +1,7 @@
 // A proposal's values for a circuit that is open.
-#include "core/study/take_values.h"
 #include "core/io/choices_csv.h"
 #include "core/study/proposal.h"
+#include "core/study/take_values.h"
 
 #include <gtest/gtest.h>
 
@@ -77,7 +77,8 @@ TEST(ChoicesCsv, HasALineAProposalAndEmptyFieldsForWhatIsNotThere) {
     EXPECT_TRUE(csv.starts_with("R1 [ohm],R2 [ohm],RV1 [ohm],"));
     EXPECT_NE(csv.find("\r\n10000,,,,,,,yes,ground,1.25,,,"), std::string::npos) << csv;
     const std::string line = csv.substr(0, csv.find('\r'));
-    const std::string second = csv.substr(csv.find('\n') + 1, csv.find('\r', csv.find('\n')) - csv.find('\n') - 1);
+    const std::string second =
+        csv.substr(csv.find('\n') + 1, csv.find('\r', csv.find('\n')) - csv.find('\n') - 1);
     EXPECT_EQ(std::count(line.begin(), line.end(), ','), std::count(second.begin(), second.end(), ','));
 }
 

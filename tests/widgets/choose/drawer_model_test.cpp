@@ -1,8 +1,9 @@
 // The drawer as a table: typing, wrong cells, taking back.
-#include "widgets/choose/drawer_dialog.h"
 #include "tests/widgets/pictures.h"
+#include "widgets/choose/drawer_dialog.h"
 
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
