@@ -22,6 +22,13 @@ namespace {
 constexpr QSize firstSize(1080, 720);
 const char name[] = "choose";
 
+/// With narrow spaces between the thousands, as ISO 80000-1 has it.
+QString grouped(std::size_t count) {
+    QString text = QString::number(count);
+    for (qsizetype at = text.size() - 3; at > 0; at -= 3) text.insert(at, QChar(0x202F));
+    return text;
+}
+
 } // namespace
 
 ChooseRoom::ChooseRoom(const House& house, DrawerDesk& desk)
@@ -35,7 +42,6 @@ ChooseRoom::ChooseRoom(const House& house, DrawerDesk& desk)
         connect(made, &QPushButton::clicked, this, done);
         return made;
     };
-    m_nearest = button("nearest", tr("Take the &nearest wish"), &ChooseRoom::takeNearest);
     m_copy = button("copy", tr("Co&py"), &ChooseRoom::copyTable);
     m_export = button("export", tr("E&xport…"), &ChooseRoom::exportTable);
     m_take = button("take", tr("Take as Set &B"), &ChooseRoom::takeAsSetB);
@@ -49,6 +55,7 @@ ChooseRoom::ChooseRoom(const House& house, DrawerDesk& desk)
         if (m_view->form().texts().fromDrawer) askSoon();
     });
     connect(m_view, &widgets::ChooseView::choiceChanged, this, &ChooseRoom::showButtons);
+    connect(m_view, &widgets::ChooseView::nearestWished, this, &ChooseRoom::takeNearest);
     connect(m_view, &widgets::ChooseView::activated, this, &ChooseRoom::makeIt);
     connect(&this->house().document, &Document::changed, this, &ChooseRoom::showButtons);
     showButtons();
@@ -100,17 +107,21 @@ void ChooseRoom::show(const study::Wish& wish, std::shared_ptr<const study::Choi
         choices = std::make_shared<const study::Choices>(std::move(nearest));
     }
     m_shown = choices;
+    const study::Unmet* unmet = m_choices && m_choices->unmet ? &*m_choices->unmet : nullptr;
+    // There is a nearest wish only where some number of it is another.
+    const widgets::WishTexts& texts = m_view->form().texts();
+    m_view->setReason(unmet ? QString::fromStdString(unmet->reason) : QString(),
+                      unmet && !(widgets::withNearest(texts, *unmet) == texts));
     m_view->setChoices(wish, std::move(choices));
     showButtons();
 }
 
 QString ChooseRoom::sentence(const study::Wish& wish, const study::Choices& choices) const {
-    if (choices.unmet) {
-        const QString reason = QString::fromStdString(choices.unmet->reason);
-        return choices.unmet->choice ? tr("%1 The nearest is shown.").arg(reason) : reason;
-    }
-    QString words = tr("%1 combinations judged by formula, %2 simulated; the best %3 are shown.")
-                        .arg(choices.screened)
+    if (choices.unmet)
+        return choices.unmet->choice ? tr("The wish cannot be met: the nearest is shown.")
+                                     : tr("The wish cannot be met.");
+    QString words = tr("Of %1 combinations %2 simulated, the best %3 shown.")
+                        .arg(grouped(choices.screened))
                         .arg(choices.simulated)
                         .arg(choices.best.size());
     if (wish.lamps != 2 || !wish.equalBrightness) return words;
@@ -127,11 +138,6 @@ void ChooseRoom::showButtons() {
     m_make->setEnabled(one);
     m_copy->setEnabled(one);
     m_export->setEnabled(one);
-    // There is a nearest wish only where some number of it is known.
-    const bool nearest =
-        m_choices && m_choices->unmet &&
-        !(widgets::withNearest(m_view->form().texts(), *m_choices->unmet) == m_view->form().texts());
-    m_nearest->setVisible(nearest);
     const auto take = one ? study::takeValues(circuit(), m_view->chosenCircuit(), PartSet::B)
                           : Result<circuit::Edit>(Fault{});
     m_take->setEnabled(take.ok());

@@ -44,7 +44,7 @@ class ChooseRoom : public Room {
 
     DrawerDesk& m_desk;
     widgets::ChooseView* m_view;
-    QPushButton *m_make, *m_take, *m_nearest, *m_copy, *m_export;
+    QPushButton *m_make, *m_take, *m_copy, *m_export;
     std::shared_ptr<const study::Choices> m_choices, m_shown; ///< of an unmet wish the nearest is shown
     /// Boards of the newest question; each question has a counter of its own.
     std::shared_ptr<std::atomic<std::size_t>> m_done;

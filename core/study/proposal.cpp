@@ -92,7 +92,7 @@ Circuit proposedCircuit(const Wish& wish, const Choice& choice) {
         b.net("timing", {"R2:2"});
     }
     if (choice.scheme.diode) {
-        b.part(PartKind::diode, "D3", {}, 260 + down / 2, 10 + down / 2);
+        b.part(PartKind::diode, "D3", {}, 270 + down / 2, 10 + down / 2);
         b.net("discharge", {"D3:anode"});
         b.net("timing", {"D3:cathode"});
     }

@@ -33,66 +33,79 @@ QString lampsText(const Choice& choice) {
     return choice.scheme.lampToRail ? ChoiceModel::tr("to supply") : ChoiceModel::tr("to ground");
 }
 
+QString ChoiceModel::rate(const Asked& asked, double rate_Hz) {
+    switch (asked.unit) {
+    case RateUnit::perMinute:
+        return tr("%1\u00A0/min").arg(numberText(60 * rate_Hz));
+    case RateUnit::hertz:
+        return rateText(rate_Hz);
+    case RateUnit::seconds:
+        return secondsText(1 / rate_Hz);
+    }
+    return {};
+}
+
 std::vector<ChoiceModel::Column> ChoiceModel::allColumns() {
     return {
         {tr("R1"), tr("Charges C1 together with R2"),
-         [](const Wish&, const Choice& c) { return valueText(c.r1_ohm, Unit::ohm); }},
+         [](const Asked&, const Choice& c) { return valueText(c.r1_ohm, Unit::ohm); }},
         {tr("R2"), tr("Discharges C1; with a variable resistor its end stop"),
-         [](const Wish&, const Choice& c) { return valueText(c.r2_ohm, Unit::ohm); }},
+         [](const Asked&, const Choice& c) { return valueText(c.r2_ohm, Unit::ohm); }},
         {tr("RV1"), tr("Variable resistor in series with R2, end to end"),
-         [](const Wish&, const Choice& c) { return optionalText(c.variable_ohm, Unit::ohm); }},
+         [](const Asked&, const Choice& c) { return optionalText(c.variable_ohm, Unit::ohm); }},
         {tr("C1"), tr("Timing capacitor"),
-         [](const Wish&, const Choice& c) { return valueText(c.c1_farad, Unit::farad); }},
+         [](const Asked&, const Choice& c) { return valueText(c.c1_farad, Unit::farad); }},
         {tr("R3"), tr("Resistor of the lamp, or of the pair"),
-         [](const Wish&, const Choice& c) { return valueText(c.r3_ohm, Unit::ohm); }},
+         [](const Asked&, const Choice& c) { return valueText(c.r3_ohm, Unit::ohm); }},
         {tr("R4"), tr("Resistor of the second lamp; of a pair behind C4 from the output to ground"),
-         [](const Wish&, const Choice& c) {
+         [](const Asked&, const Choice& c) {
              return c.coupling_farad ? valueText(c.bleeder_ohm, Unit::ohm)
                                      : optionalText(c.r4_ohm, Unit::ohm);
          }},
         {tr("C4"), tr("Coupling capacitor of the pair"),
-         [](const Wish&, const Choice& c) { return optionalText(c.coupling_farad, Unit::farad); }},
+         [](const Asked&, const Choice& c) { return optionalText(c.coupling_farad, Unit::farad); }},
         {tr("Diode"), tr("Across R2, so that R1 alone sets the high time"),
-         [](const Wish&, const Choice& c) { return c.scheme.diode ? tr("D3") : QString(); }},
-        {tr("Lamps"), tr("Where the lamps hang"), [](const Wish&, const Choice& c) { return lampsText(c); }},
+         [](const Asked&, const Choice& c) { return c.scheme.diode ? tr("D3") : QString(); }},
+        {tr("Lamps"), tr("Where the lamps hang"), [](const Asked&, const Choice& c) { return lampsText(c); }},
         {tr("Rate"), tr("Of the simulated board, settled"),
-         [](const Wish&, const Choice& c) {
-             return c.fast ? toText(rateText(c.rate_Hz), rateText(c.fast->rate_Hz)) : rateText(c.rate_Hz);
+         [](const Asked& asked, const Choice& c) {
+             return c.fast ? toText(rate(asked, c.rate_Hz), rate(asked, c.fast->rate_Hz))
+                           : rate(asked, c.rate_Hz);
          }},
         {tr("Off wish"), tr("Rate over the wished one"),
-         [](const Wish& wish, const Choice& c) {
-             return c.fast ? toText(offText(c.rate_Hz, wish.slowest_Hz()),
-                                    offText(c.fast->rate_Hz, wish.fastest_Hz()))
-                           : offText(c.rate_Hz, wish.rate_Hz);
+         [](const Asked& asked, const Choice& c) {
+             return c.fast ? toText(offText(c.rate_Hz, asked.wish.slowest_Hz()),
+                                    offText(c.fast->rate_Hz, asked.wish.fastest_Hz()))
+                           : offText(c.rate_Hz, asked.wish.rate_Hz);
          }},
         {tr("Lit"), tr("Lit share of the first lamp"),
-         [](const Wish&, const Choice& c) {
+         [](const Asked&, const Choice& c) {
              return c.fast ? toText(shareText(c.lit), shareText(c.fast->lit)) : shareText(c.lit);
          }},
         {tr("Band"), tr("Rates with the timing parts at the ends of their tolerances"),
-         [](const Wish&, const Choice& c) {
+         [](const Asked& asked, const Choice& c) {
              return c.rateLow_Hz > 0 && c.rateHigh_Hz > 0
-                        ? toText(rateText(c.rateLow_Hz), rateText(c.rateHigh_Hz))
+                        ? toText(rate(asked, c.rateLow_Hz), rate(asked, c.rateHigh_Hz))
                         : QString();
          }},
         {tr("Stall margin"), tr("Charging current at the upper level over the leakage to be expected there"),
-         [](const Wish&, const Choice& c) {
+         [](const Asked&, const Choice& c) {
              return c.stallMargin > 1000 ? tr("over 1000") : numberText(c.stallMargin);
          }},
         {tr("Supply"), tr("Mean supply current"),
-         [](const Wish&, const Choice& c) { return quantityText(c.supplyMean_A, Unit::ampere); }},
+         [](const Asked&, const Choice& c) { return quantityText(c.supplyMean_A, Unit::ampere); }},
         {tr("Left"), tr("How many of its scarcest part are left in the drawer"),
-         [](const Wish&, const Choice& c) { return c.left ? QString::number(*c.left) : QString(); }}};
+         [](const Asked&, const Choice& c) { return c.left ? QString::number(*c.left) : QString(); }}};
 }
 
-void ChoiceModel::setChoices(const Wish& wish, std::shared_ptr<const study::Choices> choices) {
+void ChoiceModel::setChoices(const Wish& wish, RateUnit unit, std::shared_ptr<const study::Choices> choices) {
     beginResetModel();
-    m_wish = wish;
+    m_asked = {wish, unit};
     m_choices = std::move(choices);
     m_columns.clear();
     for (Column& column : allColumns())
         if (m_choices && std::ranges::any_of(m_choices->best, [&](const Choice& c) {
-                return !column.text(m_wish, c).isEmpty();
+                return !column.text(m_asked, c).isEmpty();
             }))
             m_columns.push_back(std::move(column));
     endResetModel();
@@ -109,7 +122,7 @@ QString ChoiceModel::asText() const {
     lines << titles.join(u'\t');
     for (int row = 0; row < rowCount(); ++row) {
         QStringList cells;
-        for (const Column& column : m_columns) cells << column.text(m_wish, choice(row));
+        for (const Column& column : m_columns) cells << column.text(m_asked, choice(row));
         lines << cells.join(u'\t');
     }
     return lines.join(u'\n') + u'\n';
@@ -125,7 +138,7 @@ int ChoiceModel::columnCount(const QModelIndex& parent) const {
 
 QVariant ChoiceModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::DisplayRole)
-        return m_columns[static_cast<std::size_t>(index.column())].text(m_wish, choice(index.row()));
+        return m_columns[static_cast<std::size_t>(index.column())].text(m_asked, choice(index.row()));
     if (role == Qt::TextAlignmentRole) return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     return {};
 }

@@ -5,7 +5,7 @@
 //   tableView->setModel(&model);
 #pragma once
 
-#include "core/study/wish.h"
+#include "widgets/choose/wish_texts.h"
 
 #include <QAbstractTableModel>
 #include <memory>
@@ -18,7 +18,7 @@ class ChoiceModel : public QAbstractTableModel {
     using QAbstractTableModel::QAbstractTableModel;
 
     /// Columns that no proposal fills are left out. Null: empty.
-    void setChoices(const study::Wish& wish, std::shared_ptr<const study::Choices> choices);
+    void setChoices(const study::Wish& wish, RateUnit unit, std::shared_ptr<const study::Choices> choices);
     const study::Choice& choice(int row) const;
     QString asText() const; ///< tab separated, for the clipboard
 
@@ -28,13 +28,19 @@ class ChoiceModel : public QAbstractTableModel {
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
   private:
+    struct Asked {
+        study::Wish wish;
+        RateUnit unit = RateUnit::hertz; ///< that rates are told in
+    };
     struct Column {
         QString title, meaning;
-        QString (*text)(const study::Wish& wish, const study::Choice& choice);
+        QString (*text)(const Asked& asked, const study::Choice& choice);
     };
     static std::vector<Column> allColumns();
 
-    study::Wish m_wish;
+    static QString rate(const Asked& asked, double rate_Hz);
+
+    Asked m_asked;
     std::shared_ptr<const study::Choices> m_choices;
     std::vector<Column> m_columns; ///< those that are shown
 };

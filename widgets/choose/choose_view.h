@@ -27,6 +27,9 @@ class ChooseView : public QWidget {
     const ChoiceModel& model() const;
     /// The best is chosen. Null: no proposals.
     void setChoices(const study::Wish& wish, std::shared_ptr<const study::Choices> choices);
+    /// Why the wish cannot be met, and whether there is a nearest that can; empty where it can.
+    void setReason(const QString& sentence, bool hasNearest);
+    QString reason() const;
     void choose(int row);
     const study::Choice* chosen() const; ///< null where there is none
     const circuit::Circuit& chosenCircuit() const;
@@ -34,6 +37,7 @@ class ChooseView : public QWidget {
 
   signals:
     void choiceChanged();
+    void nearestWished();
     void activated(); ///< Enter or a double click on a row
 
   private:

@@ -5,11 +5,11 @@
 #include "widgets/text/flow_layout.h"
 
 #include <QComboBox>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScopedValueRollback>
-#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace blinkwright::widgets {
@@ -37,10 +37,10 @@ class WishForm::Private {
                           {tr("flashes a minute"), tr("hertz"), tr("seconds a cycle")});
         range =
             choice("range", tr("Fixed rate or range"), {tr("(fixed)"), tr("(set by a variable resistor)")});
-        say(tr(", lit for"));
+        say(tr("lit for"));
         field("lit", tr("Lit"), WishField::lit, &WishTexts::lit, 8);
         litUnit = choice("litUnit", tr("Unit of the lit time"), {tr("% of the time"), tr("in each flash")});
-        say(tr(", with"));
+        say(tr("with"));
         lamps = choice("lamps", tr("Lamps"), {tr("one lamp"), tr("two lamps taking turns")});
         colour = colourChoice("colour", tr("Colour"));
         secondWords = say(tr("and"));
@@ -49,7 +49,7 @@ class WishForm::Private {
         field("current", tr("Lamp current"), WishField::current, &WishTexts::current, 8);
         lampTo = choice("lampTo", tr("Where the lamp hangs"),
                         {tr("to ground"), tr("to the supply"), tr("to ground or the supply")});
-        say(tr(", from"));
+        say(tr("from"));
         field("supply", tr("Supply"), WishField::supply, &WishTexts::supply, 7);
         say(tr("by a"));
         family = choice("family", tr("Timer"), {tr("bipolar timer"), tr("CMOS timer")});
@@ -59,9 +59,9 @@ class WishForm::Private {
         sentence = new FlowLayout(pairLine);
         say(tr("Each lamp is to stay lit for"));
         QLineEdit* stay =
-            field("stayLit", tr("How long each lamp stays lit"), WishField::stayLit, &WishTexts::stayLit, 8);
-        stay->setPlaceholderText(tr("not asked"));
-        say(tr(", with"));
+            field("stayLit", tr("How long each lamp stays lit"), WishField::stayLit, &WishTexts::stayLit, 10);
+        stay->setPlaceholderText(tr("any time"));
+        say(tr("with"));
         equal = choice("equal", tr("Currents or brightness"), {tr("equal currents"), tr("equal brightness")});
         equalWords = say(tr("of lamps of"));
         field("intensity", tr("Luminous intensity"), WishField::intensity, &WishTexts::intensity, 8)
@@ -137,7 +137,7 @@ class WishForm::Private {
         for (const Field& one : fields) {
             const bool isRange = one.field == WishField::rateTo;
             const bool isMatch = one.field == WishField::intensity || one.field == WishField::secondIntensity;
-            one.edit->setVisible(isRange ? texts.range : isMatch ? matched : true);
+            one.both->setVisible(isRange ? texts.range : isMatch ? matched : true);
             const auto fault = answer.faults.find(one.field);
             const bool wrong = fault != answer.faults.end();
             one.fault->setText(wrong ? fault->second : QString());
@@ -169,6 +169,7 @@ class WishForm::Private {
     struct Field {
         WishField field;
         QString WishTexts::*text;
+        QWidget* both;
         QLineEdit* edit;
         QLabel* fault;
     };
@@ -193,9 +194,14 @@ class WishForm::Private {
         auto* fault = new QLabel;
         fault->setObjectName(QLatin1String(name) + QStringLiteral("Fault"));
         fault->setTextFormat(Qt::PlainText);
-        sentence->addWidget(edit);
-        sentence->addWidget(fault);
-        fields.push_back({which, text, edit, fault});
+        // One word of the sentence: the fault stays beside its field.
+        auto* both = new QWidget;
+        auto* row = new QHBoxLayout(both);
+        row->setContentsMargins(0, 0, 0, 0);
+        row->addWidget(edit);
+        row->addWidget(fault);
+        sentence->addWidget(both);
+        fields.push_back({which, text, both, edit, fault});
         connect(edit, &QLineEdit::textEdited, &q, [this] { read(); });
         return edit;
     }

@@ -124,7 +124,8 @@ TEST_F(ChooseRoomTest, AnUnmetWishSaysWhyAndItsNearestIsTaken) {
     ChooseRoom& room = chooseRoom();
     EXPECT_FALSE(button(room, "nearest")->isVisible());
     type(room, "supply", "3 V");
-    EXPECT_TRUE(room.frame().message().contains("works from")) << room.frame().message().toStdString();
+    EXPECT_TRUE(room.frame().message().contains("cannot be met"));
+    EXPECT_TRUE(room.view().reason().contains("works from")) << room.view().reason().toStdString();
     EXPECT_EQ(room.view().model().rowCount(), 0);
     EXPECT_FALSE(button(room, "make")->isEnabled());
     ASSERT_TRUE(button(room, "nearest")->isVisible());
@@ -134,6 +135,22 @@ TEST_F(ChooseRoomTest, AnUnmetWishSaysWhyAndItsNearestIsTaken) {
     EXPECT_GT(room.view().model().rowCount(), 0);
     EXPECT_EQ(room.view().form().wish().supply_V, 4.5);
     EXPECT_FALSE(button(room, "nearest")->isVisible());
+}
+
+TEST_F(ChooseRoomTest, TheNearestThatCanBeMadeIsShown) {
+    ChooseRoom& room = chooseRoom();
+    pick(room, "rateUnit", 2);
+    type(room, "rate", "3 h");
+    EXPECT_FALSE(room.view().form().isFine());
+    type(room, "rate", "20000");
+    EXPECT_TRUE(room.view().reason().contains("too slow")) << room.view().reason().toStdString();
+    EXPECT_EQ(room.view().model().rowCount(), 1);
+    EXPECT_TRUE(button(room, "make")->isEnabled());
+    pictures(room, "choose-slow");
+    button(room, "nearest")->click();
+    settle(room);
+    EXPECT_TRUE(room.view().reason().isEmpty()) << room.view().reason().toStdString();
+    EXPECT_GT(room.view().model().rowCount(), 0);
 }
 
 TEST_F(ChooseRoomTest, AFieldThatCannotBeReadAsksNothing) {
@@ -177,7 +194,7 @@ TEST_F(ChooseRoomTest, TheTableIsCopiedWithItsTitles) {
 TEST_F(ChooseRoomTest, ValuesFromTheDrawerFollowTheDrawer) {
     ChooseRoom& room = chooseRoom();
     pick(room, "source", 1);
-    EXPECT_TRUE(room.frame().message().contains("drawer")) << room.frame().message().toStdString();
+    EXPECT_TRUE(room.view().reason().contains("drawer")) << room.view().reason().toStdString();
     window->rooms().drawer().dialog().model().addStock(
         {stock(Stock::Kind::resistor, 100e3, 2), stock(Stock::Kind::resistor, 560, 5),
          stock(Stock::Kind::resistor, 10e3, 3), stock(Stock::Kind::capacitor, 6.8e-6, 2),
