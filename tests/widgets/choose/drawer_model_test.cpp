@@ -115,6 +115,8 @@ TEST_F(DrawerModelTest, ARowWithoutAValueIsNotInTheDrawerYet) {
 TEST(DrawerDialog, IsUsedByTheKeyboardAndSaysWhatIsWrong) {
     widgets::DrawerDialog dialog(widgets::Theme::of(widgets::Theme::Mode::light));
     dialog.show();
+    dialog.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
     EXPECT_TRUE(dialog.message().contains("empty"));
     dialog.findChild<QPushButton*>("addRow")->click();
     auto* table = dialog.findChild<QTableView*>("stock");
@@ -122,10 +124,12 @@ TEST(DrawerDialog, IsUsedByTheKeyboardAndSaysWhatIsWrong) {
     ASSERT_TRUE(editor);
     QTest::keyClicks(editor, "4q7");
     QTest::keyClick(editor, Qt::Key_Return);
+    QApplication::processEvents(); // a delegate commits by a queued call
     EXPECT_TRUE(dialog.message().startsWith("Row 1, value: ")) << dialog.message().toStdString();
-    QTest::keyClick(&dialog, Qt::Key_Z, Qt::ControlModifier);
+    table->setFocus();
+    QTest::keyClick(table, Qt::Key_Z, Qt::ControlModifier);
     EXPECT_FALSE(dialog.message().startsWith("Row 1"));
-    QTest::keyClick(&dialog, Qt::Key_Z, Qt::ControlModifier);
+    QTest::keyClick(table, Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(dialog.model().rowCount(), 0);
 }
 
