@@ -33,11 +33,14 @@ constexpr LooksName looksNames[] = {
 
 Settings::Settings()
     : m_store(std::make_unique<QSettings>(QSettings::IniFormat, QSettings::UserScope,
-                                          QStringLiteral("blinkwright"), QStringLiteral("blinkwright"))) {
+                                          QStringLiteral("blinkwright"), QStringLiteral("blinkwright"))),
+      m_data(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+             QStringLiteral("/blinkwright")) {
 }
 
 Settings::Settings(const QString& iniFile)
-    : m_store(std::make_unique<QSettings>(iniFile, QSettings::IniFormat)) {
+    : m_store(std::make_unique<QSettings>(iniFile, QSettings::IniFormat)),
+      m_data(QFileInfo(iniFile).absolutePath()) {
 }
 
 QStringList Settings::recentFiles() const {
@@ -141,6 +144,10 @@ QVariantMap Settings::answers(const QString& dialog) const {
 
 void Settings::setAnswers(const QString& dialog, const QVariantMap& answers) {
     m_store->setValue(answersGroup + dialog, answers);
+}
+
+QString Settings::dataFile(const QString& name) const {
+    return QDir(m_data).filePath(name);
 }
 
 void Settings::setLastFolder(const QString& folder) {

@@ -64,10 +64,14 @@ class Settings {
     QVariantMap answers(const QString& dialog) const;
     void setAnswers(const QString& dialog, const QVariantMap& answers);
 
+    /// A file of the user's own data, by its name. It lies beside a trial file of settings.
+    QString dataFile(const QString& name) const;
+
     void sync() { m_store->sync(); }
 
   private:
     std::unique_ptr<QSettings> m_store;
+    QString m_data; ///< the folder of data files
 };
 
 } // namespace blinkwright::app

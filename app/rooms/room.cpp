@@ -39,11 +39,13 @@ void Room::ready() {
     });
     connect(m_frame, &widgets::RoomFrame::cancelWished, this, &Room::giveUp);
     connect(m_frame, &widgets::RoomFrame::setChosen, this, &Room::askSoon);
-    connect(&m_house.document, &Document::opened, this, [this] {
-        m_task.cancel();
-        clear();
-    });
-    connect(&m_house.document, &Document::changed, this, &Room::askSoon);
+    if (asksOfCircuit()) {
+        connect(&m_house.document, &Document::opened, this, [this] {
+            m_task.cancel();
+            clear();
+        });
+        connect(&m_house.document, &Document::changed, this, &Room::askSoon);
+    }
     connect(&m_house.appearance, &Appearance::themeChanged, this, [this](const widgets::Theme& theme) {
         m_frame->setTheme(theme);
         showTheme(theme);
@@ -67,6 +69,7 @@ void Room::askSoon() {
 void Room::follow() {
     m_pause.stop();
     m_stale = false;
+    if (!asksOfCircuit()) return ask();
     m_frame->setSetsDiffer(!circuit::setsAgree(circuit()));
     if (!circuit().parts().empty()) return ask();
     m_task.cancel();

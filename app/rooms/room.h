@@ -51,6 +51,8 @@ class Room : public QObject {
     virtual void ask() = 0;
     /// No parts on the Hook-up, or another circuit: what is shown is of no use any more.
     virtual void clear() = 0;
+    /// Whether there is a question only about a circuit, and asked anew with each change of it.
+    virtual bool asksOfCircuit() const { return true; }
     virtual void showTheme(const widgets::Theme& theme) = 0;
     /// 0 to 1, asked for while work runs; below 0 where nobody knows.
     virtual double progress() const { return -1; }

@@ -1,5 +1,7 @@
 #include "app/rooms/room_actions.h"
 
+#include "app/rooms/choose_room.h"
+#include "app/rooms/drawer_desk.h"
 #include "app/rooms/eye_room.h"
 #include "app/rooms/why_room.h"
 
@@ -18,9 +20,16 @@ std::unique_ptr<Room> makeRoom(const Room::House& house) {
 } // namespace
 
 RoomActions::RoomActions(const Room::House& house)
-    : QObject(&house.window), m_house(house), m_menu(new QMenu(tr("&Ask"), &house.window)) {
+    : QObject(&house.window), m_house(house), m_menu(new QMenu(tr("&Ask"), &house.window)),
+      m_desk(new DrawerDesk(house)) {
     add(tr("&Why it differs…"), tr("Ctrl+Shift+Y"), QStringLiteral("why"), &makeRoom<WhyRoom>);
     add(tr("What the &eye sees…"), tr("Ctrl+I"), QStringLiteral("eye"), &makeRoom<EyeRoom>);
+    add(tr("&Choose values…"), tr("Ctrl+K"), QStringLiteral("choose"),
+        [this](const Room::House& of) { return std::make_unique<ChooseRoom>(of, *m_desk); });
+    QAction* drawer = m_menu->addAction(tr("The &drawer…"));
+    drawer->setObjectName(QStringLiteral("drawer"));
+    drawer->setShortcut(QKeySequence(tr("Ctrl+Shift+K")));
+    connect(drawer, &QAction::triggered, m_desk, &DrawerDesk::open);
 }
 
 void RoomActions::add(const QString& text, const QString& keys, const QString& name, Make make) {

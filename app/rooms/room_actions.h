@@ -13,6 +13,8 @@ class QMenu;
 
 namespace blinkwright::app {
 
+class DrawerDesk;
+
 class RoomActions : public QObject {
     Q_OBJECT
   public:
@@ -21,6 +23,7 @@ class RoomActions : public QObject {
     QMenu* menu() const { return m_menu; }
     /// By the name of its frame: `why`. Opens it.
     Room& open(const QString& name);
+    DrawerDesk& drawer() { return *m_desk; }
 
   private:
     using Make = std::function<std::unique_ptr<Room>(const Room::House&)>;
@@ -28,6 +31,7 @@ class RoomActions : public QObject {
 
     Room::House m_house;
     QMenu* m_menu;
+    DrawerDesk* m_desk;
     std::map<QString, Make> m_makers;
     std::map<QString, std::unique_ptr<Room>> m_rooms;
 };

@@ -28,15 +28,15 @@ Result<double> readPositive(std::string_view option, std::string_view text, Unit
 }
 
 /// `1.2`, `1.2 Hz`, `72/min` (flashes a minute) or `0.8 s` (a cycle).
-Result<double> readRate(std::string_view text) {
+Result<double> readRate(std::string_view option, std::string_view text) {
     constexpr std::string_view perMinute = "/min";
     if (text.ends_with(perMinute)) {
-        const auto count = readPositive("--rate", text.substr(0, text.size() - perMinute.size()), Unit::none);
+        const auto count = readPositive(option, text.substr(0, text.size() - perMinute.size()), Unit::none);
         if (!count) return count.fault();
         return count.value() / 60;
     }
-    if (!text.ends_with('s')) return readPositive("--rate", text, Unit::hertz);
-    const auto cycle = readPositive("--rate", text, Unit::second);
+    if (!text.ends_with('s')) return readPositive(option, text, Unit::hertz);
+    const auto cycle = readPositive(option, text, Unit::second);
     if (!cycle) return cycle.fault();
     return 1 / cycle.value();
 }
@@ -76,11 +76,42 @@ Result<void> readColours(const std::string& text, study::Wish& wish) {
     return {};
 }
 
+Result<void> readRange(const Arguments& arguments, study::Wish& wish) {
+    const auto text = arguments.last("--rate-to");
+    if (!text) return {};
+    const auto rate = readRate("--rate-to", *text);
+    if (!rate) return rate.fault();
+    if (rate.value() == wish.rate_Hz) return Fault{"--rate-to", "must be another rate than --rate"};
+    wish.rateTo_Hz = rate.value();
+    return {};
+}
+
+/// What is asked of two lamps beside each other.
+Result<void> readPair(const Arguments& arguments, study::Wish& wish) {
+    if (const auto text = arguments.last("--stay-lit")) {
+        const auto stay = readPositive("--stay-lit", *text, Unit::second);
+        if (!stay) return stay.fault();
+        wish.stayLit_s = stay.value();
+    }
+    wish.equalBrightness = arguments.has("--equal-brightness");
+    const auto text = arguments.last("--intensity");
+    if (!text) return {};
+    const auto comma = text->find(',');
+    if (comma == std::string::npos)
+        return Fault{"--intensity", "must be two, as 12m,36m, got '" + *text + "'"};
+    for (const std::string& one : {text->substr(0, comma), text->substr(comma + 1)}) {
+        const auto intensity = readPositive("--intensity", one, Unit::candela);
+        if (!intensity) return intensity.fault();
+        wish.intensity_cd.push_back(intensity.value());
+    }
+    return {};
+}
+
 Result<study::Wish> readWish(const Arguments& arguments) {
     study::Wish wish;
     for (const char* needed : {"--rate", "--lit", "--supply"})
         if (!arguments.has(needed)) return Fault{needed, "is missing"};
-    const auto rate = readRate(*arguments.last("--rate"));
+    const auto rate = readRate("--rate", *arguments.last("--rate"));
     if (!rate) return rate.fault();
     wish.rate_Hz = rate.value();
     const auto lit = readPositive("--lit", *arguments.last("--lit"), Unit::none);
@@ -95,6 +126,8 @@ Result<study::Wish> readWish(const Arguments& arguments) {
         if (!current) return current.fault();
         wish.lampCurrent_A = current.value();
     }
+    if (auto read = readRange(arguments, wish); !read) return read.fault();
+    if (auto read = readPair(arguments, wish); !read) return read.fault();
     if (const auto text = arguments.last("--lamp-to")) {
         if (*text == "ground")
             wish.lampTo = study::LampTo::ground;
@@ -162,13 +195,19 @@ const Verb& chooseVerb() {
         {{"--rate", "HZ", "flashes a second; also 72/min, or 0.8s a cycle"},
          {"--lit", "SHARE", "lit time of the first lamp over the cycle, between 0 and 1"},
          {"--supply", "V", "no-load voltage"},
+         {"--rate-to", "HZ", "the other end of a range, which a variable resistor sets"},
          {"--lamp-to", "ground|rail|either", "where the lamp of one hangs (either)"},
          {"--family", "bipolar|cmos", "of the timer (bipolar)"},
          {"--lamps", "1|2", "two lamps take turns (1)"},
+         {"--stay-lit", "S", "how long each of two lamps stays visibly lit in its turn"},
+         {"--equal-brightness", "", "of two lamps, instead of equal currents"},
+         {"--intensity", "CD,CD", "of two lamps at one and the same current"},
          {"--lamp-current", "A", "of each lamp while lit (0.01)"},
          {"--colour", "NAME[,NAME]", "of the lamps (red,green)"},
          {"--series", "R1=E24,R2=E24,C1=E6", "preferred values, E3 to E192"},
-         {"--drawer", "FILE.csv", "values come from here: kind,value,tolerance,rating,quantity"},
+         {"--drawer", "FILE.csv",
+          "values come from here: kind,value,tolerance,rating,quantity; kinds are resistor, variable, "
+          "capacitor"},
          {"--out", "FILE.blinkwright", "writes the best as a circuit"}},
         run};
     return verb;

@@ -1,14 +1,11 @@
 #include "core/io/drawer_file.h"
 
-#include "core/io/json_reading.h"
+#include "core/study/drawer_cells.h"
 #include "core/units/engineering.h"
-
-#include <charconv>
 
 namespace blinkwright::io {
 
 using study::Stock;
-using units::Unit;
 
 namespace {
 
@@ -43,48 +40,16 @@ Result<std::vector<std::string>> fieldsOf(std::string_view line) {
     return fields;
 }
 
-/// A number that may be left out. @param name of the column, for the fault.
-Result<std::optional<double>> optionalNumber(const std::string& text, std::string_view name, Unit unit) {
-    if (text.empty()) return std::optional<double>();
-    std::string_view digits = text;
-    const bool percent = unit == Unit::none && digits.ends_with('%');
-    if (percent) digits = trimmed(digits.substr(0, digits.size() - 1));
-    const auto number = units::parseQuantity(digits, unit);
-    if (!number) return Fault{std::string(name), number.fault().text};
-    if (!(number.value() > 0 || (unit == Unit::none && number.value() == 0)))
-        return Fault{std::string(name), "must be greater than 0, got " + text};
-    return std::optional(percent ? number.value() / 100 : number.value());
-}
-
 Result<Stock> stockOf(const std::vector<std::string>& fields) {
     if (fields.size() > columns)
         return Fault{"", "has " + std::to_string(fields.size()) + " fields, where there are " +
                              std::to_string(columns) + " columns"};
     const auto at = [&](std::size_t k) { return k < fields.size() ? fields[k] : std::string(); };
     Stock stock;
-    if (at(0) == "capacitor")
-        stock.kind = Stock::Kind::capacitor;
-    else if (at(0) != "resistor")
-        return Fault{"kind", "must be resistor or capacitor, got " + shown(at(0))};
-    const bool resistor = stock.kind == Stock::Kind::resistor;
-    const auto value = optionalNumber(at(1), "value", resistor ? Unit::ohm : Unit::farad);
-    if (!value) return value.fault();
-    if (!value.value()) return Fault{"value", "is missing"};
-    stock.value = *value.value();
-    const auto tolerance = optionalNumber(at(2), "tolerance", Unit::none);
-    if (!tolerance) return tolerance.fault();
-    stock.tolerance = tolerance.value();
-    if (stock.tolerance && *stock.tolerance >= 1)
-        return Fault{"tolerance", "must be less than 1, got " + at(2)};
-    const auto rating = optionalNumber(at(3), "rating", resistor ? Unit::watt : Unit::volt);
-    if (!rating) return rating.fault();
-    stock.rating = rating.value();
-    if (const std::string text = at(4); !text.empty()) {
-        const char* end = text.data() + text.size();
-        const auto [stop, error] = std::from_chars(text.data(), end, stock.quantity);
-        if (error != std::errc() || stop != end || stock.quantity < 0)
-            return Fault{"quantity", "must be a whole number of 0 or more, got " + shown(text)};
-    }
+    // The kind comes first: it says what the value and the rating are of.
+    for (const study::DrawerColumn column : study::drawerColumns)
+        if (auto set = setDrawerCell(stock, column, at(static_cast<std::size_t>(column))); !set)
+            return set.fault();
     return stock;
 }
 
@@ -115,7 +80,7 @@ std::string writeDrawer(const std::vector<Stock>& drawer) {
     csv += "\r\n";
     const auto add = [&](std::optional<double> value) { csv += value ? "," + units::shortest(*value) : ","; };
     for (const Stock& stock : drawer) {
-        csv += stock.kind == Stock::Kind::resistor ? "resistor" : "capacitor";
+        csv += name(stock.kind);
         add(stock.value);
         add(stock.tolerance);
         add(stock.rating);

@@ -15,9 +15,9 @@ namespace blinkwright::io {
 
 inline constexpr std::size_t maxDrawerBytes = 1u << 20;
 
-/// The kind is `resistor` or `capacitor`. Values, ratings (W of a resistor, V of a capacitor) and tolerances
-/// are read as engineering text: `4k7`, `"4,7 k"`, `5 %`. An empty tolerance or rating is not known, an empty
-/// quantity is 1. Lines that are empty are passed over; the header may be missing.
+/// The kind is `resistor`, `variable` or `capacitor`. Values, ratings (W of a resistor, V of a capacitor) and
+/// tolerances are read as engineering text: `4k7`, `"4,7 k"`, `5 %`. An empty tolerance or rating is not
+/// known, an empty quantity is 1. Lines that are empty are passed over; the header may be missing.
 Result<std::vector<study::Stock>> readDrawer(std::string_view text);
 
 /// With header; plain SI numbers; CRLF line ends (RFC 4180).

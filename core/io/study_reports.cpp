@@ -56,6 +56,11 @@ Json wishJson(const study::Wish& wish) {
                  {"family", wish.cmos ? "cmos" : "bipolar"},
                  {"lamps", wish.lamps},
                  {"lamp_current", number(wish.lampCurrent_A)}};
+    json["rate_to"] = number(wish.rateTo_Hz);
+    json["stay_lit"] = number(wish.stayLit_s);
+    json["equal_brightness"] = wish.equalBrightness;
+    json["intensities"] = nullptr;
+    if (!wish.intensity_cd.empty()) json["intensities"] = wish.intensity_cd;
     json["series"] = nullptr;
     if (!wish.drawer) json["series"] = {{"R1", name(wish.r1)}, {"R2", name(wish.r2)}, {"C1", name(wish.c1)}};
     return json;
@@ -67,9 +72,22 @@ Json choiceJson(const study::Wish& wish, const study::Choice& choice) {
                    {"C1.capacitance", number(choice.c1_farad)},
                    {"R3.resistance", number(choice.r3_ohm)}};
     if (choice.r4_ohm) values["R4.resistance"] = number(choice.r4_ohm);
-    if (choice.coupling_farad) values["C4.capacitance"] = number(choice.coupling_farad);
+    if (choice.coupling_farad) {
+        values["C4.capacitance"] = number(choice.coupling_farad);
+        if (choice.bleeder_ohm > 0) values["R4.resistance"] = number(choice.bleeder_ohm);
+    }
+    if (choice.variable_ohm) values["RV1.resistance"] = number(choice.variable_ohm);
+    if (choice.control_farad > 0) values["C2.capacitance"] = number(choice.control_farad);
+    if (choice.buffer_farad > 0) values["C3.capacitance"] = number(choice.buffer_farad);
     const study::Scheme& scheme = choice.scheme;
     const auto known = [](double rate) { return rate > 0 ? Json(rate) : Json(nullptr); };
+    const auto fast = [&](double study::FastEnd::*figure) {
+        return number(choice.fast ? std::optional(*choice.fast.*figure) : std::nullopt);
+    };
+    Json lamps = Json::array();
+    for (const study::ChosenLamp& lamp : choice.lamps)
+        lamps.push_back(
+            {{"peak", number(lamp.peak_A)}, {"mean", number(lamp.mean_A)}, {"lit_time", number(lamp.lit_s)}});
     return {{"values", std::move(values)},
             {"lamp_to", wish.lamps == 2 ? (scheme.coupledPair ? "coupled" : "both")
                                         : (scheme.lampToRail ? "rail" : "ground")},
@@ -81,7 +99,11 @@ Json choiceJson(const study::Wish& wish, const study::Choice& choice) {
             {"rate_high", known(choice.rateHigh_Hz)},
             {"lamp_peak", number(choice.lampPeak_A)},
             {"supply_mean", number(choice.supplyMean_A)},
-            {"stall_margin", number(choice.stallMargin)}};
+            {"stall_margin", number(choice.stallMargin)},
+            {"rate_to", fast(&study::FastEnd::rate_Hz)},
+            {"lit_to", fast(&study::FastEnd::lit)},
+            {"lamps", std::move(lamps)},
+            {"left_in_drawer", choice.left ? Json(*choice.left) : Json(nullptr)}};
 }
 
 } // namespace
@@ -137,6 +159,8 @@ std::string choicesJson(const study::Wish& wish, const study::Choices& choices) 
                           {{"rate", known(unmet.rate_Hz)},
                            {"lit", known(unmet.lit)},
                            {"supply", known(unmet.supply_V)},
+                           {"rate_to", number(unmet.rateTo_Hz)},
+                           {"stay_lit", number(unmet.stayLit_s)},
                            {"values", nullptr}}}};
         if (unmet.choice) json["unmet"]["nearest"]["values"] = choiceJson(wish, *unmet.choice)["values"];
     }

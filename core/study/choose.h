@@ -16,6 +16,7 @@ struct ChooseRequest {
     std::size_t keep = 20;      ///< how many are answered
     int threads = 2;
     const std::atomic<bool>* cancel = nullptr;
+    std::atomic<std::size_t>* done = nullptr; ///< counts boards, of `simulate` + `keep` at most
 };
 
 Choices choose(const Wish& wish, const ChooseRequest& request);
@@ -30,5 +31,7 @@ Screening screenWish(const Wish& wish, std::size_t most);
 /// Simulated, those that blink, not yet ranked.
 std::vector<Choice> simulateCandidates(const Wish& wish, const std::vector<Candidate>& candidates,
                                        const ChooseRequest& request);
+/// The rates with the timing parts at the ends of their tolerances, simulated.
+void addBands(const Wish& wish, std::vector<Choice>& choices, const ChooseRequest& request);
 
 } // namespace blinkwright::study

@@ -11,10 +11,7 @@ namespace blinkwright::study {
 namespace {
 
 constexpr double electrolyticFrom = 1e-6; // [F]
-/// Under this the leakage to be expected keeps the capacitor from its level. Margins up to ten are told apart
-/// in the ranking.
-constexpr double leastStallMargin = 1;
-constexpr std::size_t roomToSort = 8; ///< times `most` entries are gathered before the worst are dropped
+constexpr std::size_t roomToSort = 8;     ///< times `most` entries are gathered before the worst are dropped
 
 /// What a pair of resistors gives for each farad, delay left out; none where the capacitor cannot reach a
 /// level.
@@ -74,14 +71,16 @@ Phase formulaPhase(const ScreenLaws& laws, const Scheme& scheme, double r1, doub
     return phaseOf(p, c, laws.timer.delay);
 }
 
+void keepBest(std::vector<Candidate>& best, std::size_t most) {
+    if (best.size() <= most) return;
+    const auto better = [](const Candidate& a, const Candidate& b) { return a.miss < b.miss; };
+    std::nth_element(best.begin(), best.begin() + static_cast<std::ptrdiff_t>(most), best.end(), better);
+    best.resize(most);
+}
+
 std::size_t screen(const Wish& wish, const PartValues& values, const Scheme& scheme, const ScreenLaws& laws,
                    std::size_t most, std::vector<Candidate>& best) {
     const auto better = [](const Candidate& a, const Candidate& b) { return a.miss < b.miss; };
-    const auto cut = [&] {
-        if (best.size() <= most) return;
-        std::nth_element(best.begin(), best.begin() + static_cast<std::ptrdiff_t>(most), best.end(), better);
-        best.resize(most);
-    };
     double worst = HUGE_VAL; // of the entries that would stay
     std::size_t judged = 0;
     for (const double r1 : values.r1) {
@@ -101,12 +100,12 @@ std::size_t screen(const Wish& wish, const PartValues& values, const Scheme& sch
                 if (miss >= worst || stallMargin(laws, r1, r2, c) < leastStallMargin) continue;
                 best.push_back({scheme, r1, r2, c, 1 / period, lit, miss});
                 if (best.size() < roomToSort * most) continue;
-                cut();
+                keepBest(best, most);
                 worst = std::max_element(best.begin(), best.end(), better)->miss;
             }
         }
     }
-    cut();
+    keepBest(best, most);
     std::sort(best.begin(), best.end(), better);
     return judged;
 }

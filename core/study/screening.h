@@ -40,11 +40,19 @@ struct Candidate {
     double r1_ohm = 0, r2_ohm = 0, c1_farad = 0;
     double rate_Hz = 0, lit = 0; ///< by the formula
     double miss = 0;             ///< how far from the wish: 0 is on it
+    double variable_ohm = 0;     ///< of a range (range_screening.h)
 };
 /// How far a lit share is from the wish, relative to the share that is lit or dark, whichever is smaller.
 double litMissOf(const Wish& wish, double lit);
 /// How far both are: the logarithm of the rates' ratio, and litMissOf().
 double missOf(const Wish& wish, double rate_Hz, double lit);
+
+/// Drops all but the `most` entries of least miss.
+void keepBest(std::vector<Candidate>& best, std::size_t most);
+
+/// The least stall margin that a proposal may have: under it the leakage to be expected keeps the capacitor
+/// from its level. Margins up to ten are told apart in the ranking.
+inline constexpr double leastStallMargin = 1;
 
 /// Phases by the formula; high or low is 0 where the circuit would not blink.
 Phase formulaPhase(const ScreenLaws& laws, const Scheme& scheme, double r1_ohm, double r2_ohm,

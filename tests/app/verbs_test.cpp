@@ -187,6 +187,41 @@ TEST_F(Verbs, ChooseTakesADrawer) {
     EXPECT_EQ(run(words + QStringList{inFolder("nowhere.csv")}).code, 2);
 }
 
+TEST_F(Verbs, ChooseFindsTheVariableResistorOfARange) {
+    const Answer a = run({"choose", "--rate", "30/min", "--rate-to", "120/min", "--lit", "0.5", "--supply",
+                          "9", "--out", inFolder("range.blinkwright")});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    EXPECT_NEAR(a.json()["wish"].toObject()["rate_to"].toDouble(), 2, 1e-12);
+    const QJsonObject best = a.json()["choices"].toArray()[0].toObject();
+    EXPECT_GT(best["values"].toObject()["RV1.resistance"].toDouble(), 1000);
+    EXPECT_LE(best["rate"].toDouble(), 0.5 * 1.005);
+    EXPECT_GE(best["rate_to"].toDouble(), 2 * 0.995);
+    // The written circuit, with its knob at either end.
+    const auto rate = [&](const char* setting) {
+        return run({"readings", inFolder("range.blinkwright"), "--value", setting})
+            .json()["timers"]
+            .toArray()[0]
+            .toObject()["settled"]
+            .toObject()["rate"]
+            .toDouble();
+    };
+    EXPECT_NEAR(rate("RV1.setting=1"), best["rate"].toDouble(), 1e-4);
+    EXPECT_NEAR(rate("RV1.setting=0"), best["rate_to"].toDouble(), 1e-3);
+}
+
+TEST_F(Verbs, ChooseMatchesTwoLamps) {
+    const Answer a = run({"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--lamps", "2",
+                          "--equal-brightness", "--intensity", "12m,36m"});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString();
+    const QJsonArray lamps = a.json()["choices"].toArray()[0].toObject()["lamps"].toArray();
+    ASSERT_EQ(lamps.size(), 2);
+    EXPECT_NEAR(lamps[0].toObject()["mean"].toDouble() / lamps[1].toObject()["mean"].toDouble(), 3, 0.4);
+    const Answer tooLong =
+        run({"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--lamps", "2", "--stay-lit", "0.7"});
+    EXPECT_EQ(tooLong.code, 1);
+    EXPECT_NEAR(tooLong.json()["unmet"].toObject()["nearest"].toObject()["stay_lit"].toDouble(), 0.5, 1e-12);
+}
+
 TEST_F(Verbs, TrendPrintsALineAPoint) {
     const Answer a =
         run({"trend", mole, "--over", "R1.resistance", "--from", "1k", "--to", "100k", "--points", "3"});
@@ -320,6 +355,9 @@ TEST_F(Verbs, BadUsageIsOneSentenceAndExitCodeTwo) {
         {"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--series", "R9=E24"},
         {"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--colour", "plaid"},
         {"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--family", "ttl"},
+        {"choose", "--rate", "1", "--rate-to", "1", "--lit", "0.5", "--supply", "9"},
+        {"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--stay-lit", "0"},
+        {"choose", "--rate", "1", "--lit", "0.5", "--supply", "9", "--intensity", "12m"},
         {"spread", mole, "--draw", "flat"},
         {"spread", mole, "--boards", "1"},
         {"spread", mole, "--seed", "-1"},

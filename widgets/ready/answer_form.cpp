@@ -1,6 +1,7 @@
 #include "widgets/ready/answer_form.h"
 
 #include "core/units/engineering.h"
+#include "widgets/text/colour_text.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -15,21 +16,6 @@ namespace blinkwright::widgets {
 
 using study::Bounds;
 using study::ReadyAnswers;
-
-namespace {
-
-QString colourText(const std::string& colour) {
-    if (colour == "red") return AnswerForm::tr("red");
-    if (colour == "amber") return AnswerForm::tr("amber");
-    if (colour == "yellow") return AnswerForm::tr("yellow");
-    if (colour == "green") return AnswerForm::tr("green");
-    if (colour == "pure-green") return AnswerForm::tr("pure green");
-    if (colour == "blue") return AnswerForm::tr("blue");
-    if (colour == "white") return AnswerForm::tr("white");
-    return QString::fromStdString(colour);
-}
-
-} // namespace
 
 AnswerForm::AnswerForm(QWidget* parent) : QWidget(parent), m_form(new QFormLayout(this)) {
     const QScopedValueRollback quiet(m_quiet, true); // fields tell of their first entries already

@@ -198,7 +198,8 @@ TEST(Drawer, NamesTheLineOfAFault) {
         const auto drawer = io::readDrawer(text);
         return drawer ? std::string() : drawer.fault().message();
     };
-    EXPECT_EQ(fault("resistor,4k7\nbanana,1"), "line 2: kind: must be resistor or capacitor, got \"banana\"");
+    EXPECT_EQ(fault("resistor,4k7\nbanana,1"),
+              "line 2: kind: must be resistor, variable or capacitor, got \"banana\"");
     EXPECT_EQ(fault("resistor,"), "line 1: value: is missing");
     EXPECT_EQ(fault("resistor,-5"), "line 1: value: must be greater than 0, got -5");
     EXPECT_EQ(fault("resistor,4k7,2"), "line 1: tolerance: must be less than 1, got 2");

@@ -1,0 +1,194 @@
+#include "core/study/choose_limits.h"
+
+#include "core/devices/laws.h"
+#include "core/study/choose_rank.h"
+#include "core/study/range_screening.h"
+#include "core/units/engineering.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::study {
+
+namespace {
+
+using units::Unit;
+
+// Of R1 + R2: TI SLFS022I gives 3.4 Mohm at 5 V and 10 Mohm at 15 V; for CMOS common practice, no source.
+constexpr double mostOhmsAVolt = 0.67e6, mostOhmsCmos = 20e6;
+// TI SLFS022I and SLFS043: recommended supply.
+constexpr double leastSupply_V = 4.5, mostSupply_V = 16, leastSupplyCmos_V = 2, mostSupplyCmos_V = 15;
+constexpr double mostCoupling_F = 4700e-6;
+/// Brightness that differs by less than this is matched well enough by equal charges: E24 is no finer.
+constexpr double sameIntensity = 1.1;
+
+std::string text(double value, Unit unit) {
+    return units::formatQuantity(value, unit);
+}
+
+Unmet nearWish(const Wish& wish, std::string reason) {
+    return {std::move(reason), wish.rate_Hz,   wish.lit,      wish.supply_V,
+            std::nullopt,      wish.rateTo_Hz, wish.stayLit_s};
+}
+
+std::optional<Unmet> supplyOutOfRange(const Wish& wish) {
+    const auto [least, most] = supplyRange(wish.cmos);
+    if (wish.supply_V >= least && wish.supply_V <= most) return std::nullopt;
+    Unmet unmet = nearWish(wish, "A " + std::string(wish.cmos ? "CMOS" : "bipolar") + " timer works from " +
+                                     text(least, Unit::volt) + " to " + text(most, Unit::volt) +
+                                     ", not from " + text(wish.supply_V, Unit::volt) + ".");
+    unmet.supply_V = std::clamp(wish.supply_V, least, most);
+    return unmet;
+}
+
+std::optional<Unmet> stayTooLong(const Wish& wish) {
+    const double turn = shortestTurn_s(wish);
+    if (wish.lamps != 2 || wish.stayLit_s.value_or(0) <= turn) return std::nullopt;
+    Unmet unmet =
+        nearWish(wish, "The shorter turn of the two lamps lasts " + text(turn, Unit::second) +
+                           "; a lamp cannot stay lit for " + text(*wish.stayLit_s, Unit::second) + " of it.");
+    unmet.stayLit_s = turn;
+    return unmet;
+}
+
+/// No lamp can be driven: the nearest supply that can.
+std::optional<Unmet> supplyTooLow(const Wish& wish) {
+    if (!schemesOf(wish, LampDrive(wish)).empty()) return std::nullopt;
+    Unmet unmet = nearWish(wish, "A supply of " + text(wish.supply_V, Unit::volt) +
+                                     " is too low: the timer's output and the lamps leave nothing of it at " +
+                                     text(wish.lampCurrent_A, Unit::ampere) + ".");
+    Wish other = wish;
+    for (double volts = wish.supply_V; volts <= supplyRange(wish.cmos).second; volts += 0.1) {
+        other.supply_V = volts;
+        if (schemesOf(other, LampDrive(other)).empty()) continue;
+        unmet.supply_V = std::ceil(10 * volts - 1e-6) / 10;
+        return unmet;
+    }
+    unmet.reason =
+        "No supply of this timer drives such lamps at " + text(wish.lampCurrent_A, Unit::ampere) + ".";
+    return unmet;
+}
+
+std::string ofParts(const Wish& wish) {
+    return "R1 and R2 of at least " + text(leastResistor_ohm, Unit::ohm) + " each and at most " +
+           text(lawsOf(wish).mostResistance_ohm, Unit::ohm) + " together, and C1 from " +
+           text(wish.cmos ? leastCapacitorCmos_F : leastCapacitor_F, Unit::farad) + " to " +
+           text(mostCapacitor_F, Unit::farad);
+}
+
+std::string limitText(const Wish& wish, const Choice& nearest) {
+    if (wish.drawer) return "The parts in the drawer come no nearer to this wish.";
+    if (std::abs(nearest.rate_Hz / wish.rate_Hz - 1) > rateMissAllowed)
+        return "A rate of " + text(wish.rate_Hz, Unit::hertz) +
+               (nearest.rate_Hz < wish.rate_Hz
+                    ? " is too fast for the timer with " + ofParts(wish) + "."
+                    : " is too slow for " + ofParts(wish) +
+                          ", since leakage would keep larger ones from their level.");
+    if (wish.stayLit_s && shortestStay_s(nearest) < stayShareAllowed * *wish.stayLit_s)
+        return "Lamps of " + text(wish.lampCurrent_A, Unit::ampere) + " fade before they were lit for " +
+               text(*wish.stayLit_s, Unit::second) + ".";
+    return "A lit share of " + units::formatQuantity(wish.lit, Unit::none) +
+           " at this rate is out of reach of " + ofParts(wish) + ".";
+}
+
+std::string rangeLimitText(const Wish& wish, const Choice& nearest) {
+    if (wish.drawer) return "The parts in the drawer come no nearer to this range.";
+    const std::string range =
+        text(wish.slowest_Hz(), Unit::hertz) + " to " + text(wish.fastest_Hz(), Unit::hertz);
+    if (!reaches(wish, nearest))
+        return "The range from " + range + " is out of reach of one variable resistor of at most " +
+               text(preferredVariables().back(), Unit::ohm) + ", with " + ofParts(wish) + ".";
+    return "One variable resistor cannot hold a lit share of " +
+           units::formatQuantity(100 * wish.lit, Unit::none) + " % from " + range +
+           ": it moves one phase more than the other.";
+}
+
+/// The nearest range is one that its own parts can keep: their lit shares stay together.
+Unmet rangeOutOfReach(const Wish& wish, const std::vector<Choice>& simulated) {
+    Wish own = wish;
+    const auto worth = [&](const Choice& c) {
+        own.lit = 0.5 * (c.lit + c.fast->lit);
+        return std::pair(litMissOf(own, c.lit) > litMissOverRange, missOf(wish, c));
+    };
+    const Choice& nearest = *std::ranges::min_element(simulated, {}, worth);
+    Unmet unmet = without(wish, rangeLimitText(wish, nearest));
+    unmet.rate_Hz = nearest.rate_Hz;
+    unmet.rateTo_Hz = nearest.fast->rate_Hz;
+    unmet.lit = 0.5 * (nearest.lit + nearest.fast->lit);
+    unmet.choice = nearest;
+    return unmet;
+}
+
+} // namespace
+
+std::pair<double, double> supplyRange(bool cmos) {
+    return cmos ? std::pair(leastSupplyCmos_V, mostSupplyCmos_V) : std::pair(leastSupply_V, mostSupply_V);
+}
+
+bool pairMayBeCoupled(const Wish& wish) {
+    if (!wish.equalBrightness || wish.intensity_cd.size() != 2) return true;
+    const auto [low, high] = std::minmax(wish.intensity_cd[0], wish.intensity_cd[1]);
+    return high <= sameIntensity * low;
+}
+
+std::vector<Scheme> schemesOf(const Wish& wish, const LampDrive& drive) {
+    std::vector<Scheme> schemes;
+    const auto add = [&](Scheme scheme) {
+        for (const bool diode : {false, true}) {
+            scheme.diode = diode;
+            schemes.push_back(scheme);
+        }
+    };
+    const bool ground = drive.resistorToGround(0) >= leastLampResistor_ohm;
+    const bool rail = drive.resistorToRail(0) >= leastLampResistor_ohm;
+    if (wish.lamps == 2) {
+        const double pair = drive.resistorOfPair();
+        if (pairMayBeCoupled(wish) && pair >= leastLampResistor_ohm &&
+            drive.pairTime_s() / pair <= mostCoupling_F)
+            add({.coupledPair = true});
+        else if (ground && drive.resistorToRail(1) >= leastLampResistor_ohm)
+            add({});
+        return schemes;
+    }
+    if (ground && wish.lampTo != LampTo::rail) add({});
+    if (rail && wish.lampTo != LampTo::ground) add({.lampToRail = true});
+    return schemes;
+}
+
+ScreenLaws lawsOf(const Wish& wish) {
+    const auto family = wish.cmos ? devices::TimerFamily::cmos : devices::TimerFamily::bipolar;
+    const devices::LampSheet diode = devices::diodeSheet();
+    const auto law = devices::JunctionLaw::through(diode.forward_voltage, diode.test_current, diode.ideality,
+                                                   diode.series_resistance);
+    return {devices::timerSheet(family, wish.supply_V, {}), law ? law.value() : devices::JunctionLaw{},
+            wish.supply_V, wish.cmos ? mostOhmsCmos : mostOhmsAVolt * wish.supply_V};
+}
+
+std::optional<Unmet> forbidden(const Wish& wish) {
+    if (auto unmet = supplyOutOfRange(wish)) return unmet;
+    if (auto unmet = stayTooLong(wish)) return unmet;
+    return supplyTooLow(wish);
+}
+
+Unmet without(const Wish& wish, std::string reason) {
+    Unmet unmet = nearWish(wish, std::move(reason));
+    unmet.rate_Hz = unmet.lit = 0;
+    unmet.rateTo_Hz.reset();
+    return unmet;
+}
+
+Unmet outOfReach(const Wish& wish, const std::vector<Choice>& simulated) {
+    if (wish.rateTo_Hz) return rangeOutOfReach(wish, simulated);
+    const Choice& nearest =
+        *std::ranges::min_element(simulated, {}, [&](const Choice& c) { return missOf(wish, c); });
+    Unmet unmet = nearWish(wish, limitText(wish, nearest));
+    unmet.rate_Hz = nearest.rate_Hz;
+    unmet.lit = litOf(wish, nearest);
+    if (wish.stayLit_s)
+        unmet.stayLit_s = std::min(
+            {*wish.stayLit_s, shortestStay_s(nearest), std::min(unmet.lit, 1 - unmet.lit) / unmet.rate_Hz});
+    unmet.choice = nearest;
+    return unmet;
+}
+
+} // namespace blinkwright::study
