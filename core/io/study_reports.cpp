@@ -172,7 +172,7 @@ std::string trendCsv(const study::Trend& trend) {
             add(known ? std::optional(point.lamps[l].mean_A) : std::nullopt);
         }
         add(point.supplyMean_A);
-        add(point.textbookRate_Hz);
+        add(point.textbook ? std::optional(point.textbook->rate_Hz()) : std::nullopt);
         csv += "\r\n";
     }
     return csv;
