@@ -1,6 +1,7 @@
 #include "app/rooms/room_actions.h"
 
 #include "app/rooms/eye_room.h"
+#include "app/rooms/spread_room.h"
 #include "app/rooms/trend_room.h"
 #include "app/rooms/why_room.h"
 
@@ -23,6 +24,7 @@ RoomActions::RoomActions(const Room::House& house)
     add(tr("&Why it differs…"), tr("Ctrl+Shift+Y"), QStringLiteral("why"), &makeRoom<WhyRoom>);
     add(tr("What the &eye sees…"), tr("Ctrl+I"), QStringLiteral("eye"), &makeRoom<EyeRoom>);
     add(tr("&Trend…"), tr("Ctrl+T"), QStringLiteral("trend"), &makeRoom<TrendRoom>);
+    add(tr("&Spread…"), tr("Ctrl+Shift+D"), QStringLiteral("spread"), &makeRoom<SpreadRoom>);
 }
 
 void RoomActions::add(const QString& text, const QString& keys, const QString& name, Make make) {
