@@ -3,6 +3,8 @@
 #include "app/rooms/choose_room.h"
 #include "app/rooms/drawer_desk.h"
 #include "app/rooms/eye_room.h"
+#include "app/rooms/spread_room.h"
+#include "app/rooms/trend_room.h"
 #include "app/rooms/why_room.h"
 
 #include <QAction>
@@ -24,6 +26,8 @@ RoomActions::RoomActions(const Room::House& house)
       m_desk(new DrawerDesk(house)) {
     add(tr("&Why it differs…"), tr("Ctrl+Shift+Y"), QStringLiteral("why"), &makeRoom<WhyRoom>);
     add(tr("What the &eye sees…"), tr("Ctrl+I"), QStringLiteral("eye"), &makeRoom<EyeRoom>);
+    add(tr("&Trend…"), tr("Ctrl+T"), QStringLiteral("trend"), &makeRoom<TrendRoom>);
+    add(tr("&Spread…"), tr("Ctrl+Shift+D"), QStringLiteral("spread"), &makeRoom<SpreadRoom>);
     add(tr("&Choose values…"), tr("Ctrl+K"), QStringLiteral("choose"),
         [this](const Room::House& of) { return std::make_unique<ChooseRoom>(of, *m_desk); });
     QAction* drawer = m_menu->addAction(tr("The &drawer…"));

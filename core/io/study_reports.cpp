@@ -140,9 +140,50 @@ std::string spreadJson(const study::SpreadOutcome& spread) {
         json["lamps"].push_back({{"ref", lamp.ref}, {"mean_current", figureJson(lamp.mean_A)}});
     json["shares"] = Json::object();
     for (const study::SpreadShare& share : spread.shares) json["shares"][share.ref] = number(share.share);
+    json["sensitivities"] = Json::object();
+    for (const study::SpreadSensitivity& part : spread.sensitivities) {
+        Json lamps = Json::object();
+        for (std::size_t l = 0; l < spread.lamps.size(); ++l)
+            lamps[spread.lamps[l].ref] = number(part.lamps[l]);
+        json["sensitivities"][part.ref] = {{"period", number(part.period)},
+                                           {"rate", number(-part.period)},
+                                           {"duty", number(part.duty)},
+                                           {"lamps", std::move(lamps)}};
+    }
     json["corners_blink"] = spread.rate_Hz ? Json(spread.cornersBlink) : Json(nullptr);
     if (!spread.reason.empty()) json["reason"] = spread.reason;
     return written(json);
+}
+
+std::string spreadBoardsCsv(const study::SpreadOutcome& spread) {
+    std::string csv = "period [s],rate [Hz],duty";
+    for (const study::SpreadLamp& lamp : spread.lamps) csv += "," + csvField(lamp.ref + " mean [A]");
+    csv += "\r\n";
+    for (std::size_t k = 0; k < spread.periods_s.size(); ++k) {
+        csv += units::shortest(spread.periods_s[k]) + ',' + units::shortest(1 / spread.periods_s[k]) + ',' +
+               units::shortest(spread.duties[k]);
+        for (const study::SpreadLamp& lamp : spread.lamps) csv += ',' + units::shortest(lamp.values_A[k]);
+        csv += "\r\n";
+    }
+    return csv;
+}
+
+std::string spreadFiguresCsv(const study::SpreadOutcome& spread) {
+    std::string csv = "figure,nominal,mean,sd,p1,p5,p50,p95,p99,worst low,worst high\r\n";
+    const auto add = [&](const std::string& name, const std::optional<study::SpreadFigure>& figure) {
+        if (!figure) return;
+        const study::SpreadFigure& f = *figure;
+        csv += csvField(name);
+        for (const double value :
+             {f.nominal, f.mean, f.sd, f.p1, f.p5, f.p50, f.p95, f.p99, f.worstLow, f.worstHigh})
+            csv += ',' + units::shortest(value);
+        csv += "\r\n";
+    };
+    add("period [s]", spread.period_s);
+    add("rate [Hz]", spread.rate_Hz);
+    add("duty", spread.duty);
+    for (const study::SpreadLamp& lamp : spread.lamps) add(lamp.ref + " mean [A]", lamp.mean_A);
+    return csv;
 }
 
 std::string choicesJson(const study::Wish& wish, const study::Choices& choices) {
@@ -196,7 +237,7 @@ std::string trendCsv(const study::Trend& trend) {
             add(known ? std::optional(point.lamps[l].mean_A) : std::nullopt);
         }
         add(point.supplyMean_A);
-        add(point.textbookRate_Hz);
+        add(point.textbook ? std::optional(point.textbook->rate_Hz()) : std::nullopt);
         csv += "\r\n";
     }
     return csv;

@@ -14,6 +14,10 @@ namespace blinkwright::io {
 std::string whyJson(const study::Why& why);
 /// Format "blinkwright-spread", version 1.
 std::string spreadJson(const study::SpreadOutcome& spread);
+/// RFC 4180, CRLF, one line for each board that blinks: period, rate, duty cycle, each lamp's mean current.
+std::string spreadBoardsCsv(const study::SpreadOutcome& spread);
+/// RFC 4180, CRLF, one line a figure: nominal, mean, standard deviation, percentiles, worst case. SI units.
+std::string spreadFiguresCsv(const study::SpreadOutcome& spread);
 /// Format "blinkwright-choices", version 1.
 std::string choicesJson(const study::Wish& wish, const study::Choices& choices);
 /// RFC 4180, decimal point, CRLF line ends, one line a point: the value, period, rate, high, low and duty

@@ -1,5 +1,6 @@
 // Findings on a battery: how long the timer can live on it as its voltage falls.
 #include "core/study/findings_detail.h"
+#include "core/study/supply_range.h"
 
 namespace blinkwright::study::detail {
 
@@ -22,17 +23,17 @@ void batteryFindings(const Scene& scene, Findings& findings) {
     if (!battery.capacity || !battery.endVoltage || !mean_A || !(*mean_A > 0)) return;
     for (std::size_t k = 0; k < scene.board.timers.size(); ++k) {
         const devices::Timer& timer = scene.board.timers[k];
-        const SupplyRange& range = supplyRange(timer);
+        const SupplyRange& range = supplyRange(timer.cmos);
         // Of a battery that is one of several in series, the others' share of the fall is not known.
         if (scene.supplyVoltage(k) != battery.voltage) continue;
-        if (!(battery.voltage > range.least) || !(*battery.endVoltage < range.least)) continue;
-        const double used = (battery.voltage - range.least) / (battery.voltage - *battery.endVoltage);
+        if (!(battery.voltage > range.least_V) || !(*battery.endVoltage < range.least_V)) continue;
+        const double used = (battery.voltage - range.least_V) / (battery.voltage - *battery.endVoltage);
         const double until_s = used * *battery.capacity / *mean_A;
         findings.push_back(
             {.kind = "battery-outlasts-timer",
              .severity = Severity::note,
              .places = {battery.ref, timer.ref},
-             .text = battery.ref + " falls to " + text(range.least, Unit::volt) + ", the least that " +
+             .text = battery.ref + " falls to " + text(range.least_V, Unit::volt) + ", the least that " +
                      timer.ref + " is sure to work from, after some " + hours(until_s) + " with " +
                      units::formatQuantity(100 * (1 - used), Unit::none, 2) +
                      " % of its capacity left, if its voltage falls evenly and the current stays.",

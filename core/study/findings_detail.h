@@ -46,13 +46,6 @@ inline std::string text(double value, units::Unit unit) {
     return units::formatQuantity(value, unit);
 }
 
-/// Supply voltage that the makers guarantee [V].
-struct SupplyRange {
-    double least, most;
-    const char* source;
-};
-const SupplyRange& supplyRange(const devices::Timer& timer);
-
 void wiringFindings(const Scene& scene, Findings& findings);
 void timingFindings(const Scene& scene, Findings& findings);
 void lampFindings(const Scene& scene, Findings& findings);

@@ -1,6 +1,7 @@
 // Findings on supply, pins and loose parts: what the wiring alone tells.
 #include "core/study/findings_detail.h"
 #include "core/study/ground_reach.h"
+#include "core/study/supply_range.h"
 
 #include <algorithm>
 
@@ -44,30 +45,30 @@ void supplyFindings(const Scene& scene, std::size_t k, Findings& findings) {
                             .source = "pin functions of the 555 timer"});
         return;
     }
-    const SupplyRange& range = supplyRange(timer);
+    const SupplyRange& range = supplyRange(timer.cmos);
     const std::string family = timer.cmos ? "CMOS" : "bipolar";
-    if (*voltage > range.most) {
+    if (*voltage > range.most_V) {
         findings.push_back({.kind = "supply-out-of-range",
                             .severity = Severity::overstress,
                             .places = {timer.ref},
                             .text = "The supply of " + timer.ref + " is " + text(*voltage, Unit::volt) +
                                     "; a " + family + " timer may have at most " +
-                                    text(range.most, Unit::volt) + ".",
+                                    text(range.most_V, Unit::volt) + ".",
                             .remedy = "Use a supply of lower voltage.",
                             .number = *voltage,
-                            .limit = range.most,
+                            .limit = range.most_V,
                             .source = range.source});
-    } else if (*voltage < range.least) {
+    } else if (*voltage < range.least_V) {
         findings.push_back(
             {.kind = "supply-out-of-range",
              .severity = Severity::doubt,
              .places = {timer.ref},
              .text = "The supply of " + timer.ref + " is " + text(*voltage, Unit::volt) + "; a " + family +
-                     " timer is only sure to work from " + text(range.least, Unit::volt) + ".",
+                     " timer is only sure to work from " + text(range.least_V, Unit::volt) + ".",
              .remedy = timer.cmos ? "Use a supply of higher voltage."
                                   : "Use a supply of higher voltage, or a CMOS timer, which works from 2 V.",
              .number = *voltage,
-             .limit = range.least,
+             .limit = range.least_V,
              .source = range.source});
     }
 }
@@ -239,12 +240,6 @@ void backwardsFindings(const Scene& scene, Findings& findings) {
 }
 
 } // namespace
-
-const SupplyRange& supplyRange(const devices::Timer& timer) {
-    static constexpr SupplyRange bipolar{4.5, 16, "TI NE555/SA555, SLFS022F; ST Doc ID 2182 Rev 6, Table 2"};
-    static constexpr SupplyRange cmos{2, 15, "TI TLC555, SLFS043C"};
-    return timer.cmos ? cmos : bipolar;
-}
 
 void wiringFindings(const Scene& scene, Findings& findings) {
     if (scene.board.supplies.empty())

@@ -3,10 +3,12 @@
 #include "core/devices/board.h"
 #include "core/study/corner_search.h"
 #include "core/study/figures.h"
+#include "core/study/percentile.h"
 
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <map>
 
 namespace blinkwright::study {
 
@@ -16,14 +18,6 @@ constexpr double accuracy = 5e-5; ///< of random boards
 constexpr double fine = 1e-8;     ///< of derivatives
 constexpr double nudge = 1e-3;    ///< relative, for derivatives
 constexpr std::size_t samples = 6;
-
-/// Linear between the neighbours in order. @param sorted ascending, not empty.
-double percentile(const std::vector<double>& sorted, double share) {
-    const double at = share * static_cast<double>(sorted.size() - 1);
-    const auto low = static_cast<std::size_t>(at);
-    const std::size_t high = std::min(low + 1, sorted.size() - 1);
-    return sorted[low] + (at - static_cast<double>(low)) * (sorted[high] - sorted[low]);
-}
 
 SpreadFigure statisticsOf(std::vector<double> values, double nominal) {
     SpreadFigure f;
@@ -112,18 +106,32 @@ class Spreader {
                                                                board % 2 == 0 ? nudge : -nudge, factors);
                                           });
         m_slopes.clear();
-        std::vector<double> moves(members.size(), 0.0), together(m_box.dials(), 0.0);
         for (std::size_t k = 0; k < members.size(); ++k) {
             m_slopes.emplace_back(changed[2 * k], changed[2 * k + 1]);
             const auto& [up, down] = m_slopes.back();
-            if (!up.blinks || !down.blinks) continue;
-            moves[k] = (1 / up.period_s - 1 / down.period_s) * members[k].half;
-            together[members[k].dial] += moves[k];
+            if (up.blinks && down.blinks) addSensitivity(members[k], up, down);
         }
-        double total = 0;
-        for (const double move : together) total += move * move;
-        for (std::size_t k = 0; k < members.size() && total > 0; ++k)
-            m_out.shares.push_back({members[k].ref, moves[k] * together[members[k].dial] / total});
+        const std::vector<double> shares =
+            varianceShares(m_out.sensitivities, [](const SpreadSensitivity& part) { return part.period; });
+        for (std::size_t k = 0; k < shares.size(); ++k)
+            m_out.shares.push_back({m_out.sensitivities[k].ref, shares[k]});
+    }
+
+    void addSensitivity(const ToleranceBox::Member& member, const BoardFigures& up,
+                        const BoardFigures& down) {
+        const auto slope = [](double high, double low) {
+            const double middle = 0.5 * (high + low);
+            return middle != 0 ? (high - low) / middle / (2 * nudge) : 0;
+        };
+        SpreadSensitivity s{member.ref,
+                            {member.middle - member.half, member.middle + member.half},
+                            member.dial,
+                            slope(up.period_s, down.period_s),
+                            slope(up.duty, down.duty),
+                            {}};
+        for (std::size_t l = 0; l < up.lampMean_A.size(); ++l)
+            s.lamps.push_back(slope(up.lampMean_A[l], down.lampMean_A[l]));
+        m_out.sensitivities.push_back(std::move(s));
     }
 
     SpreadFigure figureOf(const std::vector<double>& values, double nominal, const Figure& figure) {
@@ -203,6 +211,21 @@ class Spreader {
 };
 
 } // namespace
+
+std::vector<double> varianceShares(const std::vector<SpreadSensitivity>& parts,
+                                   const std::function<double(const SpreadSensitivity&)>& slope) {
+    std::map<std::size_t, double> together;
+    std::vector<double> moves;
+    for (const SpreadSensitivity& part : parts) {
+        moves.push_back(slope(part) * 0.5 * (part.tolerance[1] - part.tolerance[0]));
+        together[part.dial] += moves.back();
+    }
+    double total = 0;
+    for (const auto& [dial, move] : together) total += move * move;
+    for (std::size_t k = 0; k < parts.size(); ++k)
+        moves[k] = total > 0 ? moves[k] * together[parts[k].dial] / total : 0;
+    return moves;
+}
 
 Result<SpreadOutcome> spread(const circuit::Circuit& circuit, circuit::PartSet set,
                              const SpreadRequest& request) {

@@ -11,6 +11,7 @@
 
 #include <atomic>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -47,6 +48,17 @@ struct SpreadShare {
     double share = 0;
 };
 
+/// By how much each figure moves with one part: the relative change of the figure over that of the part,
+/// small.
+struct SpreadSensitivity {
+    std::string ref;
+    circuit::Interval tolerance{}; ///< relative deviations from low to high
+    std::size_t dial = 0;          ///< parts of one reel share it
+    double period = 0;             ///< the rate's is the same with the other sign
+    double duty = 0;
+    std::vector<double> lamps; ///< of the mean currents, in the order of SpreadOutcome::lamps
+};
+
 struct SpreadOutcome {
     long boards = 0;
     std::uint64_t seed = 0;
@@ -54,11 +66,17 @@ struct SpreadOutcome {
     std::optional<SpreadFigure> period_s, rate_Hz, duty; ///< nothing where the nominal board does not blink
     std::vector<SpreadLamp> lamps;
     std::vector<SpreadShare> shares;
+    std::vector<SpreadSensitivity> sensitivities; ///< of the parts that have a tolerance; empty as the shares
     bool cornersBlink = true; ///< all boards that the search looked at did; else the range has no true end
     bool cancelled = false;   ///< what is here then is not to be used
     std::string reason;       ///< why the nominal board does not blink, a sentence; else empty
     std::vector<double> periods_s, duties; ///< of the boards that blink, in their order
 };
+
+/// Each part's share of the variance of one figure, as SpreadShare has them of the rate.
+/// @param slope the figure's entry of a sensitivity
+std::vector<double> varianceShares(const std::vector<SpreadSensitivity>& parts,
+                                   const std::function<double(const SpreadSensitivity&)>& slope);
 
 Result<SpreadOutcome> spread(const circuit::Circuit& circuit, circuit::PartSet set,
                              const SpreadRequest& request);

@@ -1,6 +1,7 @@
 #include "core/study/trend.h"
 
 #include "core/base/together.h"
+#include "core/circuit/edit.h"
 #include "core/devices/board.h"
 #include "core/study/figures.h"
 #include "core/study/settled_start.h"
@@ -27,7 +28,10 @@ double valueAt(const TrendRequest& r, int k) {
 Result<devices::Board> boardAt(circuit::Circuit& circuit, circuit::PartSet set, const TrendRequest& request,
                                double value) {
     const std::string place = request.ref + "." + request.key;
-    if (auto put = devices::applyOverride(circuit, set, {request.ref, request.key, value}); !put)
+    const circuit::Part* part = circuit.findRef(request.ref);
+    if (!part) return Fault{place, "there is no part " + request.ref};
+    if (auto put = circuit::apply(circuit, circuit::setValue(circuit, set, part->id, request.key, value));
+        !put)
         return Fault{place, put.fault().text};
     return devices::makeBoard(circuit, set);
 }
@@ -38,14 +42,16 @@ class Follower {
         : m_run{.accuracy = request.accuracy, .cancel = request.cancel} {}
 
     void add(TrendPoint& point, devices::Board board) {
-        if (const auto book = textbookOf(board, 0)) point.textbookRate_Hz = book->phase.rate_Hz();
+        if (const auto book = textbookOf(board, 0)) point.textbook = book->phase;
         const engine::Settled settled = settle(board);
         if (!settled.found) return;
         point.settled = Phase{settled.high_s, settled.period_s - settled.high_s};
         const Figures figures = figuresOf(board, settled.wave, settled.high_s);
-        for (std::size_t k = 0; k < board.junctions.size(); ++k)
+        for (std::size_t k = 0; k < board.junctions.size(); ++k) {
+            const JunctionFigures& f = figures.junctions[k];
             if (board.junctions[k].lamp)
-                point.lamps.push_back({figures.junctions[k].peak_A, figures.junctions[k].mean_A});
+                point.lamps.push_back({f.peak_A, f.mean_A, f.lit_s / settled.period_s});
+        }
         if (!figures.supplyCurrents.empty()) point.supplyMean_A = figures.supplyCurrents.front().mean_A;
     }
 
@@ -96,6 +102,19 @@ Result<Trend> trend(const circuit::Circuit& circuit, circuit::PartSet set, const
         }
     });
     return result;
+}
+
+Result<std::vector<TrendPoint>> trendAt(const circuit::Circuit& circuit, circuit::PartSet set,
+                                        const TrendRequest& request, std::span<const double> values) {
+    circuit::Circuit own = circuit;
+    std::vector<TrendPoint> points;
+    for (const double value : values) {
+        auto board = boardAt(own, set, request, value);
+        if (!board) return board.fault();
+        points.push_back({.value = value});
+        Follower(request).add(points.back(), std::move(board).value());
+    }
+    return points;
 }
 
 } // namespace blinkwright::study

@@ -32,6 +32,7 @@ class RoomFrame::Private {
         message->setObjectName(QStringLiteral("message"));
         message->setTextFormat(Qt::PlainText);
         message->setWordWrap(true);
+        message->setMinimumHeight(message->fontMetrics().lineSpacing());
         message->setTextInteractionFlags(Qt::TextSelectableByMouse);
         progress = new QProgressBar;
         progress->setObjectName(QStringLiteral("progress"));
@@ -53,7 +54,7 @@ class RoomFrame::Private {
 
         controls = new QVBoxLayout;
         auto* foot = new QHBoxLayout;
-        foot->addWidget(message, 1);
+        foot->addStretch(1);
         foot->addWidget(progress);
         foot->addWidget(cancel);
         foot->addSpacing(betweenControls);
@@ -61,6 +62,7 @@ class RoomFrame::Private {
         whole = new QVBoxLayout(&q);
         whole->addLayout(controls);
         whole->addStretch(1); // the body takes its place
+        whole->addWidget(message);
         whole->addLayout(foot);
     }
 
@@ -137,6 +139,10 @@ void RoomFrame::setSetsDiffer(bool differ) {
 
 circuit::PartSet RoomFrame::set() const {
     return d->sets->currentIndex() == 1 ? circuit::PartSet::B : circuit::PartSet::A;
+}
+
+void RoomFrame::chooseSet(circuit::PartSet set) {
+    d->sets->setCurrentIndex(set == circuit::PartSet::B ? 1 : 0);
 }
 
 void RoomFrame::setBusy(bool busy) {

@@ -33,6 +33,7 @@ class RoomFrame : public QDialog {
     /// Which set is asked about. The chooser is there only while the two differ.
     void setSetsDiffer(bool differ);
     circuit::PartSet set() const;
+    void chooseSet(circuit::PartSet set);
 
     void setBusy(bool busy);
     /// From 0 to 1; below 0 where nobody knows.

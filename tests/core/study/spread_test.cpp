@@ -2,6 +2,7 @@
 
 #include "core/devices/board.h"
 #include "core/engine/transient.h"
+#include "core/io/study_reports.h"
 #include "core/study/corner_search.h"
 #include "tests/core/reference_circuits.h"
 
@@ -93,6 +94,46 @@ TEST(Spread, SharesAreTheSquaresOfTheRelativeParts) {
     EXPECT_NEAR(shareOf(s, "R2"), r2 / (r1 + r2 + c), 1e-4);
     EXPECT_NEAR(shareOf(s, "C1"), c / (r1 + r2 + c), 1e-4);
     EXPECT_NEAR(shareOf(s, "R1") + shareOf(s, "R2") + shareOf(s, "C1"), 1, 1e-12);
+}
+
+TEST(Spread, SensitivitiesAreTheDerivativesOfTheLaw) {
+    // T = ln 2 (R1 + 2 R2) C and D = (R1 + R2) / (R1 + 2 R2), S = R1 + 2 R2 = 146 kohm. Relative derivatives
+    // of T: R1/S, 2 R2/S, 1. Of D: dD/dR1 = R2/S^2 and dD/dR2 = -R1/S^2, times R/D.
+    const SpreadOutcome s = spreadOf(worked(), {.boards = 100});
+    ASSERT_EQ(s.sensitivities.size(), 3u);
+    const double duty = 78.0 / 146, off = 10.0 * 68 / (146.0 * 146) / duty;
+    const auto is = [&](const char* ref, double period, double ofDuty, double tolerance) {
+        for (const SpreadSensitivity& part : s.sensitivities) {
+            if (part.ref != ref) continue;
+            EXPECT_NEAR(part.period, period, 1e-4) << ref;
+            EXPECT_NEAR(part.duty, ofDuty, 1e-4) << ref;
+            EXPECT_NEAR(part.tolerance[0], -tolerance, 1e-12);
+            EXPECT_NEAR(part.tolerance[1], tolerance, 1e-12);
+            return;
+        }
+        ADD_FAILURE() << ref;
+    };
+    // Variance of the duty cycle: R1 and R2 half each, C none.
+    const auto shares = varianceShares(s.sensitivities, [](const SpreadSensitivity& p) { return p.duty; });
+    EXPECT_NEAR(shares[0] + shares[1], 1, 1e-6);
+    EXPECT_NEAR(shares[0], 0.5, 1e-3);
+    is("R1", 10.0 / 146, off, 0.05);
+    is("R2", 136.0 / 146, -off, 0.05);
+    is("C1", 1, 0, 0.2);
+}
+
+TEST(Spread, ALampsMeanCurrentFollowsItsResistor) {
+    // I = (V - Vf) / R through an ideal output: 1 % more resistance is nearly 1 % less current; the lamp's
+    // own resistance and its falling forward voltage take some of it.
+    const SpreadOutcome s = spreadOf(tests::astableWithLamp({}, 470), {.boards = 100});
+    const std::string lamp = s.lamps.at(0).ref;
+    double most = 0;
+    for (const SpreadSensitivity& part : s.sensitivities) {
+        ASSERT_EQ(part.lamps.size(), 1u);
+        if (part.ref == "R3") most = part.lamps[0];
+    }
+    EXPECT_LT(most, -0.85);
+    EXPECT_GT(most, -1);
 }
 
 TEST(Spread, PartsOfOneReelVaryAlike) {
@@ -203,6 +244,22 @@ TEST(Spread, OfACircuitThatDoesNotBlinkSaysWhy) {
     EXPECT_FALSE(s.rate_Hz);
     EXPECT_EQ(s.blinkingShare, 0);
     EXPECT_FALSE(s.reason.empty());
+}
+
+TEST(Spread, ReportsHoldBoardsFiguresAndSensitivities) {
+    const SpreadOutcome s = spreadOf(tests::astableWithLamp({}, 470), {.boards = 50});
+    const std::string boards = io::spreadBoardsCsv(s), figures = io::spreadFiguresCsv(s);
+    EXPECT_TRUE(boards.starts_with("period [s],rate [Hz],duty,D1 mean [A]\r\n" +
+                                   units::shortest(s.periods_s[0]) + "," +
+                                   units::shortest(1 / s.periods_s[0]) + ","))
+        << boards.substr(0, 80);
+    EXPECT_EQ(std::ranges::count(boards, '\n'), 51);
+    EXPECT_EQ(std::ranges::count(figures, '\n'), 5); // header, period, rate, duty, one lamp
+    EXPECT_NE(figures.find("\r\nrate [Hz]," + units::shortest(s.rate_Hz->nominal) + ","), std::string::npos);
+    const std::string json = io::spreadJson(s);
+    EXPECT_NE(json.find("\"sensitivities\""), std::string::npos);
+    for (const SpreadSensitivity& part : s.sensitivities)
+        EXPECT_NE(json.find("\"" + part.ref + "\""), std::string::npos) << part.ref;
 }
 
 TEST(Spread, CountsItsBoardsAndCanBeCancelled) {

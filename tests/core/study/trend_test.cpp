@@ -31,7 +31,7 @@ TEST(Trend, OfAnIdealAstableIsTheLnTwoLaw) {
         ASSERT_TRUE(p.settled);
         EXPECT_NEAR(p.settled->high_s, std::log(2) * (10e3 + p.value) * 1e-5, 1e-5 * p.settled->high_s);
         EXPECT_NEAR(p.settled->low_s, std::log(2) * p.value * 1e-5, 1e-5 * p.settled->low_s);
-        EXPECT_NEAR(*p.textbookRate_Hz, 1 / (std::log(2) * (10e3 + 2 * p.value) * 1e-5), 1e-9);
+        EXPECT_NEAR(p.textbook->rate_Hz(), 1 / (std::log(2) * (10e3 + 2 * p.value) * 1e-5), 1e-9);
     }
 }
 
@@ -89,6 +89,39 @@ TEST(Trend, CellsAreEmptyWhereItDoesNotBlink) {
         << csv;
     // The textbook's 1/(ln 2 (R1 + 2 R2) C) is there all the same.
     EXPECT_NE(csv.find("\r\n1e+08,,,,,,,,,0.00144"), std::string::npos) << csv;
+}
+
+TEST(Trend, SinglePointsAreThoseOfTheRange) {
+    TrendRequest request{.ref = "R2", .key = "resistance", .from = 1e4, .to = 1e5, .points = 3};
+    const Trend t = trendOf(pair(), request);
+    const std::vector<double> values{1e5, 1e4};
+    const auto single = trendAt(pair().circuit, PartSet::A, request, values).value();
+    ASSERT_EQ(single.size(), 2u);
+    EXPECT_NEAR(single[0].settled->period_s() / t.points[2].settled->period_s(), 1, 1e-5);
+    EXPECT_NEAR(single[1].settled->period_s() / t.points[0].settled->period_s(), 1, 1e-5);
+    EXPECT_EQ(single[1].value, 1e4);
+    const std::vector<double> bad{-1};
+    EXPECT_FALSE(trendAt(pair().circuit, PartSet::A, request, bad));
+}
+
+TEST(Trend, TiedValuesMoveTogether) {
+    // With R1 = R2 = R: T = ln 2 x 3 R C.
+    Workbench bench = tests::astable({}, true);
+    bench.circuit.ties = {{{bench.id("R1"), "resistance"}, {bench.id("R2"), "resistance"}}};
+    const Trend t = trendOf(bench, {.ref = "R2", .key = "resistance", .from = 1e4, .to = 1e5, .points = 2});
+    for (const TrendPoint& p : t.points)
+        EXPECT_NEAR(p.settled->period_s() / (std::log(2) * 3 * p.value * 1e-5), 1, 1e-5);
+}
+
+TEST(Trend, LitSharesAreThoseOfTheStudy) {
+    const Trend t =
+        trendOf(pair(), {.ref = "R2", .key = "resistance", .from = 68e3, .to = 70e3, .points = 2});
+    Workbench bench = pair();
+    bench.set("R2.resistance=68k");
+    const Readings r = study(bench.circuit, PartSet::A, {}).value().readings;
+    for (std::size_t l = 0; l < 2; ++l)
+        EXPECT_NEAR(t.points[0].lamps[l].litShare, *r.lamps[l].litTime_s / r.timers[0].settled->period_s(),
+                    1e-4);
 }
 
 TEST(Trend, RefusesWhatCannotMove) {

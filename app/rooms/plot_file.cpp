@@ -1,0 +1,24 @@
+#include "app/rooms/plot_file.h"
+
+#include "app/exporter.h"
+#include "app/whole_file.h"
+
+#include <QCoreApplication>
+
+namespace blinkwright::app {
+
+Result<void> writePlot(const widgets::RoomPlot& plot, const widgets::CurvesPage& page, const QString& path) {
+    const auto kind = exportKind(path);
+    if (!kind || *kind == ExportKind::csv)
+        return notWritten(path,
+                          QCoreApplication::translate("Exporter", "the name must end in .png, .svg or .pdf"));
+    const auto format = *kind == ExportKind::png   ? widgets::PageFormat::png
+                        : *kind == ExportKind::svg ? widgets::PageFormat::svg
+                                                   : widgets::PageFormat::pdf;
+    const std::unique_ptr<widgets::RoomPlot> copy = plot.forPage();
+    const Result<QByteArray> bytes = widgets::plotPage(*copy, page, format);
+    if (!bytes) return notWritten(path, QString::fromStdString(bytes.fault().text));
+    return writeWhole(path, bytes.value());
+}
+
+} // namespace blinkwright::app

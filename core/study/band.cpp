@@ -1,0 +1,107 @@
+#include "core/study/band.h"
+
+#include "core/base/together.h"
+#include "core/engine/curves.h"
+#include "core/study/percentile.h"
+#include "core/study/settled_start.h"
+#include "core/study/tolerance_box.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::study {
+
+namespace {
+
+constexpr double accuracy = 1e-5;
+constexpr double cycles = 2;
+constexpr int inside = 24; ///< points within a step, between which a curve is taken as straight
+
+/// One board's curves at the moments of the band.
+struct Sampled {
+    std::vector<double> capacitor_V;
+    std::vector<std::vector<double>> lamps_A;
+    bool blinks() const { return !capacitor_V.empty(); }
+};
+
+Sampled sampled(const devices::Board& board, const engine::Settled& settled,
+                const std::vector<double>& time_s) {
+    const engine::Curves curves = engine::curvesOf(board, settled.wave, inside);
+    Sampled out;
+    out.lamps_A.resize(curves.lamps.size());
+    for (const double t : time_s) {
+        const engine::Moment at =
+            engine::momentOf(curves, curves.time_s.front() + std::fmod(t, settled.period_s));
+        out.capacitor_V.push_back(at.capacitor_V);
+        for (std::size_t l = 0; l < at.lamps_A.size(); ++l) out.lamps_A[l].push_back(at.lamps_A[l]);
+    }
+    return out;
+}
+
+/// @param curve which of a board's curves
+template <class Curve>
+void fill(BandCurve& band, const std::vector<Sampled>& boards, const Sampled& nominal, const Curve& curve) {
+    band.nominal = curve(nominal);
+    std::vector<double> values;
+    for (std::size_t k = 0; k < band.nominal.size(); ++k) {
+        values.clear();
+        for (const Sampled& board : boards)
+            if (board.blinks()) values.push_back(curve(board)[k]);
+        if (values.empty()) values.push_back(band.nominal[k]);
+        std::sort(values.begin(), values.end());
+        band.p5.push_back(percentile(values, 0.05));
+        band.p95.push_back(percentile(values, 0.95));
+    }
+}
+
+} // namespace
+
+Result<Band> band(const circuit::Circuit& circuit, circuit::PartSet set, const BandRequest& request) {
+    if (request.boards < 2)
+        return Fault{"boards", "must be at least 2, got " + std::to_string(request.boards)};
+    if (request.points < 2)
+        return Fault{"points", "must be at least 2, got " + std::to_string(request.points)};
+    const auto made = devices::makeBoard(circuit, set);
+    if (!made) return made.fault();
+    devices::Board board = made.value();
+    const engine::RunRequest run{.accuracy = accuracy, .cancel = request.cancel};
+    const auto cancelled = [&] { return request.cancel && request.cancel->load(std::memory_order_relaxed); };
+
+    Band out;
+    const engine::Settled settled = engine::settle(board, run);
+    out.cancelled = cancelled();
+    if (!settled.found) out.reason = settled.why;
+    if (!settled.found || out.cancelled) return out;
+    for (int k = 0; k < request.points; ++k)
+        out.time_s.push_back(cycles * settled.period_s * k / (request.points - 1));
+    const Sampled nominal = sampled(board, settled, out.time_s);
+    startFrom(board, capacitorsAtRise(settled));
+
+    const ToleranceBox box(circuit, set, board);
+    std::vector<Sampled> boards(static_cast<std::size_t>(request.boards));
+    together(boards.size(), request.threads, [&](std::size_t k) {
+        if (cancelled()) return;
+        std::vector<double> dials(box.dials()), factors(box.varied().size());
+        box.draw(RandomDraws(request.seed, k), request.draw, dials);
+        box.factors(dials, factors);
+        const devices::Board varied = engine::variedBoard(board, box.varied(), factors);
+        const engine::Settled own = engine::settle(varied, run);
+        if (own.found) boards[k] = sampled(varied, own, out.time_s);
+    });
+    out.cancelled = cancelled();
+    if (out.cancelled) return out;
+
+    out.blinking = static_cast<int>(std::ranges::count_if(boards, &Sampled::blinks));
+    fill(
+        out.capacitor_V, boards, nominal, [](const Sampled& s) -> const auto& { return s.capacitor_V; });
+    for (const devices::Junction& junction : board.junctions) {
+        if (!junction.lamp) continue;
+        const std::size_t l = out.lamps.size();
+        out.lamps.push_back({.ref = junction.ref, .colour = junction.colour});
+        fill(
+            out.lamps.back(), boards, nominal, [l](const Sampled& s) -> const auto& { return s.lamps_A[l]; });
+    }
+    return out;
+}
+
+} // namespace blinkwright::study

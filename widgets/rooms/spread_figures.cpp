@@ -1,0 +1,70 @@
+#include "widgets/rooms/spread_figures.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace blinkwright::widgets {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Spread", text);
+}
+
+} // namespace
+
+QString SpreadFigureView::text(double value) const {
+    switch (kind) {
+    case Kind::rate:
+        return rateText(value);
+    case Kind::period:
+        return secondsText(value);
+    case Kind::duty:
+        return shareText(value);
+    case Kind::lampMean:
+        break;
+    }
+    return quantityText(value, unit);
+}
+
+double SpreadFigureView::sensitivity(const study::SpreadSensitivity& part) const {
+    switch (kind) {
+    case Kind::rate:
+        return -part.period;
+    case Kind::period:
+        return part.period;
+    case Kind::duty:
+        return part.duty;
+    case Kind::lampMean:
+        break;
+    }
+    return lamp < part.lamps.size() ? part.lamps[lamp] : 0;
+}
+
+long SpreadFigureView::boardsBeyond() const {
+    // Rates are turned over from cycle times: the last digit may differ.
+    const double slack = 1e-12;
+    return std::ranges::count_if(values, [&](double v) {
+        return v < statistics.worstLow * (1 - slack) || v > statistics.worstHigh * (1 + slack);
+    });
+}
+
+std::vector<SpreadFigureView> spreadFigures(const study::SpreadOutcome& outcome) {
+    using Kind = SpreadFigureView::Kind;
+    using units::Unit;
+    std::vector<SpreadFigureView> list;
+    if (!outcome.rate_Hz || !outcome.period_s || !outcome.duty) return list;
+    std::vector<double> rates = outcome.periods_s;
+    for (double& rate : rates) rate = 1 / rate;
+    list.push_back({Kind::rate, 0, tr("Flash rate"), Unit::hertz, *outcome.rate_Hz, std::move(rates)});
+    list.push_back({Kind::period, 0, tr("Cycle time"), Unit::second, *outcome.period_s, outcome.periods_s});
+    list.push_back({Kind::duty, 0, tr("Duty cycle"), Unit::none, *outcome.duty, outcome.duties});
+    for (std::size_t l = 0; l < outcome.lamps.size(); ++l) {
+        const study::SpreadLamp& lamp = outcome.lamps[l];
+        list.push_back({Kind::lampMean, l, tr("%1 mean current").arg(QString::fromStdString(lamp.ref)),
+                        Unit::ampere, lamp.mean_A, lamp.values_A});
+    }
+    return list;
+}
+
+} // namespace blinkwright::widgets
