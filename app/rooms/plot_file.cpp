@@ -2,6 +2,7 @@
 
 #include "app/exporter.h"
 #include "app/whole_file.h"
+#include "widgets/curves/page_sheet.h"
 
 #include <QCoreApplication>
 
@@ -16,7 +17,11 @@ Result<void> writePlot(const widgets::RoomPlot& plot, const widgets::CurvesPage&
                         : *kind == ExportKind::svg ? widgets::PageFormat::svg
                                                    : widgets::PageFormat::pdf;
     const std::unique_ptr<widgets::RoomPlot> copy = plot.forPage();
-    const Result<QByteArray> bytes = widgets::plotPage(*copy, page, format);
+    const widgets::PageSheet sheet(page);
+    copy->setFont(widgets::PageSheet::font());
+    copy->setTheme(widgets::PageSheet::theme());
+    copy->resize(sheet.room().size());
+    const Result<QByteArray> bytes = sheet.written(*copy, format);
     if (!bytes) return notWritten(path, QString::fromStdString(bytes.fault().text));
     return writeWhole(path, bytes.value());
 }

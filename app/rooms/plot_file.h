@@ -3,7 +3,8 @@
 //   Result<void> done = writePlot(view.plot(), curvesPage(circuit, set), "trend.pdf");
 #pragma once
 
-#include "widgets/rooms/plot_page.h"
+#include "widgets/curves/curves_export.h"
+#include "widgets/rooms/room_plot.h"
 
 namespace blinkwright::app {
 

@@ -3,7 +3,7 @@
 #include "app/exporter.h"
 #include "app/rooms/plot_file.h"
 #include "app/whole_file.h"
-#include "core/circuit/sets.h"
+#include "core/circuit/set_edits.h"
 #include "core/devices/board.h"
 #include "core/io/study_reports.h"
 #include "core/study/supply_range.h"
@@ -240,7 +240,7 @@ void TrendRoom::ask() {
         return answer(tr("There is no number here that could move."), true);
     }
     TrendQuestion question{circuit(), *value(), m_range, {PartSet::A}, {}};
-    if (circuit::setsDiffer(circuit())) question.sets.push_back(PartSet::B);
+    if (!circuit::setsAgree(circuit())) question.sets.push_back(PartSet::B);
     for (const widgets::TrendMark& mark : marks())
         if (mark.withFigure && m_range.holds(mark.value)) question.marks.push_back(mark.value);
     std::vector<widgets::TrendLine> curves;
@@ -316,7 +316,10 @@ Result<void> TrendRoom::write(const QString& path) const {
         const auto& shown = line == picture.lines.end() ? picture.lines.front() : *line;
         return writeWhole(path, QByteArray::fromStdString(io::trendCsv(*shown.trend)));
     }
-    return writePlot(*m_plot, curvesPage(circuit(), set()), path);
+    widgets::CurvesPage page = curvesPage(circuit(), PartSet::A);
+    if (picture.lines.size() > 1)
+        page.values += tr(". Set B: %1").arg(partValues(circuit(), PartSet::B, PartSet::A));
+    return writePlot(*m_plot, page, path);
 }
 
 void TrendRoom::clear() {

@@ -4,7 +4,7 @@
 //   class TrendPlot : public RoomPlot { ... };
 //   plot.setTheme(theme);
 //   plot.setSummary(tr("R2 68 kΩ: 0.9881 Hz"));
-//   std::unique_ptr<RoomPlot> page = plot.forPage();     // the same on white, see plot_page.h
+//   std::unique_ptr<RoomPlot> page = plot.forPage();     // the same, for a PageSheet
 #pragma once
 
 #include "widgets/theme/theme.h"

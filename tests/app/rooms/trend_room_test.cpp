@@ -314,6 +314,7 @@ TEST_F(TrendRoomTest, DataGoToTheClipboardAndToFiles) {
     EXPECT_TRUE(bytesOf(csv).startsWith("R1.resistance,period [s],rate [Hz]"));
     EXPECT_TRUE(bytesOf(pdf).startsWith("%PDF"));
     EXPECT_TRUE(bytesOf(svg).contains("Harbour mole light"));
+    EXPECT_TRUE(bytesOf(svg).contains("Set B: R2"));
     const QImage picture(png);
     EXPECT_EQ(picture.pixelColor(2, 2), QColor(Qt::white));
     EXPECT_GT(picture.width(), 1500);
