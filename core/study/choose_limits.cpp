@@ -3,6 +3,7 @@
 #include "core/devices/laws.h"
 #include "core/study/choose_rank.h"
 #include "core/study/range_screening.h"
+#include "core/study/supply_range.h"
 #include "core/units/engineering.h"
 
 #include <algorithm>
@@ -16,8 +17,6 @@ using units::Unit;
 
 // Of R1 + R2: TI SLFS022I gives 3.4 Mohm at 5 V and 10 Mohm at 15 V; for CMOS common practice, no source.
 constexpr double mostOhmsAVolt = 0.67e6, mostOhmsCmos = 20e6;
-// TI SLFS022I and SLFS043: recommended supply.
-constexpr double leastSupply_V = 4.5, mostSupply_V = 16, leastSupplyCmos_V = 2, mostSupplyCmos_V = 15;
 constexpr double mostCoupling_F = 4700e-6;
 /// Brightness that differs by less than this is matched well enough by equal charges: E24 is no finer.
 constexpr double sameIntensity = 1.1;
@@ -32,7 +31,7 @@ Unmet nearWish(const Wish& wish, std::string reason) {
 }
 
 std::optional<Unmet> supplyOutOfRange(const Wish& wish) {
-    const auto [least, most] = supplyRange(wish.cmos);
+    const double least = supplyRange(wish.cmos).least_V, most = supplyRange(wish.cmos).most_V;
     if (wish.supply_V >= least && wish.supply_V <= most) return std::nullopt;
     Unmet unmet = nearWish(wish, "A " + std::string(wish.cmos ? "CMOS" : "bipolar") + " timer works from " +
                                      text(least, Unit::volt) + " to " + text(most, Unit::volt) +
@@ -58,7 +57,7 @@ std::optional<Unmet> supplyTooLow(const Wish& wish) {
                                      " is too low: the timer's output and the lamps leave nothing of it at " +
                                      text(wish.lampCurrent_A, Unit::ampere) + ".");
     Wish other = wish;
-    for (double volts = wish.supply_V; volts <= supplyRange(wish.cmos).second; volts += 0.1) {
+    for (double volts = wish.supply_V; volts <= supplyRange(wish.cmos).most_V; volts += 0.1) {
         other.supply_V = volts;
         if (schemesOf(other, LampDrive(other)).empty()) continue;
         unmet.supply_V = std::ceil(10 * volts - 1e-6) / 10;
@@ -120,10 +119,6 @@ Unmet rangeOutOfReach(const Wish& wish, const std::vector<Choice>& simulated) {
 }
 
 } // namespace
-
-std::pair<double, double> supplyRange(bool cmos) {
-    return cmos ? std::pair(leastSupplyCmos_V, mostSupplyCmos_V) : std::pair(leastSupply_V, mostSupply_V);
-}
 
 bool pairMayBeCoupled(const Wish& wish) {
     if (!wish.equalBrightness || wish.intensity_cd.size() != 2) return true;

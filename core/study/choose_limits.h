@@ -12,7 +12,6 @@ inline constexpr double leastResistor_ohm = 1e3;
 inline constexpr double leastCapacitor_F = 1e-9, leastCapacitorCmos_F = 100e-12, mostCapacitor_F = 2200e-6;
 inline constexpr double leastLampResistor_ohm = 10;
 
-std::pair<double, double> supplyRange(bool cmos);
 ScreenLaws lawsOf(const Wish& wish);
 /// The ways in which lamps and timing can be wired for the wish; none where the supply drives no lamp.
 std::vector<Scheme> schemesOf(const Wish& wish, const LampDrive& drive);
