@@ -186,18 +186,21 @@ bool RouterGrid::crossed(int net, int v) const {
 int RouterGrid::costAmongOthers(int net, int v, int heading) const {
     int cost = (m_near[at(v)] ? nearBodyCost : 0) + (m_quiet[at(v)] ? quietCost : 0);
     const auto foreign = [net](int other) { return other != noNet && other != net; };
-    const int ahead = edge(v, heading), behind = edge(v, (heading + 2) % 4);
-    if (foreign(ahead) || foreign(behind)) return never;
-    const int left = edge(v, (heading + 3) % 4), right = edge(v, (heading + 1) % 4);
-    if (foreign(left) || foreign(right)) {
-        if (left != right || ahead == net || m_pinNet[at(v)] == net) return never;
-        cost += crossingCost;
+    if (wired(v)) { // most points are not
+        const int ahead = edge(v, heading), behind = edge(v, (heading + 2) % 4);
+        if (foreign(ahead) || foreign(behind)) return never;
+        const int left = edge(v, (heading + 3) % 4), right = edge(v, (heading + 1) % 4);
+        if (foreign(left) || foreign(right)) {
+            if (left != right || ahead == net || m_pinNet[at(v)] == net) return never;
+            cost += crossingCost;
+        }
     }
     // Wires that run beside one another at one step's distance are hard to follow.
     const int side = step((heading + 1) % 4);
     for (const int beside : {v + side, v - side}) {
         if (beside < m_width || beside >= size() - m_width) continue;
-        if (foreign(edge(beside, heading)) || foreign(edge(beside, (heading + 2) % 4))) cost += hugCost;
+        if (wired(beside) && (foreign(edge(beside, heading)) || foreign(edge(beside, (heading + 2) % 4))))
+            cost += hugCost;
         if (m_pinNet[at(beside)] != noNet && m_pinNet[at(beside)] != net) cost += hugCost;
     }
     return cost;

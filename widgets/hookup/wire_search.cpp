@@ -27,15 +27,25 @@ void WireSearch::addToTree(int v) {
     m_tree.push_back(v);
 }
 
+int WireSearch::bound(Point p, int heading) const {
+    // How far the goal is to the east (to the west below 0), and to the south.
+    const int east = p.x < m_goal.left ? m_goal.left - p.x : std::min(m_goal.right - p.x, 0);
+    const int south = p.y < m_goal.top ? m_goal.top - p.y : std::min(m_goal.bottom - p.y, 0);
+    const bool alongX = heading % 2 == 0, forwards = heading < 2;
+    const int ahead = (alongX ? east : south) * (forwards ? 1 : -1), aside = alongX ? south : east;
+    const int bends = ahead < 0 ? 2 : aside != 0 ? 1 : 0;
+    return distance(p) * RouterGrid::stepCost + bends * RouterGrid::bendCost;
+}
+
 void WireSearch::push(int state, int cost, int from) {
     const std::size_t s = index(state);
     if (m_seen[s] == m_searchStamp && m_cost[s] <= cost) return;
     m_seen[s] = m_searchStamp;
     m_cost[s] = cost;
     m_from[s] = static_cast<std::int8_t>(from);
-    const auto f = static_cast<std::size_t>(cost + RouterGrid::stepCost * distance(m_at[index(state / 4)]));
+    const auto f = static_cast<std::size_t>(cost + bound(m_at[index(state / 4)], state % 4));
     if (f >= m_buckets.size()) m_buckets.resize(f + 64);
-    m_buckets[f].push_back(state);
+    m_buckets[f].push_back({state, cost});
     m_top = std::max(m_top, f);
 }
 
@@ -44,6 +54,10 @@ void WireSearch::relax(int v, int heading, int costSoFar, int from) {
     const int next = v + m_grid.step(heading);
     const Point p = m_at[index(next)];
     m_seenArea = m_seenArea.with({p.x, p.y, p.x, p.y});
+    // What was reached as cheaply as a bare step is not worth a look around.
+    if (const std::size_t s = index(next * 4 + heading);
+        m_seen[s] == m_searchStamp && m_cost[s] <= costSoFar + RouterGrid::stepCost)
+        return;
     const int extra = m_grid.extraCost(m_net, next, heading);
     if (extra == RouterGrid::never) return;
     int cost = costSoFar + RouterGrid::stepCost + extra;
@@ -83,10 +97,9 @@ int WireSearch::arrive(int start) {
         relax(start, heading, heading == lead ? 0 : RouterGrid::bendCost, heading);
     for (std::size_t f = 0; f <= m_top && f < m_buckets.size(); ++f)
         for (std::size_t i = 0; i < m_buckets[f].size(); ++i) {
-            const int state = m_buckets[f][i], v = state / 4, heading = state % 4;
-            const int cost = m_cost[index(state)];
-            if (static_cast<std::size_t>(cost + RouterGrid::stepCost * distance(m_at[index(v)])) != f)
-                continue; // outdated
+            const auto [state, cost] = m_buckets[f][i];
+            if (m_cost[index(state)] != cost) continue; // a cheaper way was found since
+            const int v = state / 4, heading = state % 4;
             if (inTree(v)) return state;
             const bool straightOnly = m_grid.crossed(m_net, v);
             for (int turn = 0; turn < 4; ++turn) {

@@ -35,12 +35,15 @@ class WireSearch {
     /// Where a search has to arrive, as a rectangle.
     void setGoal(const Box& goal) { m_goal = goal; }
     const Box& goal() const { return m_goal; }
-    /// Steps from a point to the goal if nothing stood in the way: the search's bound.
+    /// Steps from a point to the goal if nothing stood in the way.
     int distance(Point p) const {
         return (std::max({m_goal.left - p.x, 0, p.x - m_goal.right}) +
                 std::max({m_goal.top - p.y, 0, p.y - m_goal.bottom})) /
                pitch;
     }
+    /// What the way from a point to the goal costs at least, had it nothing in its way: steps, and the bends
+    /// that it cannot do without. Each is no more than what a step takes off it, as A* wants.
+    int bound(Point p, int heading) const;
 
     /// A* from a pin to the nearest spot of the tree. @return the steps from the tree back to the pin.
     std::vector<WireStep> find(int start);
@@ -65,7 +68,10 @@ class WireSearch {
     std::vector<std::uint32_t> m_seen, m_inTree;
     std::vector<std::int8_t> m_from;
     std::vector<std::int16_t> m_railOf;
-    std::vector<std::vector<int>> m_buckets; ///< states by bound
+    struct Open {
+        int state, cost;
+    };
+    std::vector<std::vector<Open>> m_buckets; ///< states by cost and bound together
     std::size_t m_top = 0;
     std::uint32_t m_searchStamp = 0, m_treeStamp = 0;
     int m_searches = 0;

@@ -167,9 +167,9 @@ TEST_F(SpreadRoomTest, WithoutAnyToleranceItSaysSo) {
     const auto parts = document.circuit().parts();
     for (const auto& part : parts) {
         const auto* key = circuit::findKey(circuit::info(part.kind), "tolerance");
-        if (key)
-            ASSERT_TRUE(
-                document.apply(circuit::setValue(document.circuit(), PartSet::A, part.id, "tolerance", 0.0)));
+        if (!key) continue;
+        ASSERT_TRUE(
+            document.apply(circuit::setValue(document.circuit(), PartSet::A, part.id, "tolerance", 0.0)));
     }
     const auto timer = document.circuit().findRef("U1")->id;
     ASSERT_TRUE(document.apply(

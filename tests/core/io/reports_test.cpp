@@ -51,7 +51,7 @@ TEST(ReadingsJson, HasTheAgreedKeysInOrder) {
     readings.timers[0].textbook->phase = {0.5, 0.25};
     const Json json = Json::parse(readingsJson(readings));
     EXPECT_EQ(keysOf(json), (std::vector<std::string>{"format", "version", "verdict", "timers", "lamps",
-                                                      "supply", "parts", "run"}));
+                                                      "supply", "eye", "parts", "run"}));
     EXPECT_EQ(json["format"], "blinkwright-readings");
     EXPECT_EQ(json["version"], 1);
     EXPECT_EQ(json["verdict"], "blinks");

@@ -127,7 +127,8 @@ TEST(BuildText, HasTitlePartsAndNumberedSteps) {
     Workbench bench = moleLight();
     bench.circuit.title = "Mole light";
     const std::string text = plain(buildText(bench.circuit, PartSet::A));
-    EXPECT_TRUE(text.starts_with("Mole light\n\nParts\n1 × 555 timer, bipolar: U1\n")) << text;
+    EXPECT_TRUE(text.starts_with("Mole light\n\nValues of Set A\n\nParts\n1 × 555 timer, bipolar: U1\n"))
+        << text;
     EXPECT_THAT(text, HasSubstr("\nWiring\n1. U1, 555 timer"));
     EXPECT_THAT(text, HasSubstr("\n2. R1, 33 kΩ (orange orange orange gold): from pin 7 to + rail\n"));
     EXPECT_THAT(text, HasSubstr("\n9. BT1, "));

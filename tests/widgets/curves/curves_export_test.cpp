@@ -79,8 +79,9 @@ TEST_F(CurvesExport, NamesBothSetsWhereTwoAreDrawnAndOneWhereItIsAlone) {
     const QString ochre = Theme::of(Theme::Mode::light).setB.name();
     EXPECT_TRUE(second.contains(ochre, Qt::CaseInsensitive)) << "in its own colour also when it is alone";
     EXPECT_FALSE(alone.contains(ochre, Qt::CaseInsensitive));
-    exportCurves({curves.get(), other.get(), "Set B", "B"}, page, PageFormat::png,
-                 QStringLiteral(BLINKWRIGHT_PICTURES "/export-two-sets.png"));
+    ASSERT_TRUE(exportCurves({curves.get(), other.get(), "Set B", "B"}, page, PageFormat::png,
+                             QStringLiteral(BLINKWRIGHT_PICTURES "/export-two-sets.png"))
+                    .ok());
 }
 
 TEST_F(CurvesExport, WritesAnSvgWithItsTextsAsTextInANamedFont) {
