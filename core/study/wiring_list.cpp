@@ -1,6 +1,7 @@
 #include "core/study/wiring_list.h"
 
 #include "core/circuit/set_edits.h"
+#include "core/devices/defaults.h"
 
 #include "core/base/csv.h"
 #include "core/study/cause.h"
@@ -239,6 +240,29 @@ std::string setHeading(const Circuit& circuit, circuit::PartSet set) {
     return set == circuit::PartSet::A ? "Values of Set A" : "Values of Set B";
 }
 
+std::vector<std::string> buildCautions(const Circuit& circuit, circuit::PartSet set) {
+    const auto has = [&](circuit::PartKind kind) {
+        return std::ranges::any_of(circuit.parts(), [kind](const auto& part) { return part.kind == kind; });
+    };
+    const bool polarised = std::ranges::any_of(circuit.parts(), [&](const auto& part) {
+        return part.kind == circuit::PartKind::capacitor &&
+               devices::effectiveFlag(circuit, set, part.id, "polarised");
+    });
+    std::vector<std::string> all;
+    if (has(circuit::PartKind::supply))
+        all.push_back("Check for shorts before the supply is joined, and take it off before the wiring is "
+                      "changed: a shorted battery can burn you, or burst. Never mains.");
+    if (polarised)
+        all.push_back("Mind plus and minus of the electrolytic capacitors: the wrong way round they can fail "
+                      "with force.");
+    if (has(circuit::PartKind::lamp))
+        all.push_back(
+            "More than three flashes a second can set off seizures in some people. Do not look into "
+            "strong lamps from close by. Local rules and licensed practice decide what a light may be "
+            "used for.");
+    return all;
+}
+
 std::string buildText(const Circuit& circuit, circuit::PartSet set) {
     std::string text = circuit.title.empty() ? "" : circuit.title + "\n\n";
     if (const std::string heading = setHeading(circuit, set); !heading.empty()) text += heading + "\n\n";
@@ -246,6 +270,9 @@ std::string buildText(const Circuit& circuit, circuit::PartSet set) {
     int number = 0;
     for (const BuildStep& step : wiringList(circuit, set))
         text += std::to_string(++number) + ". " + step.text + "\n";
+    const std::vector<std::string> cautions = buildCautions(circuit, set);
+    if (!cautions.empty()) text += "\nCautions\n";
+    for (const std::string& caution : cautions) text += caution + "\n";
     return text;
 }
 

@@ -43,7 +43,12 @@ std::string partsText(const std::vector<PartsRow>& rows);
 /// `Values of Set B`; empty where both sets hold the same and so need no telling apart.
 std::string setHeading(const circuit::Circuit& circuit, circuit::PartSet set);
 
-/// Title, parts list and numbered steps as plain text.
+/// What to beware of while this circuit is built and run, sentences: battery, polarised capacitors, lamps,
+/// flicker, mains. Only what its parts call for; usual cautions, common practice, and WCAG 2.2, success
+/// criterion 2.3.1, on flashes.
+std::vector<std::string> buildCautions(const circuit::Circuit& circuit, circuit::PartSet set);
+
+/// Title, parts list, numbered steps and cautions as plain text.
 std::string buildText(const circuit::Circuit& circuit, circuit::PartSet set);
 
 } // namespace blinkwright::study

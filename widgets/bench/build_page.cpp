@@ -67,12 +67,19 @@ void addSteps(std::vector<Row>& rows, const circuit::Circuit& circuit, circuit::
                          {qs(step.text), 0.10, 1}}});
 }
 
+void addCautions(std::vector<Row>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
+    const std::vector<std::string> cautions = study::buildCautions(circuit, set);
+    if (!cautions.empty()) rows.push_back({{{tr("Cautions")}}, headSize_pt, true});
+    for (const std::string& caution : cautions) rows.push_back({{{qs(caution)}}});
+}
+
 std::vector<Row> rowsOf(const circuit::Circuit& circuit, circuit::PartSet set) {
     std::vector<Row> rows{{{{qs(circuit.title)}}, titleSize_pt, true}};
     if (const std::string heading = study::setHeading(circuit, set); !heading.empty())
         rows.push_back({{{qs(heading)}}});
     addParts(rows, circuit, set);
     addSteps(rows, circuit, set);
+    addCautions(rows, circuit, set);
     return rows;
 }
 

@@ -134,5 +134,17 @@ TEST(BuildText, HasTitlePartsAndNumberedSteps) {
     EXPECT_THAT(text, HasSubstr("\n9. BT1, "));
 }
 
+TEST(BuildText, EndsWithTheCautionsThatItsPartsCallFor) {
+    Workbench bench = moleLight();
+    const std::string text = buildText(bench.circuit, PartSet::A);
+    const std::size_t cautions = text.find("\nCautions\n");
+    ASSERT_NE(cautions, std::string::npos);
+    for (const char* word : {"shorted battery", "electrolytic", "seizures", "Local rules"})
+        EXPECT_NE(text.find(word, cautions), std::string::npos) << word;
+    bench.set("C1.polarised=false").set("C3.polarised=false");
+    EXPECT_EQ(buildText(bench.circuit, PartSet::A).find("electrolytic", cautions), std::string::npos);
+    EXPECT_TRUE(buildCautions(circuit::Circuit(), PartSet::A).empty());
+}
+
 } // namespace
 } // namespace blinkwright::study
