@@ -78,7 +78,7 @@ class Collector {
                 if (!part.lamp) continue;
                 follow(m_lit[j], step, j, litShare * part.ratedCurrent, length);
                 follow(m_overRated[j], step, j, m_ratings * part.ratedCurrent, length);
-                if (m_high_s > 0) addLight(j, length);
+                if (m_high_s > 0 && m_ratings == 1) addLight(j, length);
             }
         }
         finish();

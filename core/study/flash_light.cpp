@@ -7,7 +7,8 @@ namespace blinkwright::study {
 
 namespace {
 
-constexpr int fine = 32; ///< pieces of a step
+constexpr int fine = 32;          ///< pieces of a step
+constexpr double accuracy = 1e-6; ///< of the peak; the law itself is far rougher
 // Gauss-Lobatto nodes on [0, 1]. Abramowitz & Stegun, table 25.6.
 constexpr std::array<double, 5> nodes = {0, 0.17267316464601143, 0.5, 0.82732683535398857, 1};
 
@@ -81,7 +82,7 @@ double FlashLight::mostAbove(double level_A) const {
 
 double FlashLight::effective_A(double a_s) const {
     double low = 0, high = m_peak_A;
-    for (int k = 0; k < 50 && high - low > 1e-9 * m_peak_A; ++k) {
+    while (high - low > accuracy * m_peak_A) {
         const double middle = 0.5 * (low + high);
         (mostAbove(middle) > a_s * middle ? low : high) = middle;
     }
