@@ -1,8 +1,5 @@
 #include "core/study/figures.h"
 
-#include "core/study/eye.h"
-#include "core/study/flash_light.h"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -60,7 +57,6 @@ class Collector {
         m_figures.capacitorLowest_V.resize(board.capacitors.size(), std::numeric_limits<double>::infinity());
         m_lit.resize(board.junctions.size());
         m_overRated.resize(board.junctions.size());
-        m_light.resize(board.junctions.size());
     }
 
     Figures collect() {
@@ -78,7 +74,6 @@ class Collector {
                 if (!part.lamp) continue;
                 follow(m_lit[j], step, j, litShare * part.ratedCurrent, length);
                 follow(m_overRated[j], step, j, m_ratings * part.ratedCurrent, length);
-                if (m_high_s > 0 && m_ratings == 1) addLight(j, length);
             }
         }
         finish();
@@ -196,12 +191,6 @@ class Collector {
         }
     }
 
-    void addLight(std::size_t junction, double length_s) {
-        std::array<double, nodes.size()> amps;
-        for (std::size_t k = 0; k < nodes.size(); ++k) amps[k] = m_at[k].junction_A[junction];
-        m_light[junction].addStep(length_s, amps);
-    }
-
     void finish() {
         const double span = m_figures.span_s;
         if (!(span > 0)) return;
@@ -209,7 +198,6 @@ class Collector {
             auto& f = m_figures.junctions[k];
             f.lit_s = m_lit[k].total_s;
             f.overRated_s = m_overRated[k].longest_s;
-            f.effective_A = m_light[k].effective_A(blondelRey_s);
             f.mean_A = f.charge_C / span;
             f.rms_A = std::sqrt(f.rms_A / span);
             if (f.reversePeak_V < 1e-9) f.reversePeak_V = 0; // rounding of a lamp at rest
@@ -231,7 +219,6 @@ class Collector {
     bool m_isHigh = false; // of the step being added
     Figures m_figures;
     std::vector<Stretch> m_lit, m_overRated; // by junction
-    std::vector<FlashLight> m_light;         // by junction
     std::array<Instant, nodes.size()> m_at;
     Instant m_probe;
 };

@@ -19,7 +19,6 @@ struct JunctionFigures {
     double lit_s = 0;        ///< time above `litShare` of the rated current; lamps only
     double overRated_s = 0; ///< longest time in one piece above `ratings` times the rated current; lamps only
     double reversePeak_V = 0; ///< cathode above anode, 0 if never
-    double effective_A = 0;   ///< lamps over a settled period only; see FlashLight
 };
 struct PartFigures {
     double meanPower_W = 0, peakCurrent_A = 0, peakVoltage_V = 0;

@@ -89,4 +89,23 @@ double FlashLight::effective_A(double a_s) const {
     return 0.5 * (low + high);
 }
 
+std::vector<double> effectiveCurrents(const devices::Board& board, const engine::Waveform& period,
+                                      double a_s) {
+    std::vector<FlashLight> lights(board.junctions.size());
+    std::array<engine::Instant, nodes.size()> at;
+    for (std::size_t step = 0; step < period.steps(); ++step) {
+        for (std::size_t k = 0; k < nodes.size(); ++k) period.instant({step, nodes[k]}, at[k]);
+        const auto span = period.step(step);
+        for (std::size_t j = 0; j < lights.size(); ++j) {
+            if (!board.junctions[j].lamp) continue;
+            std::array<double, nodes.size()> amps;
+            for (std::size_t k = 0; k < nodes.size(); ++k) amps[k] = at[k].junction_A[j];
+            lights[j].addStep(span.end_s - span.begin_s, amps);
+        }
+    }
+    std::vector<double> effective;
+    for (const FlashLight& light : lights) effective.push_back(light.effective_A(a_s));
+    return effective;
+}
+
 } // namespace blinkwright::study

@@ -5,6 +5,8 @@
 //   light.effective_A(0.2);                        // 0.01 * 0.5 / 0.7: Blondel and Rey
 #pragma once
 
+#include "core/engine/waveform.h"
+
 #include <array>
 #include <vector>
 
@@ -33,5 +35,9 @@ class FlashLight {
     std::vector<Piece> m_pieces;
     double m_peak_A = 0;
 };
+
+/// effective_A() of every lamp over one settled period, by junction; 0 for a diode.
+std::vector<double> effectiveCurrents(const devices::Board& board, const engine::Waveform& period,
+                                      double a_s);
 
 } // namespace blinkwright::study

@@ -1,6 +1,7 @@
 #include "core/study/study.h"
 
 #include "core/study/figures.h"
+#include "core/study/flash_light.h"
 #include "core/study/readings_builder.h"
 #include "core/study/stall.h"
 #include "core/study/verdict.h"
@@ -52,7 +53,8 @@ std::optional<Phase> settledPhase(const Settled& settled, int timer) {
 
 /// Adds what each lamp does in the two phases of a settled period.
 void addLampPhases(std::vector<LampReading>& lamps, const devices::Board& board, const Figures& figures,
-                   const Phase& phase) {
+                   const engine::Waveform& period, const Phase& phase) {
+    const std::vector<double> effective_A = effectiveCurrents(board, period, blondelRey_s);
     std::size_t lamp = 0;
     for (std::size_t k = 0; k < board.junctions.size(); ++k) {
         if (!board.junctions[k].lamp) continue;
@@ -61,7 +63,7 @@ void addLampPhases(std::vector<LampReading>& lamps, const devices::Board& board,
                      low_A = (f.charge_C - f.highCharge_C) / phase.low_s;
         lamps[lamp].darkerMean_A = std::min(high_A, low_A);
         lamps[lamp].brighterHigh = high_A > low_A;
-        lamps[lamp++].effective_A = f.effective_A;
+        lamps[lamp++].effective_A = effective_A[k];
     }
 }
 
@@ -232,7 +234,7 @@ Result<Study> study(const circuit::Circuit& circuit, circuit::PartSet set, const
         const Figures figures = figuresOf(s.board, figureSpan, settled.found ? settled.high_s : 0);
         const auto phase = settledPhase(settled, 0);
         addFigures(readings, circuit, s.board, &figures, phase);
-        if (phase) addLampPhases(readings.lamps, s.board, figures, *phase);
+        if (phase) addLampPhases(readings.lamps, s.board, figures, settled.wave, *phase);
     }
     readings.firstFlash = std::move(found.firstFlash);
     s.eye = eyeOf(circuit, set, s.board, readings);

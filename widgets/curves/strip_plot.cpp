@@ -1,5 +1,6 @@
 #include "widgets/curves/strip_plot.h"
 
+#include "widgets/curves/axis_style.h"
 #include "widgets/curves/curve_colours.h"
 #include "widgets/curves/strip_overlays.h"
 #include "widgets/curves/strip_trace.h"
@@ -110,25 +111,10 @@ int StripPlot::headRows() const {
 
 void StripPlot::styleAxes() {
     setBackground(QBrush(m_theme.paper));
-    const QPen hairline = line(m_theme.frame, 1);
     for (std::size_t s = 0; s < stripCount; ++s) {
         QCPAxisRect* rect = m_panels[s].rect;
         rect->setMargins(QMargins(0, captionHeight() * (s == 0 ? headRows() : 1), rightMargin, 0));
-        for (QCPAxis* axis : rect->axes()) {
-            axis->setBasePen(hairline);
-            axis->setTickPen(hairline);
-            axis->setSubTicks(false);
-            axis->setTickLength(0, 4);
-            axis->setTickLabelColor(m_theme.quietInk);
-            axis->setLabelColor(m_theme.quietInk);
-            axis->setTickLabelFont(smallFont());
-            axis->setLabelFont(smallFont());
-            axis->setTickLabelPadding(3);
-            axis->setLabelPadding(3);
-            axis->grid()->setPen(line(m_theme.grid, 1));
-            axis->grid()->setZeroLinePen(line(m_theme.grid, 1));
-            axis->grid()->setSubGridVisible(false);
-        }
+        for (QCPAxis* axis : rect->axes()) styleAxis(*axis, m_theme, smallFont());
     }
     labelAxes();
     m_groundStale = true;

@@ -1,5 +1,7 @@
 #include "widgets/rooms/room_plot.h"
 
+#include "widgets/curves/axis_style.h"
+
 #include <QAccessibleWidget>
 
 namespace blinkwright::widgets {
@@ -96,22 +98,7 @@ void RoomPlot::restyle() {
 
 void RoomPlot::styleRect(QCPAxisRect* rect) {
     rect->setMinimumMargins(QMargins(0, lineHeight() + 2, rightMargin, 0));
-    const QPen hairline(m_theme.frame, 1);
-    for (QCPAxis* axis : rect->axes()) {
-        axis->setBasePen(hairline);
-        axis->setTickPen(hairline);
-        axis->setSubTicks(false);
-        axis->setTickLength(0, 4);
-        axis->setTickLabelColor(m_theme.quietInk);
-        axis->setLabelColor(m_theme.quietInk);
-        axis->setTickLabelFont(smallFont());
-        axis->setLabelFont(smallFont());
-        axis->setTickLabelPadding(3);
-        axis->setLabelPadding(3);
-        axis->grid()->setPen(QPen(m_theme.grid, 1));
-        axis->grid()->setZeroLinePen(QPen(m_theme.grid, 1));
-        axis->grid()->setSubGridVisible(false);
-    }
+    for (QCPAxis* axis : rect->axes()) styleAxis(*axis, m_theme, smallFont());
 }
 
 void RoomPlot::paintKeys(QCPPainter& painter, const QCPAxisRect* rect, const std::vector<Key>& keys) const {
