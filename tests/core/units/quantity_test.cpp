@@ -181,7 +181,9 @@ INSTANTIATE_TEST_SUITE_P(Quantity, RefusesQuantity, testing::ValuesIn(refusals),
 
 TEST(Quantity, RefusesTextsTooLongToBeAValue) {
     EXPECT_FALSE(parseQuantity(std::string(1000, '1'), Unit::ohm));
-    EXPECT_FALSE(parseQuantity(std::string(101, ' ') + "1", Unit::ohm));
+    std::string blank(101, ' ');
+    blank += '1';
+    EXPECT_FALSE(parseQuantity(blank, Unit::ohm));
 }
 
 struct Comma : std::numpunct<char> {
