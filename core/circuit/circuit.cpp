@@ -277,7 +277,7 @@ void Circuit::place(PartId part, Placement placement) {
 
 bool Circuit::sameAs(const Circuit& other) const {
     if (title != other.title || notes != other.notes || run != other.run || extras != other.extras ||
-        partSetExtras != other.partSetExtras || measurementsJson != other.measurementsJson ||
+        partSetExtras != other.partSetExtras || measurements.size() != other.measurements.size() ||
         m_parts.size() != other.m_parts.size() || m_nets.size() != other.m_nets.size())
         return false;
 
@@ -310,7 +310,15 @@ bool Circuit::sameAs(const Circuit& other) const {
     const auto sameReel = [&](const auto& a, const auto& b) {
         return std::ranges::equal(a, b, [&](PartId x, PartId y) { return twin[x] == y; });
     };
-    return std::ranges::equal(ties, other.ties, sameTie) && std::ranges::equal(reels, other.reels, sameReel);
+    const auto sameMeasurement = [&](const auto& a, const auto& b) {
+        if (a == b) return true;
+        Measurement moved = *a;
+        if (auto* reading = std::get_if<MeterReading>(&moved.what)) reading->part = twin[reading->part];
+        return moved == *b;
+    };
+    return std::ranges::equal(ties, other.ties, sameTie) &&
+           std::ranges::equal(reels, other.reels, sameReel) &&
+           std::ranges::equal(measurements, other.measurements, sameMeasurement);
 }
 
 } // namespace blinkwright::circuit

@@ -9,7 +9,9 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/circuit/circuit_ids.h"
 #include "core/circuit/kinds.h"
+#include "core/circuit/measurement.h"
 
 #include <array>
 #include <compare>
@@ -24,14 +26,6 @@
 
 namespace blinkwright::circuit {
 
-struct PartId {
-    std::uint32_t n = 0;
-    auto operator<=>(const PartId&) const = default;
-};
-struct NetId {
-    std::uint32_t n = 0;
-    auto operator<=>(const NetId&) const = default;
-};
 /// One pin of one part; `pin` counts from 0 in the order of KindInfo::pins.
 struct PinRef {
     PartId part;
@@ -48,14 +42,6 @@ using Overrides = std::map<std::string, double, std::less<>>;
 /// One value of a part, in the alternative that its KeyInfo::shape says.
 using Value = std::variant<Null, double, bool, std::string, Interval, Intervals, Overrides>;
 using Values = std::map<std::string, Value, std::less<>>;
-
-/// Keys that this version does not know: kept in their order and written back as they were.
-struct Extra {
-    std::string key;
-    std::string json; ///< compact JSON text of the value
-    bool operator==(const Extra&) const = default;
-};
-using Extras = std::vector<Extra>;
 
 struct Part {
     PartId id;
@@ -143,6 +129,9 @@ class Circuit {
     /// `ties[0][1]` or `reels[0][1]`.
     Result<void> canTie(const std::vector<std::vector<ValueRef>>& wanted) const;
     Result<void> canReel(const std::vector<std::vector<PartId>>& wanted) const;
+    /// Numbers in their ranges, samples in order, parts of the right kind. The fault's place is a key of the
+    /// measurement in a file: `time.value`.
+    Result<void> canMeasure(const Measurement& measurement) const;
     /// Checks one value against its KeyInfo: shape, range, finiteness. The key may be `device.NAME`; the
     /// fault's place is the key, more exactly where it can be (`presses[1]`, `device.delay`).
     static Result<void> canSet(PartKind kind, std::string_view key, const Value& value);
@@ -160,8 +149,7 @@ class Circuit {
     RunSettings run;
     std::vector<std::vector<ValueRef>> ties;
     std::vector<std::vector<PartId>> reels;
-    std::string measurementsJson =
-        "[]"; ///< compact JSON list, kept as it came until measurements have a model
+    Measurements measurements; ///< never null
     Extras extras;
     Extras partSetExtras; ///< unknown keys under `part_sets`
 

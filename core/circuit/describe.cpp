@@ -77,6 +77,9 @@ struct Describer {
     }
     std::string operator()(const edits::SetTies&) const { return "Change the ties"; }
     std::string operator()(const edits::SetReels&) const { return "Change the reels"; }
+    std::string operator()(const edits::SetMeasurements& e) const {
+        return e.text.empty() ? "Change the measurements" : e.text;
+    }
     std::string operator()(const edits::Group& e) const {
         if (!e.text.empty()) return e.text;
         return e.edits.empty() ? "No change" : describe(c, e.edits.front());

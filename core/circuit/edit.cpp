@@ -188,6 +188,16 @@ class Editor {
         return single(edits::SetReels{std::exchange(c.reels, e.reels)});
     }
 
+    Result<Edit> operator()(const edits::SetMeasurements& e) {
+        for (std::size_t i = 0; i < e.measurements.size(); ++i) {
+            const std::string place = "measurements[" + std::to_string(i) + "]";
+            if (!e.measurements[i]) return refuse(place, "there is nothing in it");
+            if (auto ok = c.canMeasure(*e.measurements[i]); !ok)
+                return refuse(place + "." + ok.fault().place, ok.fault().text);
+        }
+        return single(edits::SetMeasurements{std::exchange(c.measurements, e.measurements), e.text});
+    }
+
     Result<Edit> operator()(const edits::Group& e) {
         edits::Group back{e.text, {}};
         const std::uint32_t nextId = c.m_nextId;
@@ -281,6 +291,14 @@ class Editor {
         if (std::ranges::any_of(c.reels, held)) {
             back.edits.push_back(single(edits::SetReels{c.reels}));
             std::erase_if(c.reels, [&](auto& reel) { return std::erase(reel, part) > 0 && reel.size() < 2; });
+        }
+        const auto of = [&](const std::shared_ptr<const Measurement>& measurement) {
+            const auto* reading = std::get_if<MeterReading>(&measurement->what);
+            return reading && reading->part == part;
+        };
+        if (std::ranges::any_of(c.measurements, of)) {
+            back.edits.push_back(single(edits::SetMeasurements{c.measurements}));
+            std::erase_if(c.measurements, of);
         }
     }
 

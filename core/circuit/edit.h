@@ -40,7 +40,8 @@ struct AddPart {
     std::size_t index = static_cast<std::size_t>(-1);
     std::array<Extras, 2> overrideExtras = {}; ///< unknown keys that the sets state for it
 };
-/// Removes a part with all that hangs on it: pins in nets, overrides, drawing, ties, reels.
+/// Removes a part with all that hangs on it: pins in nets, overrides, drawing, ties, reels, meter
+/// readings of it.
 struct RemovePart {
     PartId part;
 };
@@ -75,6 +76,11 @@ struct SetTies {
 struct SetReels {
     std::vector<std::vector<PartId>> reels;
 };
+/// Replaces the list of measurements.
+struct SetMeasurements {
+    Measurements measurements;
+    std::string text = {}; ///< human text; empty: a general one
+};
 /// Several edits as one step, done in order; if one is refused, none is done.
 struct Group {
     std::string text; ///< human text; empty: that of the first edit
@@ -83,10 +89,10 @@ struct Group {
 } // namespace edits
 
 struct Edit {
-    using Kind =
-        std::variant<edits::SetTitle, edits::SetNotes, edits::SetRun, edits::SetValue, edits::AddPart,
-                     edits::RemovePart, edits::RenamePart, edits::AddNet, edits::RemoveNet, edits::RenameNet,
-                     edits::JoinPin, edits::Place, edits::SetTies, edits::SetReels, edits::Group>;
+    using Kind = std::variant<edits::SetTitle, edits::SetNotes, edits::SetRun, edits::SetValue,
+                              edits::AddPart, edits::RemovePart, edits::RenamePart, edits::AddNet,
+                              edits::RemoveNet, edits::RenameNet, edits::JoinPin, edits::Place,
+                              edits::SetTies, edits::SetReels, edits::SetMeasurements, edits::Group>;
     Kind kind;
 };
 

@@ -1,6 +1,7 @@
 // From the JSON tree to a checked circuit. Every fault names its place as it stands in the file.
 #include "core/io/circuit_file.h"
-#include "core/io/json_reading.h"
+#include "core/io/measurement_json.h"
+#include "core/io/object_reader.h"
 #include "core/io/value_json.h"
 
 #include <algorithm>
@@ -26,45 +27,6 @@ std::string item(const std::string& place, std::size_t index) {
 std::string member(const std::string& place, const std::string& key) {
     return place + "." + shownKey(key);
 }
-Fault missing(std::string place) {
-    return {std::move(place), "missing"};
-}
-
-/// Reads the known keys of one object; what nobody asked for is an extra.
-class ObjectReader {
-  public:
-    ObjectReader(const JsonNode& node, std::string place)
-        : m_node(node), m_place(std::move(place)), m_known(node.keys.size(), false) {}
-
-    const JsonNode* take(std::string_view key) {
-        const JsonNode* found = m_node.find(key);
-        if (found) m_known[static_cast<std::size_t>(found - m_node.items.data())] = true;
-        return found;
-    }
-    std::string place(std::string_view key) const {
-        return m_place.empty() ? std::string(key) : m_place + "." + std::string(key);
-    }
-    Result<std::string> text(std::string_view key) {
-        const JsonNode* found = take(key);
-        if (!found) return missing(place(key));
-        if (found->type != Type::text) return wrong(place(key), "a text", *found);
-        return found->text;
-    }
-    Result<std::string> textOr(std::string_view key, std::string other) {
-        return m_node.find(key) ? text(key) : Result<std::string>(std::move(other));
-    }
-    Extras extras() const {
-        Extras unknown;
-        for (std::size_t i = 0; i < m_known.size(); ++i)
-            if (!m_known[i]) unknown.push_back({m_node.keys[i], compact(m_node.items[i])});
-        return unknown;
-    }
-
-  private:
-    const JsonNode& m_node;
-    std::string m_place;
-    std::vector<bool> m_known;
-};
 
 class Reader {
   public:
@@ -318,9 +280,12 @@ class Reader {
     Result<void> measurements(ObjectReader& top) {
         const JsonNode* node = top.take("measurements");
         if (!node) return {};
-        const std::string text = compact(*node);
-        if (!text.starts_with('[')) return Fault{"measurements", "must be a list"};
-        c.measurementsJson = text;
+        if (node->type != Type::list) return wrong("measurements", "a list", *node);
+        for (std::size_t i = 0; i < node->items.size(); ++i) {
+            auto read = readMeasurement(c, node->items[i], item("measurements", i));
+            if (!read) return read.fault();
+            c.measurements.push_back(std::make_shared<const Measurement>(std::move(read).value()));
+        }
         return {};
     }
 
@@ -334,7 +299,7 @@ Result<Circuit> readCircuit(std::string_view text) {
         return Fault{"", "a circuit file of more than " + std::to_string(maxCircuitBytes >> 20) +
                              " MiB is not supported"};
     const auto root = readJson(text, {"format", "version", "title", "notes", "parts", "nets", "part_sets",
-                                      "drawing", "ties", "reels", "run"});
+                                      "drawing", "ties", "reels", "run", "measurements"});
     if (!root) return root.fault();
     return Reader().read(root.value());
 }

@@ -1,6 +1,7 @@
 // One part and one net a line, keys in a fixed order: two versions of a file differ where the circuits do.
 #include "core/io/circuit_file.h"
-#include "core/io/json_reading.h"
+#include "core/io/json_line.h"
+#include "core/io/measurement_json.h"
 #include "core/io/value_json.h"
 
 namespace blinkwright::io {
@@ -9,23 +10,7 @@ using namespace circuit;
 
 namespace {
 
-/// Collects the members of one object on one line.
-class Line {
-  public:
-    void add(std::string_view key, std::string_view json) {
-        m_text.append(m_text.empty() ? "" : ", ").append(quotedJson(key)).append(": ").append(json);
-    }
-    void add(const Extras& unknown) {
-        for (const Extra& extra : unknown) add(extra.key, extra.json);
-    }
-    bool empty() const { return m_text.empty(); }
-    std::string json() const { return "{" + m_text + "}"; }
-
-  private:
-    std::string m_text;
-};
-
-void addValues(Line& line, PartKind kind, const Values& values) {
+void addValues(JsonLine& line, PartKind kind, const Values& values) {
     for (const KeyInfo& key : info(kind).keys)
         if (const auto found = values.find(key.key); found != values.end())
             line.add(key.key, valueJson(found->second));
@@ -59,7 +44,7 @@ class Writer {
         if (!c.ties.empty()) add("ties", ties());
         if (!c.reels.empty()) add("reels", reels());
         add("run", run());
-        if (c.measurementsJson != "[]") add("measurements", c.measurementsJson);
+        if (!c.measurements.empty()) add("measurements", measurements());
         for (const Extra& extra : c.extras) add(extra.key, extra.json);
         return "{\n  " + joined(m_members, ",\n  ") + "\n}\n";
     }
@@ -72,7 +57,7 @@ class Writer {
     std::string parts() const {
         std::vector<std::string> lines;
         for (const Part& part : c.parts()) {
-            Line line;
+            JsonLine line;
             line.add("ref", quotedJson(part.ref));
             line.add("kind", quotedJson(info(part.kind).name));
             addValues(line, part.kind, part.values);
@@ -87,7 +72,7 @@ class Writer {
         for (const Net& net : c.nets()) {
             std::vector<std::string> pins;
             for (const PinRef& pin : net.pins) pins.push_back(quotedJson(c.pinText(pin)));
-            Line line;
+            JsonLine line;
             line.add("name", quotedJson(net.name));
             line.add("pins", "[" + joined(pins, ", ") + "]");
             line.add(net.extras);
@@ -97,11 +82,11 @@ class Writer {
     }
 
     std::string partSets() const {
-        Line sets;
+        JsonLine sets;
         for (auto [name, set] : {std::pair{"A", PartSet::A}, std::pair{"B", PartSet::B}}) {
-            Line parts;
+            JsonLine parts;
             for (const Part& part : c.parts()) {
-                Line values;
+                JsonLine values;
                 addValues(values, part.kind, c.overrides(set, part.id));
                 values.add(c.overrideExtras(set, part.id));
                 if (!values.empty()) parts.add(part.ref, values.json());
@@ -117,7 +102,7 @@ class Writer {
         for (const Part& part : c.parts()) {
             const Placement* placement = c.placement(part.id);
             if (!placement) continue;
-            Line line;
+            JsonLine line;
             line.add("x", units::shortest(placement->x));
             line.add("y", units::shortest(placement->y));
             line.add("turn", std::to_string(placement->turn));
@@ -153,8 +138,14 @@ class Writer {
         return block(lists, '[', ']');
     }
 
+    std::string measurements() const {
+        std::vector<std::string> lines;
+        for (const auto& measurement : c.measurements) lines.push_back(measurementJson(c, *measurement));
+        return block(lines, '[', ']');
+    }
+
     std::string run() const {
-        Line line;
+        JsonLine line;
         line.add("flashes", std::to_string(c.run.flashes));
         line.add("begin", c.run.begin == Begin::settled ? "\"settled\"" : "\"power-on\"");
         line.add(c.run.extras);

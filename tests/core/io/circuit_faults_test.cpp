@@ -156,7 +156,7 @@ const Change changes[] = {
     {"\"flashes\": 6", "\"flashes\": 20000", "run.flashes: must be between 1 and 10000, got 20000"},
     {"\"flashes\": 6", "\"flashes\": 2.5", "run.flashes: must be a whole number, got 2.5"},
     {"\"power-on\"", "\"later\"", "run.begin: must be \"power-on\" or \"settled\", got \"later\""},
-    {"\"measurements\": []", "\"measurements\": {}", "measurements: must be a list"},
+    {"\"measurements\": []", "\"measurements\": {}", "measurements: must be a list, got an object"},
 };
 
 INSTANTIATE_TEST_SUITE_P(CircuitFile, RefusesFile, testing::ValuesIn(changes), [](const auto& row) {

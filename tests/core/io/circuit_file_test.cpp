@@ -51,7 +51,9 @@ constexpr std::string_view everything = R"({
     ["R1", "C1"]
   ],
   "run": {"flashes": 12, "begin": "settled", "speed": 2},
-  "measurements": [{"title":"first","values":[1e-3,2.0]}],
+  "measurements": [
+    {"title":"first","values":[1e-3,2.0]}
+  ],
   "from_the_future": {"deep":[[[1]]],"number":1e5,"null":null,"yes":true,"text":"\"\\\u0001é"},
   "also": 0.30000000000000004
 }
@@ -85,7 +87,9 @@ TEST(CircuitFile, ReadsWhatItSays) {
     EXPECT_EQ(c.run.begin, Begin::settled);
     EXPECT_EQ(c.ties.size(), 1u);
     EXPECT_EQ(c.reels[0][1], c1.id);
-    EXPECT_EQ(c.measurementsJson, R"([{"title":"first","values":[1e-3,2.0]}])");
+    ASSERT_EQ(c.measurements.size(), 1u);
+    EXPECT_EQ(std::get<OtherMeasurement>(c.measurements[0]->what).json,
+              R"({"title":"first","values":[1e-3,2.0]})");
 }
 
 TEST(CircuitFile, TheSampleReadsAndItsTextIsStable) {
@@ -194,10 +198,10 @@ TEST(CircuitFile, LargeUnknownListsAreKeptWithoutBeingLookedInto) {
     for (int i = 1; i < 700'000; ++i) list += ",1";
     list += "]";
     std::string text = sample();
-    text.insert(text.rfind('}'), ", \"measurements\": " + list + "\n");
+    text.insert(text.rfind('}'), ", \"log\": " + list + "\n");
     const auto circuit = readCircuit(text);
     ASSERT_TRUE(circuit) << circuit.fault().message();
-    EXPECT_EQ(circuit.value().measurementsJson, list);
+    EXPECT_EQ(circuit.value().extras, (Extras{{"log", list}}));
 }
 
 TEST(ReadBytes, SaysWhyAFileCannotBeRead) {
