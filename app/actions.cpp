@@ -1,4 +1,5 @@
 // Menus and tool bar of the window.
+#include "app/band_behind.h"
 #include "app/help_texts.h"
 #include "app/hookup_actions.h"
 #include "app/icons.h"
@@ -120,6 +121,7 @@ void MainWindow::makeViewMenu() {
     menu->addActions(m_pinsActions->faces());
     menu->addSeparator();
     m_setActions->addToViewMenu(menu);
+    m_band->addToViewMenu(menu);
     menu->addSeparator();
 
     auto* begin = new QActionGroup(this);

@@ -1,8 +1,11 @@
 // Exports of the window: curves to files, pictures and readings to the clipboard.
+#include "app/band_behind.h"
+#include "app/export_dialog.h"
 #include "app/exporter.h"
 #include "app/main_window.h"
 #include "app/second_set.h"
 #include "app/set_actions.h"
+#include "widgets/curves/curves_view.h"
 #include "widgets/readings/readings_view.h"
 
 #include <QApplication>
@@ -27,6 +30,8 @@ std::array<Filter, 4> filters() {
              {MainWindow::tr("Table of numbers (*.csv)"), QStringLiteral("csv")}}};
 }
 
+constexpr char exportAnswers[] = "export";
+
 } // namespace
 
 struct MainWindow::Exported {
@@ -36,18 +41,24 @@ struct MainWindow::Exported {
 };
 
 MainWindow::Exported MainWindow::exported() const {
+    return exported(ExportChoice::from(m_settings.answers(QLatin1String(exportAnswers))),
+                    m_setActions->exported());
+}
+
+MainWindow::Exported MainWindow::exported(const ExportChoice& choice, ExportedSets wanted) const {
     Exported out;
     out.keptA = m_live->shown();
     if (m_second->isApart()) out.keptB = m_second->shown();
-    const ExportedSets wanted = m_setActions->exported();
     StudiesToExport& studies = out.studies;
     if (wanted != ExportedSets::second) studies.first = out.keptA.get();
     if (wanted != ExportedSets::first) studies.second = out.keptB.get();
     studies.secondName = m_second->name();
     studies.secondBrief = m_second->brief();
+    studies.band = m_band->shown();
 
     using circuit::PartSet;
     out.page = curvesPage(m_document.circuit(), PartSet::A);
+    choice.applyTo(out.page, m_curves->visibleSpan(), m_curves->moment_s());
     if (!studies.second) return out;
     const QString line = tr("%1: %2");
     const bool both = studies.first != nullptr;
@@ -65,11 +76,29 @@ Result<void> MainWindow::exportTo(const QString& path) {
 }
 
 void MainWindow::askExport() {
+    ExportDialog dialog(this, ExportChoice::from(m_settings.answers(QLatin1String(exportAnswers))),
+                        m_setActions->exported(), m_second->isApart() ? m_second->name() : QString(),
+                        [this](const ExportChoice& choice, ExportedSets sets, int dpi) {
+                            Exported all = exported(choice, sets);
+                            all.page.dpi = dpi;
+                            return widgets::curvesPicture(all.studies.curves(), all.page);
+                        });
+    connect(&dialog, &ExportDialog::changed, this, [this, &dialog] {
+        m_settings.setAnswers(QLatin1String(exportAnswers), dialog.choice().kept());
+        m_setActions->setExported(dialog.sets());
+    });
+    connect(&dialog, &ExportDialog::saveWished, this, [this, &dialog] { askExportFile(&dialog); });
+    connect(&dialog, &ExportDialog::copyPictureWished, this, &MainWindow::copyPicture);
+    connect(&dialog, &ExportDialog::copyDataWished, this, &MainWindow::copyNumbers);
+    dialog.exec();
+}
+
+void MainWindow::askExportFile(QWidget* over) {
     const auto kinds = filters();
     QStringList names;
     for (const Filter& kind : kinds) names << kind.text;
     const QString stem = QFileInfo(m_document.path()).completeBaseName();
-    QFileDialog dialog(this, tr("Export the curves"), m_settings.lastFolder());
+    QFileDialog dialog(over, tr("Export the curves"), m_settings.lastFolder());
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setLabelText(QFileDialog::Accept, tr("Export"));
     dialog.setNameFilters(names);
@@ -97,6 +126,15 @@ void MainWindow::copyPicture() {
     if (all.studies.empty()) return say(tr("There are no curves to copy."));
     QApplication::clipboard()->setImage(widgets::curvesPicture(all.studies.curves(), all.page));
     say(tr("The picture of the curves is on the clipboard."));
+}
+
+void MainWindow::copyNumbers() {
+    const Exported all = exported();
+    if (all.studies.empty()) return say(tr("There are no curves to copy."));
+    // A spreadsheet takes tabs from the clipboard; no field holds one.
+    QString table = QString::fromStdString(curvesTable(all.studies, all.page.span));
+    QApplication::clipboard()->setText(table.replace(u',', u'\t').remove(u'\r'));
+    say(tr("The numbers of the curves are on the clipboard."));
 }
 
 void MainWindow::copyReadings() {

@@ -84,7 +84,10 @@ QString partValues(const circuit::Circuit& circuit, circuit::PartSet set,
 }
 
 widgets::PageCurves StudiesToExport::curves() const {
-    return {first ? &first->curves : nullptr, second ? &second->curves : nullptr, secondName, secondBrief};
+    widgets::PageCurves page{first ? &first->curves : nullptr, second ? &second->curves : nullptr, secondName,
+                             secondBrief};
+    page.band = band;
+    return page;
 }
 
 bool StudiesToExport::empty() const {
@@ -94,6 +97,16 @@ bool StudiesToExport::empty() const {
 
 Result<void> exportStudy(const study::Study& study, const widgets::CurvesPage& page, const QString& path) {
     return exportStudies({&study, nullptr}, page, path);
+}
+
+std::string curvesTable(const StudiesToExport& studies, const std::optional<widgets::Span>& span) {
+    const auto curvesOf = [&](const study::Study& study) {
+        return span ? engine::within(study.curves, span->begin, span->end) : study.curves;
+    };
+    if (studies.first && studies.second)
+        return io::curvesCsv(curvesOf(*studies.first), curvesOf(*studies.second),
+                             studies.secondName.toStdString());
+    return io::curvesCsv(curvesOf(studies.first ? *studies.first : *studies.second));
 }
 
 Result<void> exportStudies(const StudiesToExport& studies, const widgets::CurvesPage& page,
@@ -111,11 +124,7 @@ Result<void> exportStudies(const StudiesToExport& studies, const widgets::Curves
     case ExportKind::csv:
         break;
     }
-    const bool both = studies.first && studies.second;
-    const std::string csv =
-        both ? io::curvesCsv(studies.first->curves, studies.second->curves, studies.secondName.toStdString())
-             : io::curvesCsv((studies.first ? studies.first : studies.second)->curves);
-    return writeWhole(path, QByteArray::fromStdString(csv));
+    return writeWhole(path, QByteArray::fromStdString(curvesTable(studies, page.span)));
 }
 
 } // namespace blinkwright::app

@@ -29,11 +29,15 @@ QString partValues(const circuit::Circuit& circuit, circuit::PartSet set,
 struct StudiesToExport {
     const study::Study* first = nullptr;
     const study::Study* second = nullptr;
-    QString secondName = {};  ///< `Set B`
-    QString secondBrief = {}; ///< `B`
+    QString secondName = {};                      ///< `Set B`
+    QString secondBrief = {};                     ///< `B`
+    std::shared_ptr<const study::Band> band = {}; ///< behind the curves of Set A
     widgets::PageCurves curves() const;
     bool empty() const; ///< no curves in it
 };
+/// Their points as CSV, of a span of time or of all.
+std::string curvesTable(const StudiesToExport& studies, const std::optional<widgets::Span>& span);
+
 /// @return a fault that names the file; what stood in its place before is then left alone.
 Result<void> exportStudies(const StudiesToExport& studies, const widgets::CurvesPage& page,
                            const QString& path);

@@ -1,5 +1,6 @@
 #include "app/main_window.h"
 
+#include "app/band_behind.h"
 #include "app/hookup_actions.h"
 #include "app/hookup_wishes.h"
 #include "app/pane.h"
@@ -73,6 +74,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     m_setActions = new SetActions(*this, m_document, *m_second, *m_values, m_settings,
                                   {[this](const QString& title, const Fault& fault) { tell(title, fault); },
                                    [this](const QString& sentence) { say(sentence); }});
+    m_band = new BandBehind(m_document, *m_live, *m_curves, m_settings, this);
     m_wishes = new HookupWishes(m_document, *m_hookup, this);
     m_hookupActions = new HookupActions(*this, m_document, *m_hookup, *m_wishes);
     m_play = new PlayActions({*this, *m_live, *m_curves, *m_hookup, *m_playStrip}, m_settings);
@@ -99,6 +101,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     makeStatusBar();
 
     connect(m_live, &LivePanels::refused, this, &MainWindow::say);
+    connect(m_band, &BandBehind::said, this, &MainWindow::say);
     connect(m_play, &PlayActions::said, this, &MainWindow::say);
     connect(m_pinsActions, &PinsActions::refused, this, &MainWindow::say);
     connect(m_wishes, &HookupWishes::said, this, &MainWindow::say);
@@ -129,6 +132,7 @@ MainWindow::~MainWindow() {
     // A cell that is still being edited when the window goes must find nobody who would change the document.
     delete m_pinsActions;
     delete m_play;
+    delete m_band;
     delete m_rooms; // before the document that rooms ask about
 }
 

@@ -29,6 +29,9 @@ class PartPalette;
 
 namespace blinkwright::app {
 
+class BandBehind;
+enum class ExportedSets;
+struct ExportChoice;
 class HookupActions;
 class HookupWishes;
 class Pane;
@@ -60,6 +63,7 @@ class MainWindow : public QMainWindow {
     SetActions& setActions() { return *m_setActions; }
     ReadyActions& readyActions() { return *m_readyActions; }
     RoomActions& rooms() { return *m_rooms; }
+    BandBehind& band() { return *m_band; }
     widgets::FindingsView& findings() { return *m_findings; }
 
     /// Opens a file without asking about changes; says in a dialog why it could not.
@@ -69,6 +73,7 @@ class MainWindow : public QMainWindow {
 
   public slots:
     void copyPicture();
+    void copyNumbers();
     void copyReadings();
 
   signals:
@@ -119,9 +124,11 @@ class MainWindow : public QMainWindow {
     void tell(const QString& title, const Fault& fault);
 
     // export_actions.cpp
-    struct Exported; ///< what an export holds now
-    Exported exported() const;
+    struct Exported;           ///< what an export holds now
+    Exported exported() const; ///< as it was chosen last
+    Exported exported(const ExportChoice& choice, ExportedSets sets) const;
     void askExport();
+    void askExportFile(QWidget* over);
 
     Settings& m_settings;
     Appearance m_appearance;
@@ -152,6 +159,7 @@ class MainWindow : public QMainWindow {
     HookupActions* m_hookupActions = nullptr;
     ReadyActions* m_readyActions = nullptr;
     RoomActions* m_rooms = nullptr;
+    BandBehind* m_band = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;

@@ -85,6 +85,11 @@ ExportedSets SetActions::exported() const {
     return chosen ? static_cast<ExportedSets>(chosen->data().toInt()) : ExportedSets::both;
 }
 
+void SetActions::setExported(ExportedSets sets) {
+    for (QAction* action : m_exported->actions())
+        if (action->data().toInt() == static_cast<int>(sets)) action->setChecked(true);
+}
+
 void SetActions::addToViewMenu(QMenu* menu) {
     m_show = menu->addAction(tr("Compare with Set &B"));
     m_show->setShortcut(QKeySequence(tr("Ctrl+B")));

@@ -36,6 +36,7 @@ class SetActions : public QObject {
     void addExportChoiceTo(QMenu* menu);
     void addToViewMenu(QMenu* menu);
     ExportedSets exported() const;
+    void setExported(ExportedSets sets);
 
     /// Compares with a file; says in a dialog why it could not.
     bool compareWith(const QString& path);

@@ -17,6 +17,7 @@ const QString barsKey = QStringLiteral("play/bars");
 const QString flickerKey = QStringLiteral("play/answered");
 
 const QString secondKey = QStringLiteral("window/set-b");
+const QString bandKey = QStringLiteral("curves/band");
 const QString shapesKey = QStringLiteral("hookup/shapes");
 const QString timerKey = QStringLiteral("hookup/timer");
 constexpr char ieeeName[] = "IEEE 315", iecName[] = "IEC 60617", blockName[] = "block",
@@ -106,6 +107,14 @@ bool Settings::secondSetShown() const {
 
 void Settings::setSecondSetShown(bool on) {
     m_store->setValue(secondKey, on);
+}
+
+bool Settings::bandShown() const {
+    return m_store->value(bandKey).toBool();
+}
+
+void Settings::setBandShown(bool on) {
+    m_store->setValue(bandKey, on);
 }
 
 QString Settings::lastFolder() const {

@@ -45,6 +45,9 @@ class Settings {
     /// Whether Set B is shown beside Set A also where both hold the same.
     bool secondSetShown() const;
     void setSecondSetShown(bool on);
+    /// Whether the band of simulated boards stands behind the curves.
+    bool bandShown() const;
+    void setBandShown(bool on);
 
     /// The folder that file dialogs start in; the user's documents at first.
     QString lastFolder() const;

@@ -311,10 +311,11 @@ Result<void> TrendRoom::write(const QString& path) const {
     const widgets::TrendPicture& picture = m_plot->picture();
     if (picture.lines.empty()) return notWritten(path, tr("there is nothing to write"));
     if (exportKind(path) == ExportKind::csv) {
-        // The set that is chosen; the other set's can be written by choosing it.
-        const auto line = std::ranges::find(picture.lines, picture.held, &widgets::TrendLine::set);
-        const auto& shown = line == picture.lines.end() ? picture.lines.front() : *line;
-        return writeWhole(path, QByteArray::fromStdString(io::trendCsv(*shown.trend)));
+        const auto& lines = picture.lines;
+        const std::string csv =
+            lines.size() > 1 ? io::trendCsv(*lines[0].trend, *lines[1].trend, lines[1].name.toStdString())
+                             : io::trendCsv(*lines[0].trend);
+        return writeWhole(path, QByteArray::fromStdString(csv));
     }
     widgets::CurvesPage page = curvesPage(circuit(), PartSet::A);
     if (picture.lines.size() > 1)

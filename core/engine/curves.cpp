@@ -68,4 +68,35 @@ Moment momentOf(const Curves& curves, double time_s) {
     return moment;
 }
 
+Curves within(const Curves& curves, double begin_s, double end_s) {
+    Curves part;
+    for (const LampTrace& lamp : curves.lamps) part.lamps.push_back({lamp.id, lamp.ref, lamp.colour, {}});
+    if (curves.time_s.empty()) return part;
+    const double begin = std::max(begin_s, curves.time_s.front()),
+                 end = std::min(end_s, curves.time_s.back());
+    if (begin > end) return part;
+    const auto add = [&](const Moment& at) {
+        part.time_s.push_back(at.time_s);
+        part.output_V.push_back(at.output_V);
+        part.capacitor_V.push_back(at.capacitor_V);
+        part.upperLevel_V.push_back(at.upperLevel_V);
+        part.lowerLevel_V.push_back(at.lowerLevel_V);
+        for (std::size_t l = 0; l < part.lamps.size(); ++l) part.lamps[l].current_A.push_back(at.lamps_A[l]);
+    };
+    const auto pointAt = [&](std::size_t k) {
+        Moment at{curves.time_s[k],       curves.output_V[k],     curves.capacitor_V[k],
+                  curves.upperLevel_V[k], curves.lowerLevel_V[k], {}};
+        for (const LampTrace& lamp : curves.lamps) at.lamps_A.push_back(lamp.current_A[k]);
+        return at;
+    };
+    const auto first = std::ranges::lower_bound(curves.time_s, begin);
+    const auto last = std::ranges::upper_bound(curves.time_s, end);
+    if (first == curves.time_s.end() || *first > begin) add(momentOf(curves, begin));
+    for (auto t = first; t < last; ++t) add(pointAt(static_cast<std::size_t>(t - curves.time_s.begin())));
+    if (part.time_s.back() < end) add(momentOf(curves, end));
+    for (const double t : curves.switchings_s)
+        if (t >= begin && t <= end) part.switchings_s.push_back(t);
+    return part;
+}
+
 } // namespace blinkwright::engine

@@ -45,4 +45,7 @@ struct Moment {
 /// Linear between neighbouring points; at a switching the value just after it.
 Moment momentOf(const Curves& curves, double time_s);
 
+/// The curves between two times: their points there, and the ends between points as momentOf() has them.
+Curves within(const Curves& curves, double begin_s, double end_s);
+
 } // namespace blinkwright::engine

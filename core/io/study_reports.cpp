@@ -137,18 +137,24 @@ std::string spreadJson(const study::SpreadOutcome& spread) {
     json["duty"] = figureJson(spread.duty);
     json["lamps"] = Json::array();
     for (const study::SpreadLamp& lamp : spread.lamps)
-        json["lamps"].push_back({{"ref", lamp.ref}, {"mean_current", figureJson(lamp.mean_A)}});
+        json["lamps"].push_back(
+            {{"ref", lamp.ref},
+             {"mean_current", figureJson(lamp.mean_A)},
+             {"lit", lamp.lits.empty() ? Json(nullptr) : figureJson(std::optional(lamp.lit))}});
     json["shares"] = Json::object();
     for (const study::SpreadShare& share : spread.shares) json["shares"][share.ref] = number(share.share);
     json["sensitivities"] = Json::object();
     for (const study::SpreadSensitivity& part : spread.sensitivities) {
-        Json lamps = Json::object();
-        for (std::size_t l = 0; l < spread.lamps.size(); ++l)
+        Json lamps = Json::object(), lits = Json::object();
+        for (std::size_t l = 0; l < spread.lamps.size(); ++l) {
             lamps[spread.lamps[l].ref] = number(part.lamps[l]);
+            if (l < part.lits.size()) lits[spread.lamps[l].ref] = number(part.lits[l]);
+        }
         json["sensitivities"][part.ref] = {{"period", number(part.period)},
                                            {"rate", number(-part.period)},
                                            {"duty", number(part.duty)},
-                                           {"lamps", std::move(lamps)}};
+                                           {"lamps", std::move(lamps)},
+                                           {"lits", std::move(lits)}};
     }
     json["corners_blink"] = spread.rate_Hz ? Json(spread.cornersBlink) : Json(nullptr);
     if (!spread.reason.empty()) json["reason"] = spread.reason;
@@ -157,12 +163,16 @@ std::string spreadJson(const study::SpreadOutcome& spread) {
 
 std::string spreadBoardsCsv(const study::SpreadOutcome& spread) {
     std::string csv = "period [s],rate [Hz],duty";
-    for (const study::SpreadLamp& lamp : spread.lamps) csv += "," + csvField(lamp.ref + " mean [A]");
+    for (const study::SpreadLamp& lamp : spread.lamps)
+        csv += "," + csvField(lamp.ref + " mean [A]") + "," + csvField(lamp.ref + " lit share");
     csv += "\r\n";
     for (std::size_t k = 0; k < spread.periods_s.size(); ++k) {
         csv += units::shortest(spread.periods_s[k]) + ',' + units::shortest(1 / spread.periods_s[k]) + ',' +
                units::shortest(spread.duties[k]);
-        for (const study::SpreadLamp& lamp : spread.lamps) csv += ',' + units::shortest(lamp.values_A[k]);
+        for (const study::SpreadLamp& lamp : spread.lamps) {
+            csv += ',' + units::shortest(lamp.values_A[k]) + ',';
+            if (k < lamp.lits.size()) csv += units::shortest(lamp.lits[k]);
+        }
         csv += "\r\n";
     }
     return csv;
@@ -182,7 +192,10 @@ std::string spreadFiguresCsv(const study::SpreadOutcome& spread) {
     add("period [s]", spread.period_s);
     add("rate [Hz]", spread.rate_Hz);
     add("duty", spread.duty);
-    for (const study::SpreadLamp& lamp : spread.lamps) add(lamp.ref + " mean [A]", lamp.mean_A);
+    for (const study::SpreadLamp& lamp : spread.lamps) {
+        add(lamp.ref + " mean [A]", lamp.mean_A);
+        if (!lamp.lits.empty()) add(lamp.ref + " lit share", lamp.lit);
+    }
     return csv;
 }
 
@@ -210,37 +223,69 @@ std::string choicesJson(const study::Wish& wish, const study::Choices& choices) 
     return written(json);
 }
 
-std::string trendCsv(const study::Trend& trend) {
-    std::string csv = csvField(trend.ref + "." + trend.key) + ",period [s],rate [Hz],high [s],low [s],duty";
-    for (const std::string& lamp : trend.lamps)
-        csv += "," + csvField(lamp + " peak [A]") + "," + csvField(lamp + " mean [A]");
-    csv += ",supply mean [A],textbook rate [Hz]\r\n";
+namespace {
+
+/// What a trend has beside the value that moves; each text begins with a comma.
+std::string trendHead(const study::Trend& trend, const std::string& before) {
+    std::string head;
+    const auto add = [&](const std::string& column) { head += "," + csvField(before + column); };
+    for (const char* column : {"period [s]", "rate [Hz]", "high [s]", "low [s]", "duty"}) add(column);
+    for (const std::string& lamp : trend.lamps) {
+        add(lamp + " peak [A]");
+        add(lamp + " mean [A]");
+    }
+    add("supply mean [A]");
+    add("textbook rate [Hz]");
+    return head;
+}
+
+std::string trendFields(const study::Trend& trend, const study::TrendPoint& point) {
+    using study::Phase;
+    std::string fields;
     const auto add = [&](std::optional<double> value) {
-        csv += ',';
-        if (value && std::isfinite(*value)) csv += units::shortest(*value);
+        fields += ',';
+        if (value && std::isfinite(*value)) fields += units::shortest(*value);
     };
-    for (const study::TrendPoint& point : trend.points) {
-        using study::Phase;
-        const auto& phase = point.settled;
-        const auto of = [&](auto&& figure) {
-            return phase ? std::optional<double>(figure(*phase)) : std::nullopt;
-        };
-        csv += units::shortest(point.value);
-        add(of([](const Phase& p) { return p.period_s(); }));
-        add(of([](const Phase& p) { return p.rate_Hz(); }));
-        add(of([](const Phase& p) { return p.high_s; }));
-        add(of([](const Phase& p) { return p.low_s; }));
-        add(of([](const Phase& p) { return p.duty(); }));
-        for (std::size_t l = 0; l < trend.lamps.size(); ++l) {
-            const bool known = l < point.lamps.size();
-            add(known ? std::optional(point.lamps[l].peak_A) : std::nullopt);
-            add(known ? std::optional(point.lamps[l].mean_A) : std::nullopt);
-        }
-        add(point.supplyMean_A);
-        add(point.textbook ? std::optional(point.textbook->rate_Hz()) : std::nullopt);
+    const auto& phase = point.settled;
+    const auto of = [&](auto&& figure) {
+        return phase ? std::optional<double>(figure(*phase)) : std::nullopt;
+    };
+    add(of([](const Phase& p) { return p.period_s(); }));
+    add(of([](const Phase& p) { return p.rate_Hz(); }));
+    add(of([](const Phase& p) { return p.high_s; }));
+    add(of([](const Phase& p) { return p.low_s; }));
+    add(of([](const Phase& p) { return p.duty(); }));
+    for (std::size_t l = 0; l < trend.lamps.size(); ++l) {
+        const bool known = l < point.lamps.size();
+        add(known ? std::optional(point.lamps[l].peak_A) : std::nullopt);
+        add(known ? std::optional(point.lamps[l].mean_A) : std::nullopt);
+    }
+    add(point.supplyMean_A);
+    add(point.textbook ? std::optional(point.textbook->rate_Hz()) : std::nullopt);
+    return fields;
+}
+
+std::string trendTable(const study::Trend& trend, const study::Trend* second, const std::string& secondName) {
+    std::string csv = csvField(trend.ref + "." + trend.key) + trendHead(trend, {});
+    if (second) csv += trendHead(*second, secondName + " ");
+    csv += "\r\n";
+    for (std::size_t k = 0; k < trend.points.size(); ++k) {
+        csv += units::shortest(trend.points[k].value) + trendFields(trend, trend.points[k]);
+        if (second)
+            csv += trendFields(*second, k < second->points.size() ? second->points[k] : study::TrendPoint());
         csv += "\r\n";
     }
     return csv;
+}
+
+} // namespace
+
+std::string trendCsv(const study::Trend& trend) {
+    return trendTable(trend, nullptr, {});
+}
+
+std::string trendCsv(const study::Trend& trend, const study::Trend& second, const std::string& secondName) {
+    return trendTable(trend, &second, secondName);
 }
 
 } // namespace blinkwright::io

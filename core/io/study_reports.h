@@ -24,5 +24,7 @@ std::string choicesJson(const study::Wish& wish, const study::Choices& choices);
 /// cycle, each lamp's peak and mean current, the supply's mean current, and the textbook rate. What does not
 /// exist is empty.
 std::string trendCsv(const study::Trend& trend);
+/// Two trends over the same values; the second's columns behind, each with its name before: `Set B rate [Hz]`.
+std::string trendCsv(const study::Trend& trend, const study::Trend& second, const std::string& secondName);
 
 } // namespace blinkwright::io

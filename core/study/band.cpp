@@ -19,23 +19,40 @@ constexpr int inside = 24; ///< points within a step, between which a curve is t
 
 /// One board's curves at the moments of the band.
 struct Sampled {
-    std::vector<double> capacitor_V;
+    std::vector<double> output_V, capacitor_V;
     std::vector<std::vector<double>> lamps_A;
     bool blinks() const { return !capacitor_V.empty(); }
 };
 
-Sampled sampled(const devices::Board& board, const engine::Settled& settled,
+/// @param period_s the wave repeats after it; 0: it does not
+Sampled sampled(const devices::Board& board, const engine::Waveform& wave, double period_s,
                 const std::vector<double>& time_s) {
-    const engine::Curves curves = engine::curvesOf(board, settled.wave, inside);
+    const engine::Curves curves = engine::curvesOf(board, wave, inside);
     Sampled out;
     out.lamps_A.resize(curves.lamps.size());
     for (const double t : time_s) {
-        const engine::Moment at =
-            engine::momentOf(curves, curves.time_s.front() + std::fmod(t, settled.period_s));
+        const double within = period_s > 0 ? std::fmod(t, period_s) : t;
+        const engine::Moment at = engine::momentOf(curves, curves.time_s.front() + within);
+        out.output_V.push_back(at.output_V);
         out.capacitor_V.push_back(at.capacitor_V);
         for (std::size_t l = 0; l < at.lamps_A.size(); ++l) out.lamps_A[l].push_back(at.lamps_A[l]);
     }
     return out;
+}
+
+/// Nothing where the board does not blink as asked.
+Sampled settledSample(const devices::Board& board, const engine::RunRequest& run,
+                      const std::vector<double>& time_s) {
+    const engine::Settled settled = engine::settle(board, run);
+    return settled.found ? sampled(board, settled.wave, settled.period_s, time_s) : Sampled();
+}
+Sampled sampleFromPowerOn(const devices::Board& board, engine::RunRequest run,
+                          const std::vector<double>& time_s) {
+    run.flashes = circuit::flashesRange.high;
+    run.longest_s = time_s.back();
+    const engine::Run done = engine::simulate(board, run);
+    const bool blinks = done.report.reason == engine::StopReason::timeReached && done.switchings.size() > 1;
+    return blinks ? sampled(board, done.wave, 0, time_s) : Sampled();
 }
 
 /// @param curve which of a board's curves
@@ -72,10 +89,16 @@ Result<Band> band(const circuit::Circuit& circuit, circuit::PartSet set, const B
     out.cancelled = cancelled();
     if (!settled.found) out.reason = settled.why;
     if (!settled.found || out.cancelled) return out;
-    for (int k = 0; k < request.points; ++k)
-        out.time_s.push_back(cycles * settled.period_s * k / (request.points - 1));
-    const Sampled nominal = sampled(board, settled, out.time_s);
-    startFrom(board, capacitorsAtRise(settled));
+    const double span_s = request.span_s > 0 ? request.span_s : cycles * settled.period_s;
+    for (int k = 0; k < request.points; ++k) out.time_s.push_back(span_s * k / (request.points - 1));
+    const bool fromPowerOn = request.begin == circuit::Begin::powerOn;
+    const Sampled nominal = fromPowerOn ? sampleFromPowerOn(board, run, out.time_s)
+                                        : sampled(board, settled.wave, settled.period_s, out.time_s);
+    if (!nominal.blinks()) {
+        out.reason = "it does not blink within this time";
+        return out;
+    }
+    if (!fromPowerOn) startFrom(board, capacitorsAtRise(settled));
 
     const ToleranceBox box(circuit, set, board);
     std::vector<Sampled> boards(static_cast<std::size_t>(request.boards));
@@ -85,13 +108,15 @@ Result<Band> band(const circuit::Circuit& circuit, circuit::PartSet set, const B
         box.draw(RandomDraws(request.seed, k), request.draw, dials);
         box.factors(dials, factors);
         const devices::Board varied = engine::variedBoard(board, box.varied(), factors);
-        const engine::Settled own = engine::settle(varied, run);
-        if (own.found) boards[k] = sampled(varied, own, out.time_s);
+        boards[k] =
+            fromPowerOn ? sampleFromPowerOn(varied, run, out.time_s) : settledSample(varied, run, out.time_s);
     });
     out.cancelled = cancelled();
     if (out.cancelled) return out;
 
     out.blinking = static_cast<int>(std::ranges::count_if(boards, &Sampled::blinks));
+    fill(
+        out.output_V, boards, nominal, [](const Sampled& s) -> const auto& { return s.output_V; });
     fill(
         out.capacitor_V, boards, nominal, [](const Sampled& s) -> const auto& { return s.capacitor_V; });
     for (const devices::Junction& junction : board.junctions) {

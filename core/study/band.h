@@ -1,10 +1,10 @@
-// Band: between which limits the curves of boards with random parts lie, at each moment of two settled
-// cycles.
+// Band: between which limits the curves of boards with random parts lie, at each moment of some settled
+// cycles, or from power-on.
 //
 //   Band b = band(circuit, PartSet::A, {.boards = 200, .seed = 1}).value();
 //   b.capacitor_V.p5[k];  b.capacitor_V.nominal[k];  b.lamps[0].p95[k]      // at b.time_s[k]
-// t = 0 is a rise of the first timer's output on every board. The boards are those of spread() with the same
-// seed and draw.
+// Settled, t = 0 is a rise of the first timer's output on every board. The boards are those of spread() with
+// the same seed and draw.
 #pragma once
 
 #include "core/base/random.h"
@@ -22,7 +22,9 @@ struct BandRequest {
     std::uint64_t seed = 1;
     Spread draw = Spread::uniform;
     int points = 480; ///< moments, at least 2
-    int threads = 2;  ///< results do not depend on it
+    circuit::Begin begin = circuit::Begin::settled;
+    double span_s = 0; ///< of time, from 0 on; 0: two settled cycles of the nominal board
+    int threads = 2;   ///< results do not depend on it
     const std::atomic<bool>* cancel = nullptr;
 };
 
@@ -35,6 +37,7 @@ struct BandCurve {
 
 struct Band {
     std::vector<double> time_s;
+    BandCurve output_V;           ///< first timer's pin 3 against 0 V
     BandCurve capacitor_V;        ///< first timer's pin 6 (pin 2 if 6 is open) against 0 V
     std::vector<BandCurve> lamps; ///< currents [A], in file order
     int blinking = 0;             ///< boards that the band is of

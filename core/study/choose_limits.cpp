@@ -25,6 +25,19 @@ std::string text(double value, Unit unit) {
     return units::formatQuantity(value, unit);
 }
 
+/// Both of the units in which people wish for slow rates: `1.2 Hz (72 a minute)`.
+std::string rateText(double rate_Hz) {
+    constexpr double perMinuteUpTo_Hz = 20;
+    const std::string hertz = text(rate_Hz, Unit::hertz);
+    return rate_Hz > perMinuteUpTo_Hz
+               ? hertz
+               : hertz + " (" + units::formatQuantity(60 * rate_Hz, Unit::none) + " a minute)";
+}
+
+std::string percentText(double share) {
+    return units::formatQuantity(100 * share, Unit::none) + " %";
+}
+
 Unmet nearWish(const Wish& wish, std::string reason) {
     return {std::move(reason), wish.rate_Hz,   wish.lit,      wish.supply_V,
             std::nullopt,      wish.rateTo_Hz, wish.stayLit_s};
@@ -78,7 +91,7 @@ std::string ofParts(const Wish& wish) {
 std::string limitText(const Wish& wish, const Choice& nearest) {
     if (wish.drawer) return "The parts in the drawer come no nearer to this wish.";
     if (std::abs(nearest.rate_Hz / wish.rate_Hz - 1) > rateMissAllowed)
-        return "A rate of " + text(wish.rate_Hz, Unit::hertz) +
+        return "A rate of " + rateText(wish.rate_Hz) +
                (nearest.rate_Hz < wish.rate_Hz
                     ? " is too fast for the timer with " + ofParts(wish) + "."
                     : " is too slow for " + ofParts(wish) +
@@ -86,19 +99,17 @@ std::string limitText(const Wish& wish, const Choice& nearest) {
     if (wish.stayLit_s && shortestStay_s(nearest) < stayShareAllowed * *wish.stayLit_s)
         return "Lamps of " + text(wish.lampCurrent_A, Unit::ampere) + " fade before they were lit for " +
                text(*wish.stayLit_s, Unit::second) + ".";
-    return "A lit share of " + units::formatQuantity(wish.lit, Unit::none) +
-           " at this rate is out of reach of " + ofParts(wish) + ".";
+    return "A lit share of " + percentText(wish.lit) + " at this rate is out of reach of " + ofParts(wish) +
+           ".";
 }
 
 std::string rangeLimitText(const Wish& wish, const Choice& nearest) {
     if (wish.drawer) return "The parts in the drawer come no nearer to this range.";
-    const std::string range =
-        text(wish.slowest_Hz(), Unit::hertz) + " to " + text(wish.fastest_Hz(), Unit::hertz);
+    const std::string range = rateText(wish.slowest_Hz()) + " to " + rateText(wish.fastest_Hz());
     if (!reaches(wish, nearest))
         return "The range from " + range + " is out of reach of one variable resistor of at most " +
                text(preferredVariables().back(), Unit::ohm) + ", with " + ofParts(wish) + ".";
-    return "One variable resistor cannot hold a lit share of " +
-           units::formatQuantity(100 * wish.lit, Unit::none) + " % from " + range +
+    return "One variable resistor cannot hold a lit share of " + percentText(wish.lit) + " from " + range +
            ": it moves one phase more than the other.";
 }
 

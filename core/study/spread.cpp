@@ -3,6 +3,7 @@
 #include "core/devices/board.h"
 #include "core/study/corner_search.h"
 #include "core/study/figures.h"
+#include "core/study/lit_spread.h"
 #include "core/study/percentile.h"
 
 #include <algorithm>
@@ -128,6 +129,7 @@ class Spreader {
                             member.dial,
                             slope(up.period_s, down.period_s),
                             slope(up.duty, down.duty),
+                            {},
                             {}};
         for (std::size_t l = 0; l < up.lampMean_A.size(); ++l)
             s.lamps.push_back(slope(up.lampMean_A[l], down.lampMean_A[l]));
@@ -197,6 +199,39 @@ class Spreader {
             lamp.mean_A = figureOf(lamp.values_A, nominal.junctions[junction].mean_A,
                                    [l](const BoardFigures& f) { return f.lampMean_A[l]; });
             m_out.lamps.push_back(std::move(lamp));
+        }
+        fillLit();
+    }
+
+    void fillLit() {
+        if (cancelled()) return;
+        LitRequest request;
+        request.duties = &m_out.duties;
+        request.dutyLow = m_out.duty->worstLow;
+        request.dutyHigh = m_out.duty->worstHigh;
+        request.boards = m_request.boards;
+        request.dials = [this](long board) { return dialsOf(board); };
+        request.threads = m_request.threads;
+        request.cancel = m_request.cancel;
+        const auto& members = m_box.members();
+        const auto sensitivityOf = [this](const ToleranceBox::Member& member) {
+            return std::ranges::find(m_out.sensitivities, member.ref, &SpreadSensitivity::ref);
+        };
+        for (const ToleranceBox::Member& member : members) {
+            const auto found = sensitivityOf(member);
+            request.dutySlopes.push_back(found == m_out.sensitivities.end() ? 0 : found->duty);
+        }
+        std::vector<LitLamp> lit = litSpread(m_board, m_settled, m_box, m_boards.lamps(), request);
+        for (std::size_t m = 0; m < members.size(); ++m)
+            if (const auto found = sensitivityOf(members[m]); found != m_out.sensitivities.end())
+                for (const LitLamp& lamp : lit)
+                    found->lits.push_back(lamp.slopes.empty() ? 0 : lamp.slopes[m]);
+        for (std::size_t l = 0; l < lit.size(); ++l) {
+            SpreadLamp& lamp = m_out.lamps[l];
+            lamp.lit = statisticsOf(lit[l].values, lit[l].nominal);
+            lamp.lit.worstLow = lit[l].worstLow;
+            lamp.lit.worstHigh = lit[l].worstHigh;
+            lamp.lits = std::move(lit[l].values);
         }
     }
 

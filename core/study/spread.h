@@ -40,6 +40,9 @@ struct SpreadLamp {
     std::string ref;
     SpreadFigure mean_A;
     std::vector<double> values_A; ///< of the boards that blink, in their order
+    SpreadFigure lit;             ///< lit time over period
+    std::vector<double> lits;     ///< of boards that blink, in their order: all, or of a lamp that fades the
+                                  ///< first litBoards; empty of a dark one
 };
 /// One part's share of the variance of the rate, linearised. Parts of one reel move together: each has its
 /// covariance with the whole. All shares together are 1.
@@ -57,6 +60,7 @@ struct SpreadSensitivity {
     double period = 0;             ///< the rate's is the same with the other sign
     double duty = 0;
     std::vector<double> lamps; ///< of the mean currents, in the order of SpreadOutcome::lamps
+    std::vector<double> lits;  ///< of the lit shares, likewise; 0 of a dark lamp
 };
 
 struct SpreadOutcome {

@@ -15,11 +15,11 @@ QString tr(const char* text) {
 }
 
 /// Puts the curves on a plot for a page, thinned for so many dots to a layout pixel.
-void fill(StripPlot& plot, const PageCurves& curves, const QSize& room, double scale) {
-    plot.setFont(PageSheet::font());
+void fill(StripPlot& plot, const PageCurves& curves, const CurvesPage& page, const QSize& room,
+          double scale) {
+    plot.setFont(PageSheet::font(page.fontPoints));
     plot.setTheme(PageSheet::theme());
-    plot.resize(room);
-    plot.layOut(room.height());
+    plot.setPageStyle(page.style);
     const auto drawn = [](const engine::Curves* c) {
         return c && c->time_s.size() > 1 && c->time_s.back() > c->time_s.front() ? c : nullptr;
     };
@@ -31,7 +31,12 @@ void fill(StripPlot& plot, const PageCurves& curves, const QSize& room, double s
         if (c)
             all = all ? Span{std::min(all->begin, c->time_s.front()), std::max(all->end, c->time_s.back())}
                       : Span{c->time_s.front(), c->time_s.back()};
-    const Span span = all.value_or(Span{0, 1});
+    const Span span = page.span.value_or(all.value_or(Span{0, 1}));
+    if (page.moment_s && sources.curves)
+        plot.setMoment(engine::momentOf(*sources.curves, *page.moment_s), false);
+    plot.resize(room);
+    plot.layOut(room.height());
+    plot.setBand(curves.first ? curves.band : nullptr);
     plot.setSecondName(curves.secondName, curves.secondBrief);
     const int columns = static_cast<int>(room.width() * scale);
     const int height = static_cast<int>(room.height() / 3 * scale);
@@ -44,7 +49,7 @@ void fill(StripPlot& plot, const PageCurves& curves, const QSize& room, double s
 QImage curvesPicture(const PageCurves& curves, const CurvesPage& page) {
     const PageSheet sheet(page);
     StripPlot plot(nullptr, StripPlot::Use::page);
-    fill(plot, curves, sheet.room().size(), sheet.scale());
+    fill(plot, curves, page, sheet.room().size(), sheet.scale());
     return sheet.image(plot);
 }
 
@@ -54,7 +59,7 @@ Result<void> exportCurves(const PageCurves& curves, const CurvesPage& page, Page
     StripPlot plot(nullptr, StripPlot::Use::page);
     // Vector formats are thinned as for a fine print: 300 dots to the inch.
     const double scale = format == PageFormat::png ? sheet.scale() : 300 / PageSheet::layoutDpi;
-    fill(plot, curves, sheet.room().size(), scale);
+    fill(plot, curves, page, sheet.room().size(), scale);
     // The file itself comes last, so that nothing half done ever stands in it.
     const Result<QByteArray> bytes = sheet.written(plot, format);
     if (!bytes) return Fault{path.toStdString(), bytes.fault().text};

@@ -3,9 +3,13 @@
 
 #include "core/base/result.h"
 #include "core/engine/curves.h"
+#include "core/study/band.h"
+#include "widgets/curves/page_style.h"
 
 #include <QImage>
 #include <QString>
+#include <memory>
+#include <optional>
 
 namespace blinkwright::widgets {
 
@@ -14,7 +18,12 @@ struct CurvesPage {
     QString values; ///< one line: `R1 10 kΩ, R2 68 kΩ, C1 10 µF ...`; wrapped if long
     double width_mm = 180;
     double height_mm = 150;
-    int dpi = 300; ///< PNG only
+    int dpi = 300;                       ///< PNG only
+    double fontPoints = usualFontPoints; ///< of labels; the title is larger
+    PageStyle style = {};
+    std::optional<Span> span = {};       ///< of time; else all of it
+    std::optional<double> moment_s = {}; ///< where a line stands with the values of the curves
+    static constexpr double usualFontPoints = 9;
 };
 
 /// The curves of a page: of Set A, of the set that is laid over, or of both. Null for what is not there.
@@ -26,8 +35,9 @@ struct PageCurves {
 
     const engine::Curves* first = nullptr;
     const engine::Curves* second = nullptr;
-    QString secondName = {};  ///< in the keys
-    QString secondBrief = {}; ///< after a lamp's name
+    QString secondName = {};                      ///< in the keys
+    QString secondBrief = {};                     ///< after a lamp's name
+    std::shared_ptr<const study::Band> band = {}; ///< behind the curves of Set A
 };
 
 enum class PageFormat { png, svg, pdf };

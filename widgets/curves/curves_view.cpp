@@ -405,6 +405,16 @@ void CurvesView::setEcho(Shared curves, bool ofSecond) {
     d->dataChanged(d->echo && d->echo == (ofSecond ? d->second : d->curves) ? echoWait_ms : 0);
 }
 
+void CurvesView::setBand(std::shared_ptr<const study::Band> band) {
+    if (!band && !d->plot->hasBand()) return;
+    d->plot->setBand(std::move(band));
+    d->soon();
+}
+
+bool CurvesView::hasBand() const {
+    return d->plot->hasBand();
+}
+
 void CurvesView::setMessage(const QString& text) {
     if (d->plot->message() == text) return;
     d->plot->setMessage(text);
@@ -414,6 +424,10 @@ void CurvesView::setMessage(const QString& text) {
 
 double CurvesView::moment_s() const {
     return d->clamped(d->wanted);
+}
+
+Span CurvesView::visibleSpan() const {
+    return d->shown;
 }
 
 void CurvesView::setMoment(double time_s) {

@@ -3,6 +3,8 @@
 #pragma once
 
 #include "core/engine/curves.h"
+#include "core/study/band.h"
+#include "widgets/curves/strip_data.h"
 #include "widgets/theme/theme.h"
 
 #include <QWidget>
@@ -28,9 +30,13 @@ class CurvesView : public QWidget {
     /// and not the axis.
     /// @param ofSecond they are those of the curves that are laid over
     void setEcho(Shared curves, bool ofSecond = false);
+    /// The band of simulated boards behind Set A's curves; null takes it away.
+    void setBand(std::shared_ptr<const study::Band> band);
+    bool hasBand() const;
     void setMessage(const QString& text); ///< shown over empty strips: why there are no curves
 
     double moment_s() const;
+    Span visibleSpan() const;
     void setMoment(double time_s); ///< moves the line without a signal
     /// The same while it moves by itself: the visible span follows page by page, and nothing is told to those
     /// who listen, until setMoment() does.

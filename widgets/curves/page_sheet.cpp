@@ -16,7 +16,7 @@ namespace {
 constexpr double mmPerInch = 25.4;
 constexpr int pdfDpi = 1200, leastDpi = 24, leastPixels = 160;
 constexpr int edge = 12;
-constexpr int titlePixels = 17, valuesPixels = 12;
+constexpr double titleOver = 1.4; ///< the title over other text
 
 QString tr(const char* text) {
     return QCoreApplication::translate("CurvesExport", text);
@@ -32,6 +32,13 @@ QFont pageFont(int size_px, bool bold = false) {
     return font;
 }
 
+int textPixels(double points) {
+    return std::max(1, static_cast<int>(std::lround(points / 72 * PageSheet::layoutDpi)));
+}
+QFont titleFont(const CurvesPage& page) {
+    return pageFont(textPixels(titleOver * page.fontPoints), true);
+}
+
 int pixels(double mm) {
     return std::max(leastPixels, static_cast<int>(std::lround(mm / mmPerInch * PageSheet::layoutDpi)));
 }
@@ -45,8 +52,8 @@ Theme PageSheet::theme() {
     return theme;
 }
 
-QFont PageSheet::font() {
-    return pageFont(valuesPixels);
+QFont PageSheet::font(double points) {
+    return pageFont(textPixels(points));
 }
 
 PageSheet::PageSheet(const CurvesPage& page)
@@ -56,8 +63,8 @@ PageSheet::PageSheet(const CurvesPage& page)
         if (text.isEmpty()) return QRect(room.topLeft(), QSize(room.width(), 0));
         return QFontMetrics(font).boundingRect(room, Qt::TextWordWrap, text);
     };
-    m_title = place(page.title, pageFont(titlePixels, true), edge);
-    m_values = place(page.values, pageFont(valuesPixels), m_title.bottom() + 4);
+    m_title = place(page.title, titleFont(page), edge);
+    m_values = place(page.values, font(page.fontPoints), m_title.bottom() + 4);
     const int top = std::min(m_values.bottom() + 10, m_size.height() / 2);
     m_room = QRect(edge / 2, top, m_size.width() - edge, m_size.height() - top - edge / 2);
 }
@@ -68,9 +75,9 @@ double PageSheet::scale() const {
 
 void PageSheet::drawTexts(QPainter& painter) const {
     painter.setPen(Qt::black);
-    painter.setFont(pageFont(titlePixels, true));
+    painter.setFont(titleFont(m_page));
     painter.drawText(m_title, Qt::TextWordWrap, m_page.title);
-    painter.setFont(pageFont(valuesPixels));
+    painter.setFont(font(m_page.fontPoints));
     painter.drawText(m_values, Qt::TextWordWrap, m_page.values);
 }
 

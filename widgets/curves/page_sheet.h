@@ -18,7 +18,7 @@ class PageSheet {
     /// Pages are laid out in pixels of this resolution, whatever they are drawn on.
     static constexpr double layoutDpi = 96;
     static Theme theme();
-    static QFont font(); ///< of a plot on a page, by its name
+    static QFont font(double points = CurvesPage::usualFontPoints); ///< of a plot on a page, by its name
 
     explicit PageSheet(const CurvesPage& page);
 

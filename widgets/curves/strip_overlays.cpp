@@ -1,12 +1,19 @@
 #include "widgets/curves/strip_overlays.h"
 
+#include "widgets/curves/strip_band.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace blinkwright::widgets {
 
+namespace {
+constexpr double bandKeyWidth = 8;
+} // namespace
+
 void StripCaptions::drawCaption(QCPPainter* painter, Strip strip, const QString& title,
                                 const std::vector<Key>& keys) const {
+    if (!m_plot->isStripShown(strip)) return;
     const QRect strip_px = m_plot->stripRect(strip);
     const QFontMetrics metrics(m_plot->smallFont());
     const int base = strip_px.top() - metrics.descent() - 2;
@@ -14,6 +21,7 @@ void StripCaptions::drawCaption(QCPPainter* painter, Strip strip, const QString&
     painter->setPen(m_plot->theme().ink);
     painter->drawText(QPointF(x, base), title);
     x += metrics.horizontalAdvance(title) + 14;
+    if (!m_plot->pageStyle().legend) return;
     for (std::size_t k = 0; k < keys.size(); ++k) {
         const int width = 16 + metrics.horizontalAdvance(keys[k].text) + 12;
         const QString more = StripCaptions::tr("and %n more", nullptr, static_cast<int>(keys.size() - k));
@@ -26,7 +34,10 @@ void StripCaptions::drawCaption(QCPPainter* painter, Strip strip, const QString&
             return;
         }
         const double middle = base - metrics.xHeight() / 2.0;
-        painter->setPen(QPen(keys[k].colour, keys[k].width));
+        const QColor stroke = keys[k].pale ? StripBand::shade(keys[k].colour) : keys[k].colour;
+        QPen pen(stroke, keys[k].width, Qt::SolidLine, Qt::FlatCap);
+        if (!keys[k].dashes.isEmpty()) pen.setDashPattern(keys[k].dashes);
+        painter->setPen(pen);
         painter->drawLine(QPointF(x, middle), QPointF(x + 12, middle));
         painter->setPen(keys[k].colour);
         painter->drawText(QPointF(x + 16, base), keys[k].text);
@@ -38,22 +49,29 @@ void StripCaptions::draw(QCPPainter* painter) {
     const Theme& theme = m_plot->theme();
     painter->setFont(m_plot->smallFont());
     std::vector<Key> sets, lamps; // the sets are named where there are two
-    const bool both = m_plot->hasSecond();
+    const bool both = m_plot->hasSecond(), greys = m_plot->pageStyle().greys;
     if (both && m_plot->hasFirst()) sets.push_back({tr("Set A"), theme.setA, 2.5});
-    if (both) sets.push_back({m_plot->secondName(), theme.setB, 2.5});
+    if (both)
+        sets.push_back(
+            {m_plot->secondName(), theme.setB, greys ? 1.5 : 2.5, false, m_plot->dashesOf(0, true)});
     const auto lampName = [&](const LampPoints& lamp, const QString& set) {
         const QString ref = QString::fromStdString(lamp.ref);
         return both ? tr("%1 in %2").arg(ref, set) : ref;
     };
     for (std::size_t k = 0; k < m_plot->lamps().size(); ++k)
-        lamps.push_back({lampName(m_plot->lamps()[k], tr("A")), m_plot->lampColours()[k], both ? 1.5 : 2.5});
+        lamps.push_back({lampName(m_plot->lamps()[k], tr("A")), m_plot->lampColours()[k],
+                         both || greys ? 1.5 : 2.5, false, m_plot->dashesOf(static_cast<int>(k), false)});
     for (std::size_t k = 0; k < m_plot->secondLamps().size(); ++k)
-        lamps.push_back(
-            {lampName(m_plot->secondLamps()[k], m_plot->secondBrief()), m_plot->secondLampColours()[k], 3.5});
+        lamps.push_back({lampName(m_plot->secondLamps()[k], m_plot->secondBrief()),
+                         m_plot->secondLampColours()[k], greys ? 1.5 : 3.5, false,
+                         m_plot->dashesOf(static_cast<int>(k), true)});
     const auto title = [this](Strip strip, const QString& what) {
         return m_plot->hasCurves() ? tr("%1 (%2)").arg(what, m_plot->scale(strip).unitText()) : what;
     };
-    drawCaption(painter, Strip::output, title(Strip::output, tr("Output, pin 3")), sets);
+    std::vector<Key> ofOutput = sets;
+    if (m_plot->hasBand() && m_plot->hasFirst())
+        ofOutput.push_back({tr("9 of 10 boards"), theme.setA, bandKeyWidth, true});
+    drawCaption(painter, Strip::output, title(Strip::output, tr("Output, pin 3")), ofOutput);
     if (m_plot->hasCurves()) sets.push_back({tr("switching levels"), theme.level, 1.0});
     drawCaption(painter, Strip::capacitor, title(Strip::capacitor, tr("Timing capacitor")), sets);
     drawCaption(painter, Strip::lamps,
@@ -77,6 +95,7 @@ void StripCaptions::draw(QCPPainter* painter) {
 }
 
 void MomentOverlay::drawLabels(QCPPainter* painter, Strip strip, double x, std::vector<Label> labels) const {
+    if (!m_plot->isStripShown(strip)) return;
     const Theme& theme = m_plot->theme();
     const QRect rect = m_plot->stripRect(strip);
     const QFontMetrics metrics(m_plot->smallFont());
@@ -135,7 +154,7 @@ void MomentOverlay::draw(QCPPainter* painter) {
     }
     const auto& moment = m_plot->moment();
     if (!moment || !m_plot->hasCurves()) return;
-    const QRect top = m_plot->stripRect(Strip::output), bottom = m_plot->stripRect(Strip::lamps);
+    const QRect top = m_plot->topStrip(), bottom = m_plot->bottomStrip();
     const double x = m_plot->pixelAt(moment->time_s);
     if (x < top.left() - 0.5 || x > top.right() + 1.5) return;
 

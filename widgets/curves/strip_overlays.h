@@ -21,6 +21,8 @@ class StripCaptions : public QCPLayerable {
         QString text;
         QColor colour;
         double width;
+        bool pale = false; ///< its stroke is that of a band
+        QVector<qreal> dashes = {};
     };
     void drawCaption(QCPPainter* painter, Strip strip, const QString& title,
                      const std::vector<Key>& keys) const;

@@ -2,6 +2,7 @@
 
 #include "widgets/curves/axis_style.h"
 #include "widgets/curves/curve_colours.h"
+#include "widgets/curves/strip_band.h"
 #include "widgets/curves/strip_overlays.h"
 #include "widgets/curves/strip_trace.h"
 
@@ -31,6 +32,7 @@ StripPlot::StripPlot(QWidget* parent, Use use)
     setAutoAddPlottableToLegend(false);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
+    addLayer("band", layer("main"), limBelow);
     addLayer("echo", layer("main"), limBelow);
     addLayer("levels", layer("main"), limBelow);
     addLayer("second", layer("main"), limBelow);
@@ -73,6 +75,7 @@ StripPlot::StripPlot(QWidget* parent, Use use)
     m_secondCapacitor = addTrace(Strip::capacitor, "second");
     m_output = addTrace(Strip::output, "main");
     m_capacitor = addTrace(Strip::capacitor, "main");
+    m_band = new StripBand(this);
     m_captions = new StripCaptions(this);
     m_overlay = new MomentOverlay(this);
     styleAxes();
@@ -95,8 +98,8 @@ void StripPlot::matchGraphs(std::vector<StripTrace*>& graphs, std::size_t count,
 
 QFont StripPlot::smallFont() const {
     QFont f = font();
-    // On the screen no smaller than the rest of the window; a page keeps its own measure.
-    f.setPixelSize(m_use == Use::screen ? std::max(fontPixels, QFontInfo(f).pixelSize()) : fontPixels);
+    // On the screen no smaller than the rest of the window; a page's font is its own measure.
+    if (m_use == Use::screen) f.setPixelSize(std::max(fontPixels, QFontInfo(f).pixelSize()));
     return f;
 }
 
@@ -106,18 +109,70 @@ int StripPlot::captionHeight() const {
 
 // The moment's time stands above the first caption.
 int StripPlot::headRows() const {
-    return m_use == Use::screen ? 2 : 1;
+    return m_use == Use::screen || m_moment ? 2 : 1;
+}
+
+std::size_t StripPlot::firstStrip() const {
+    return static_cast<std::size_t>(std::ranges::find(m_style.strips, true) - m_style.strips.begin()) %
+           stripCount;
+}
+
+std::size_t StripPlot::lastStrip() const {
+    std::size_t last = stripCount - 1;
+    while (last > 0 && !m_style.strips[last]) --last;
+    return last;
 }
 
 void StripPlot::styleAxes() {
     setBackground(QBrush(m_theme.paper));
     for (std::size_t s = 0; s < stripCount; ++s) {
         QCPAxisRect* rect = m_panels[s].rect;
-        rect->setMargins(QMargins(0, captionHeight() * (s == 0 ? headRows() : 1), rightMargin, 0));
         for (QCPAxis* axis : rect->axes()) styleAxis(*axis, m_theme, smallFont());
     }
+    styleMargins();
     labelAxes();
     m_groundStale = true;
+}
+
+void StripPlot::styleMargins() {
+    for (std::size_t s = 0; s < stripCount; ++s)
+        m_panels[s].rect->setMargins(
+            QMargins(0, captionHeight() * (s == firstStrip() ? headRows() : 1), rightMargin, 0));
+}
+
+void StripPlot::setPageStyle(const PageStyle& style) {
+    m_style = style;
+    if (std::ranges::find(m_style.strips, true) == m_style.strips.end()) m_style.strips.fill(true);
+    for (Panel& panel : m_panels) plotLayout()->take(panel.rect);
+    plotLayout()->simplify();
+    int row = 0;
+    for (std::size_t s = 0; s < stripCount; ++s) {
+        const bool on = m_style.strips[s];
+        QCPAxisRect* rect = m_panels[s].rect;
+        rect->setVisible(on);
+        for (const auto side : {QCPAxis::atLeft, QCPAxis::atBottom}) rect->axis(side)->setVisible(on);
+        if (on) plotLayout()->addElement(row++, 0, rect);
+        rect->axis(QCPAxis::atBottom)->setTickLabels(s == lastStrip());
+    }
+    if (m_style.greys) {
+        m_theme.setA = Qt::black;
+        m_theme.setB = m_theme.measured = QColor(0x60, 0x60, 0x60);
+        m_theme.level = QColor(0x8a, 0x8a, 0x8a);
+        m_theme.moment = m_theme.quietInk = QColor(0x50, 0x50, 0x50);
+        m_theme.grid = QColor(0xe0, 0xe0, 0xe0);
+        m_theme.frame = QColor(0xb0, 0xb0, 0xb0);
+    }
+    styleAxes();
+    paintGraphs();
+}
+
+QVector<qreal> StripPlot::dashesOf(int curve, bool second) const {
+    if (!m_style.greys) return {};
+    // In units of the pen's width. Set B is dashed; further lamps are told apart by the shape of their
+    // dashes.
+    static const QVector<qreal> first[] = {{}, {1.5, 2}, {6, 2, 1.5, 2}, {3, 2}};
+    static const QVector<qreal> other[] = {{5, 3}, {1, 3}, {8, 3, 1, 3}, {2, 4}};
+    return (second ? other : first)[curve % 4];
 }
 
 void StripPlot::labelAxes() {
@@ -127,7 +182,7 @@ void StripPlot::labelAxes() {
         value->setTicks(m_hasCurves);
         m_panels[s].rect->axis(QCPAxis::atBottom)->setTicks(m_hasCurves);
     }
-    QCPAxis* time = m_panels[2].rect->axis(QCPAxis::atBottom);
+    QCPAxis* time = m_panels[lastStrip()].rect->axis(QCPAxis::atBottom);
     time->setTickLabels(m_hasCurves);
     time->setLabel(tr("Time (%1)").arg(m_timeTicker->scale.unitText()));
 }
@@ -137,15 +192,22 @@ void StripPlot::paintGraphs() {
     for (const LampPoints& lamp : m_lamps) names.push_back(lamp.colour);
     m_lampColours = lampCurveColours(m_theme, names);
     m_secondColours = lampCurveColours(m_theme, m_theme.setB, m_secondLamps.size());
+    if (m_style.greys) {
+        std::ranges::fill(m_lampColours, m_theme.setA);
+        std::ranges::fill(m_secondColours, m_theme.setB);
+    }
     m_groundStale = true;
-    const auto colour = [this](QCPGraph* graph, const QColor& c, double width = curveWidth) {
-        graph->setPen(line(c, m_dense ? 1.0 : width));
+    const auto colour = [this](QCPGraph* graph, const QColor& c, double width = curveWidth,
+                               const QVector<qreal>& dashes = {}) {
+        QPen pen = line(c, m_dense ? 1.0 : width);
+        if (!dashes.isEmpty()) pen.setDashPattern(dashes);
+        graph->setPen(pen);
         graph->setAntialiased(!m_dense);
     };
     colour(m_output, m_theme.setA);
     colour(m_capacitor, m_theme.setA);
-    colour(m_secondOutput, m_theme.setB);
-    colour(m_secondCapacitor, m_theme.setB);
+    for (QCPGraph* graph : {m_secondOutput, m_secondCapacitor})
+        colour(graph, m_theme.setB, curveWidth, dashesOf(0, true));
     const QColor echoColour = m_theme.echo(m_echoOfSecond ? m_theme.setB : m_theme.setA);
     colour(m_echoOutput, echoColour);
     colour(m_echoCapacitor, echoColour);
@@ -154,9 +216,11 @@ void StripPlot::paintGraphs() {
         level->setPen(line(second ? m_theme.setB : m_theme.level, m_use == Use::page ? levelWidth : 1.0));
         level->setAntialiased(false); // level as they are, they would blur over two rows of pixels
     }
-    for (std::size_t k = 0; k < m_lampGraphs.size(); ++k) colour(m_lampGraphs[k], m_lampColours[k]);
+    for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)
+        colour(m_lampGraphs[k], m_lampColours[k], curveWidth, dashesOf(static_cast<int>(k), false));
     for (std::size_t k = 0; k < m_secondLampGraphs.size(); ++k)
-        colour(m_secondLampGraphs[k], m_secondColours[k], secondLampWidth);
+        colour(m_secondLampGraphs[k], m_secondColours[k], m_style.greys ? curveWidth : secondLampWidth,
+               dashesOf(static_cast<int>(k), true));
     const std::vector<QColor>& twins = m_echoOfSecond ? m_secondColours : m_lampColours;
     for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k) {
         const int twin = m_echo.lamps[k].twin;
@@ -237,10 +301,15 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
         paintGraphs();
     }
     m_echo = echo;
+    if (m_use == Use::page)
+        for (int k = 0; k < graphCount(); ++k)
+            graph(k)->setVisible(graph(k)->keyAxis()->axisRect()->visible());
     bool newAxes = hasCurves != m_hasCurves;
     m_hasCurves = hasCurves;
+    std::array<Span, stripCount> ranges = picture.ranges;
+    m_band->widen(ranges);
     for (std::size_t s = 0; s < stripCount; ++s) {
-        Span range = picture.ranges[s];
+        Span range = ranges[s];
         // A strip with nothing but zero in it still needs an axis: that of a lamp or a supply.
         if (range.length() <= 0) range.end = s == 2 ? 0.01 : 1.0;
         if (range == m_panels[s].range) continue;
@@ -256,6 +325,15 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
     labelAxes();
 }
 
+void StripPlot::setBand(std::shared_ptr<const study::Band> band) {
+    m_band->setBand(std::move(band));
+    m_groundStale = true;
+}
+
+bool StripPlot::hasBand() const {
+    return m_band->isThere();
+}
+
 void StripPlot::setSecondName(const QString& name, const QString& brief) {
     if (name == m_secondName && brief == m_secondBrief) return;
     m_secondName = name;
@@ -268,7 +346,9 @@ void StripPlot::setVisibleSpan(Span span) {
     m_groundStale = true;
     for (Panel& panel : m_panels) panel.rect->axis(QCPAxis::atBottom)->setRange(span.begin, span.end);
     m_timeTicker->scale = AxisScale::ofTime(std::max(std::abs(span.begin), std::abs(span.end)));
-    m_panels[2].rect->axis(QCPAxis::atBottom)->setLabel(tr("Time (%1)").arg(m_timeTicker->scale.unitText()));
+    m_panels[lastStrip()]
+        .rect->axis(QCPAxis::atBottom)
+        ->setLabel(tr("Time (%1)").arg(m_timeTicker->scale.unitText()));
 }
 
 void StripPlot::setMessage(const QString& text) {
@@ -301,10 +381,10 @@ std::array<int, stripCount> StripPlot::stripHeights() const {
 }
 
 double StripPlot::timeAt(double x_px) const {
-    return m_panels[0].rect->axis(QCPAxis::atBottom)->pixelToCoord(x_px);
+    return m_panels[firstStrip()].rect->axis(QCPAxis::atBottom)->pixelToCoord(x_px);
 }
 double StripPlot::pixelAt(double time_s) const {
-    return m_panels[0].rect->axis(QCPAxis::atBottom)->coordToPixel(time_s);
+    return m_panels[firstStrip()].rect->axis(QCPAxis::atBottom)->coordToPixel(time_s);
 }
 double StripPlot::valuePixel(Strip strip, double value) const {
     return m_panels[static_cast<std::size_t>(strip)].rect->axis(QCPAxis::atLeft)->coordToPixel(value);
@@ -421,13 +501,19 @@ void StripPlot::layOut(int height_px) {
     // Rows as high as their captions and labels ask besides an equal share for each strip itself.
     const int caption = captionHeight();
     const int timeAxis = 2 * caption - 8; // more than the ticks below the other strips
-    const double rest = std::max(60, height_px - (headRows() + 2) * caption - timeAxis) / 3.0;
+    const auto count = static_cast<int>(std::ranges::count(m_style.strips, true));
+    const double rest = std::max(20 * count, height_px - (headRows() + count - 1) * caption - timeAxis) /
+                        static_cast<double>(count);
     // In a low strip fewer labels, so that they do not run into each other.
     const double label = 1.5 * QFontMetrics(smallFont()).height();
-    for (const Panel& panel : m_panels)
-        panel.ticker->setTickCount(std::clamp(static_cast<int>(rest / label), 1, 4));
-    plotLayout()->setRowStretchFactors(
-        {rest + headRows() * caption, rest + caption, rest + caption + timeAxis});
+    styleMargins();
+    QList<double> rows;
+    for (std::size_t s = 0; s < stripCount; ++s) {
+        if (!m_style.strips[s]) continue;
+        m_panels[s].ticker->setTickCount(std::clamp(static_cast<int>(rest / label), 1, 4));
+        rows << rest + caption * (s == firstStrip() ? headRows() : 1) + (s == lastStrip() ? timeAxis : 0);
+    }
+    plotLayout()->setRowStretchFactors(rows);
 }
 
 } // namespace blinkwright::widgets

@@ -12,7 +12,9 @@
 #pragma once
 
 #include "core/engine/curves.h"
+#include "core/study/band.h"
 #include "widgets/curves/axis_scale.h"
+#include "widgets/curves/page_style.h"
 #include "widgets/curves/strip_data.h"
 #include "widgets/theme/theme.h"
 
@@ -21,6 +23,7 @@
 
 namespace blinkwright::widgets {
 
+class StripBand;
 class StripCaptions;
 class StripTrace;
 class MomentOverlay;
@@ -33,10 +36,19 @@ class StripPlot : public QCustomPlot {
     explicit StripPlot(QWidget* parent = nullptr, Use use = Use::screen);
 
     void setTheme(const Theme& theme);
+    /// Of a page, before its picture. Its font is the plot's own.
+    void setPageStyle(const PageStyle& style);
+    const PageStyle& pageStyle() const { return m_style; }
+    /// How a curve is dashed on a page of greys; solid else.
+    QVector<qreal> dashesOf(int curve, bool second) const;
     /// Draws nothing yet; redraw() does.
     void setPicture(const StripPicture& picture, bool hasCurves);
     /// How the curves that are laid over are called: at length (`Set B`), and after a lamp's name (`B`).
     void setSecondName(const QString& name, const QString& brief);
+    /// The band of simulated boards behind Set A's curves, on their time axis; null takes it away. It is
+    /// drawn, and its room made, with the next picture.
+    void setBand(std::shared_ptr<const study::Band> band);
+    bool hasBand() const;
     void setVisibleSpan(Span span);
     void setMessage(const QString& text);
     /// Lays out what has changed and has it painted: at once, or with the next paint of the window.
@@ -47,6 +59,8 @@ class StripPlot : public QCustomPlot {
 
     Span visibleSpan() const;
     QRect stripRect(Strip strip) const;
+    QRect topStrip() const { return m_panels[firstStrip()].rect->rect(); }   ///< of those that are shown
+    QRect bottomStrip() const { return m_panels[lastStrip()].rect->rect(); } ///< of those that are shown
     std::array<int, stripCount> stripHeights() const;
     double timeAt(double x_px) const;
     double pixelAt(double time_s) const;
@@ -65,6 +79,7 @@ class StripPlot : public QCustomPlot {
     const std::vector<QColor>& secondLampColours() const { return m_secondColours; }
     const std::vector<LampPoints>& secondLamps() const { return m_secondLamps; }
     double valuePixel(Strip strip, double value) const;
+    bool isStripShown(Strip strip) const { return m_style.strips[static_cast<std::size_t>(strip)]; }
     bool hasCurves() const { return m_hasCurves; }
     const QString& message() const { return m_message; }
     bool focusShown() const { return m_focusShown; }
@@ -102,7 +117,12 @@ class StripPlot : public QCustomPlot {
     void paintCurves(QCPPainter& painter);
     void fitPicture(QPixmap& picture) const;
 
+    void styleMargins();
+    std::size_t firstStrip() const;
+    std::size_t lastStrip() const;
+
     Use m_use;
+    PageStyle m_style;
     Theme m_theme;
     std::array<Panel, stripCount> m_panels;
     QSharedPointer<ScaleTicker> m_timeTicker;
@@ -116,6 +136,7 @@ class StripPlot : public QCustomPlot {
     QString m_secondName, m_secondBrief;
     bool m_hasFirst = false;
     bool m_hasSecond = false;
+    StripBand* m_band;
     StripCaptions* m_captions;
     MomentOverlay* m_overlay;
     std::optional<engine::Moment> m_moment;

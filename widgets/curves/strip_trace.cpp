@@ -15,7 +15,8 @@ void StripTrace::paintOn(QCPPainter* painter) {
 }
 
 void StripTrace::drawLinePlot(QCPPainter* painter, const QVector<QPointF>& points) const {
-    if (painter->modes() & (QCPPainter::pmVectorized | QCPPainter::pmNoCaching)) {
+    const bool dashed = painter->pen().style() != Qt::SolidLine; // line by line they would begin anew
+    if (dashed || painter->modes() & (QCPPainter::pmVectorized | QCPPainter::pmNoCaching)) {
         QCPGraph::drawLinePlot(painter, points);
         return;
     }

@@ -20,6 +20,7 @@ QString SpreadFigureView::text(double value) const {
     case Kind::period:
         return secondsText(value);
     case Kind::duty:
+    case Kind::lampLit:
         return shareText(value);
     case Kind::lampMean:
         break;
@@ -35,6 +36,8 @@ double SpreadFigureView::sensitivity(const study::SpreadSensitivity& part) const
         return part.period;
     case Kind::duty:
         return part.duty;
+    case Kind::lampLit:
+        return lamp < part.lits.size() ? part.lits[lamp] : 0;
     case Kind::lampMean:
         break;
     }
@@ -61,8 +64,11 @@ std::vector<SpreadFigureView> spreadFigures(const study::SpreadOutcome& outcome)
     list.push_back({Kind::duty, 0, tr("Duty cycle"), Unit::none, *outcome.duty, outcome.duties});
     for (std::size_t l = 0; l < outcome.lamps.size(); ++l) {
         const study::SpreadLamp& lamp = outcome.lamps[l];
-        list.push_back({Kind::lampMean, l, tr("%1 mean current").arg(QString::fromStdString(lamp.ref)),
-                        Unit::ampere, lamp.mean_A, lamp.values_A});
+        const QString ref = QString::fromStdString(lamp.ref);
+        if (!lamp.lits.empty())
+            list.push_back({Kind::lampLit, l, tr("%1 lit share").arg(ref), Unit::none, lamp.lit, lamp.lits});
+        list.push_back(
+            {Kind::lampMean, l, tr("%1 mean current").arg(ref), Unit::ampere, lamp.mean_A, lamp.values_A});
     }
     return list;
 }

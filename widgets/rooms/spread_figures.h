@@ -12,7 +12,7 @@
 namespace blinkwright::widgets {
 
 struct SpreadFigureView {
-    enum class Kind { rate, period, duty, lampMean };
+    enum class Kind { rate, period, duty, lampLit, lampMean };
     Kind kind = Kind::rate;
     std::size_t lamp = 0;
     QString name; ///< `Flash rate`
@@ -20,7 +20,7 @@ struct SpreadFigureView {
     study::SpreadFigure statistics;
     std::vector<double> values; ///< board by board
     QString text(double value) const;
-    bool isShare() const { return kind == Kind::duty; }
+    bool isShare() const { return kind == Kind::duty || kind == Kind::lampLit; }
     /// Relative change of this figure for that of a part.
     double sensitivity(const study::SpreadSensitivity& part) const;
     /// How many boards lie beyond the worst case: none, unless the search failed.

@@ -65,6 +65,33 @@ TEST(Band, HasTheCurrentOfEachLamp) {
     }
 }
 
+TEST(Band, FromPowerOnTheFirstChargeIsTheChargingLawAtItsPercentiles) {
+    // From rest the capacitor charges from 0 V: v = V (1 - e^(-t / ((R1 + R2) C))), up to two thirds of V.
+    const Workbench bench = onlyTheCapacitorVaries();
+    const double supply_V = bench.board().supplies.front().voltage, rc = 78e3 * 1e-5;
+    const double span_s = 3 * rc;
+    const Band b = bandOf(bench, {.boards = 2000, .begin = circuit::Begin::powerOn, .span_s = span_s});
+    ASSERT_EQ(b.blinking, 2000);
+    EXPECT_DOUBLE_EQ(b.time_s.back(), span_s);
+    int compared = 0;
+    for (std::size_t k = 0; k < b.time_s.size(); ++k) {
+        const double t = b.time_s[k];
+        if (t > 0.8 * std::log(3) * rc) break; // the fastest board turns here
+        const auto law = [&](double factor) { return supply_V * (1 - std::exp(-t / (rc * factor))); };
+        EXPECT_NEAR(b.capacitor_V.nominal[k], law(1), 1e-3 * supply_V);
+        EXPECT_NEAR(b.capacitor_V.p5[k], law(1.18), 3e-3 * supply_V);
+        EXPECT_NEAR(b.capacitor_V.p95[k], law(0.82), 3e-3 * supply_V);
+        ++compared;
+    }
+    EXPECT_GT(compared, 30);
+    // The output falls at ln 3 x RC: at ln 3 x 1.18 RC, all but 5 % of the boards have it low.
+    const auto at = [&](double t) {
+        return static_cast<std::size_t>(std::lround(t / span_s * static_cast<double>(b.time_s.size() - 1)));
+    };
+    EXPECT_GT(b.output_V.p95[at(std::log(3) * rc * 1.16)], supply_V / 2);
+    EXPECT_LT(b.output_V.p95[at(std::log(3) * rc * 1.22)], supply_V / 2);
+}
+
 TEST(Band, IsALineWhereNothingVaries) {
     Workbench bench = onlyTheCapacitorVaries();
     bench.set("C1.tolerance=0");

@@ -249,12 +249,12 @@ TEST(Spread, OfACircuitThatDoesNotBlinkSaysWhy) {
 TEST(Spread, ReportsHoldBoardsFiguresAndSensitivities) {
     const SpreadOutcome s = spreadOf(tests::astableWithLamp({}, 470), {.boards = 50});
     const std::string boards = io::spreadBoardsCsv(s), figures = io::spreadFiguresCsv(s);
-    EXPECT_TRUE(boards.starts_with("period [s],rate [Hz],duty,D1 mean [A]\r\n" +
+    EXPECT_TRUE(boards.starts_with("period [s],rate [Hz],duty,D1 mean [A],D1 lit share\r\n" +
                                    units::shortest(s.periods_s[0]) + "," +
                                    units::shortest(1 / s.periods_s[0]) + ","))
         << boards.substr(0, 80);
     EXPECT_EQ(std::ranges::count(boards, '\n'), 51);
-    EXPECT_EQ(std::ranges::count(figures, '\n'), 5); // header, period, rate, duty, one lamp
+    EXPECT_EQ(std::ranges::count(figures, '\n'), 6); // header, period, rate, duty, two of one lamp
     EXPECT_NE(figures.find("\r\nrate [Hz]," + units::shortest(s.rate_Hz->nominal) + ","), std::string::npos);
     const std::string json = io::spreadJson(s);
     EXPECT_NE(json.find("\"sensitivities\""), std::string::npos);

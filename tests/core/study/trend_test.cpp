@@ -91,6 +91,19 @@ TEST(Trend, CellsAreEmptyWhereItDoesNotBlink) {
     EXPECT_NE(csv.find("\r\n1e+08,,,,,,,,,0.00144"), std::string::npos) << csv;
 }
 
+TEST(Trend, OfTwoSetsStandsSideBySideInATable) {
+    const TrendRequest request{.ref = "R2", .key = "resistance", .from = 1e4, .to = 1e5, .points = 2};
+    Workbench other = pair();
+    other.set("R1.resistance=20k");
+    const Trend one = trendOf(pair(), request), two = trendOf(other, request);
+    const std::string csv = io::trendCsv(one, two, "Set B");
+    EXPECT_TRUE(csv.starts_with("R2.resistance,period [s],rate [Hz],")) << csv;
+    EXPECT_NE(csv.find(",textbook rate [Hz],Set B period [s],Set B rate [Hz],"), std::string::npos) << csv;
+    const std::string row = csv.substr(csv.find("\r\n") + 2);
+    EXPECT_TRUE(row.starts_with("10000," + units::shortest(one.points[0].settled->period_s()) + ","));
+    EXPECT_NE(row.find("," + units::shortest(two.points[0].settled->period_s()) + ","), std::string::npos);
+}
+
 TEST(Trend, SinglePointsAreThoseOfTheRange) {
     TrendRequest request{.ref = "R2", .key = "resistance", .from = 1e4, .to = 1e5, .points = 3};
     const Trend t = trendOf(pair(), request);

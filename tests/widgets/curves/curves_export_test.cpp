@@ -8,6 +8,7 @@
 #include <QFile>
 #include <QImage>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QSvgRenderer>
 #include <QTemporaryDir>
 #include <algorithm>
@@ -131,6 +132,79 @@ TEST_F(CurvesExport, SaysWhichFileCouldNotBeWrittenAndSparesWhatIsThere) {
 TEST_F(CurvesExport, ExportsAnEmptyRunAsEmptyStrips) {
     EXPECT_TRUE(exportCurves({}, page, PageFormat::svg, path("a.svg")).ok());
     EXPECT_TRUE(QSvgRenderer(path("a.svg")).isValid());
+}
+
+TEST_F(CurvesExport, HoldsOnlyTheStripsThatAreWishedAndTheTimeAxisUnderTheLast) {
+    CurvesPage some = page;
+    some.style.strips = {false, true, false};
+    ASSERT_TRUE(exportCurves(*curves, some, PageFormat::svg, path("one.svg")));
+    const QString text = QString::fromUtf8(contents(path("one.svg")));
+    EXPECT_TRUE(text.contains("Timing capacitor"));
+    EXPECT_TRUE(text.contains("Time ("));
+    EXPECT_FALSE(text.contains("Output, pin 3"));
+    EXPECT_FALSE(text.contains("Lamp current"));
+    EXPECT_EQ(text.count(QRegularExpression(">0(\\.0)?<")), 2)
+        << "a zero on each of two axes, and no more axes";
+    const QImage one = curvesPicture(*curves, some);
+    QDir().mkpath(QStringLiteral(BLINKWRIGHT_PICTURES));
+    one.save(QStringLiteral(BLINKWRIGHT_PICTURES "/export-one-strip.png"));
+    some.style.strips = {true, false, true};
+    curvesPicture(*curves, some).save(QStringLiteral(BLINKWRIGHT_PICTURES "/export-two-strips.png"));
+}
+
+TEST_F(CurvesExport, GoesWithoutItsLegend) {
+    CurvesPage bare = page;
+    bare.style.legend = false;
+    ASSERT_TRUE(exportCurves(*curves, bare, PageFormat::svg, path("bare.svg")));
+    const QString text = QString::fromUtf8(contents(path("bare.svg")));
+    EXPECT_TRUE(text.contains("Timing capacitor"));
+    EXPECT_FALSE(text.contains("switching levels"));
+}
+
+TEST_F(CurvesExport, InGreysHasNoColourAndDashesSetB) {
+    const auto other = test::formulaCurves({.high_s = 0.3, .pair = true});
+    CurvesPage grey = page;
+    grey.moment_s = 0.3 * curves->time_s.back();
+    grey.style.greys = true;
+    grey.dpi = 150;
+    const PageCurves both{curves.get(), other.get(), "Set B", "B"};
+    const QImage image = curvesPicture(both, grey);
+    for (int y = 0; y < image.height(); y += 2)
+        for (int x = 0; x < image.width(); x += 2) {
+            const QColor c = image.pixelColor(x, y);
+            ASSERT_LT(c.hsvSaturation(), 16) << x << ' ' << y << ' ' << c.name().toStdString();
+        }
+    image.save(QStringLiteral(BLINKWRIGHT_PICTURES "/export-greys.png"));
+    ASSERT_TRUE(exportCurves(both, grey, PageFormat::svg, path("grey.svg")));
+    EXPECT_TRUE(contents(path("grey.svg")).contains("stroke-dasharray"));
+    grey.style.greys = false;
+    ASSERT_TRUE(exportCurves(both, grey, PageFormat::svg, path("colour.svg")));
+    EXPECT_FALSE(contents(path("colour.svg")).contains("stroke-dasharray"));
+}
+
+TEST_F(CurvesExport, ShowsOnlyASpanOfTimeAndTheValuesAtAMoment) {
+    CurvesPage part = page;
+    const double end = curves->time_s.back();
+    part.span = Span{0.5 * end, 0.75 * end};
+    part.moment_s = 0.6 * end;
+    ASSERT_TRUE(exportCurves(*curves, part, PageFormat::svg, path("part.svg")));
+    const QString text = QString::fromUtf8(contents(path("part.svg")));
+    const engine::Moment at = engine::momentOf(*curves, 0.6 * end);
+    EXPECT_TRUE(text.contains(QString::number(at.capacitor_V, 'f', 2).left(3))) << at.capacitor_V;
+    ASSERT_TRUE(exportCurves(*curves, page, PageFormat::svg, path("whole.svg")));
+    EXPECT_NE(text, QString::fromUtf8(contents(path("whole.svg"))));
+    curvesPicture(*curves, part).save(QStringLiteral(BLINKWRIGHT_PICTURES "/export-moment.png"));
+}
+
+TEST_F(CurvesExport, TakesTheSizeOfItsFont) {
+    CurvesPage large = page;
+    large.fontPoints = 14;
+    ASSERT_TRUE(exportCurves(*curves, large, PageFormat::svg, path("large.svg")));
+    ASSERT_TRUE(exportCurves(*curves, page, PageFormat::svg, path("usual.svg")));
+    const auto sizes = [&](const char* name) { return QString::fromUtf8(contents(path(name))); };
+    // 9 points are 12 layout pixels of 96 to the inch, 14 points are 19.
+    EXPECT_TRUE(sizes("usual.svg").contains("font-size=\"12\""));
+    EXPECT_TRUE(sizes("large.svg").contains("font-size=\"19\""));
 }
 
 } // namespace
