@@ -12,7 +12,7 @@ Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream
     const Result<Studied> result = studied(arguments);
     if (!result) return result.fault();
     const study::Readings& readings = result.value().study.readings;
-    out << io::readingsJson(readings, result.value().study.eye);
+    out << io::readingsJson(readings, result.value().study.eye, &result.value().circuit);
     return readings.verdict == study::Verdict::blinks ? done : answerIsNo;
 }
 

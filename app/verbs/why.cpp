@@ -1,4 +1,3 @@
-#include "core/study/why.h"
 #include "app/verbs/all.h"
 #include "app/verbs/studying.h"
 #include "core/io/study_reports.h"
@@ -15,7 +14,7 @@ Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream
     const Result<devices::Board> board = boardOf(arguments, file.value());
     if (!board) return board.fault();
     const study::Why why = study::why(board.value(), {});
-    out << io::whyJson(why);
+    out << io::whyJson(why, study::whyMeasured(why, study::measuredReadings(file.value().circuit)));
     return why.interaction ? done : answerIsNo;
 }
 

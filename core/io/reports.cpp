@@ -1,6 +1,7 @@
 #include "core/io/reports.h"
 
 #include "core/base/csv.h"
+#include "core/io/measured_report.h"
 #include "core/io/report_text.h"
 #include "core/units/engineering.h"
 
@@ -47,7 +48,8 @@ Json eyeJson(const study::EyeReading& eye) {
 
 } // namespace
 
-std::string readingsJson(const study::Readings& readings, const std::vector<study::EyeReading>& eye) {
+std::string readingsJson(const study::Readings& readings, const std::vector<study::EyeReading>& eye,
+                         const circuit::Circuit* measuredOn) {
     Json json = {
         {"format", "blinkwright-readings"}, {"version", 1}, {"verdict", std::string(name(readings.verdict))}};
     if (readings.verdict != study::Verdict::blinks || !readings.reasons.empty()) {
@@ -80,6 +82,11 @@ std::string readingsJson(const study::Readings& readings, const std::vector<stud
                                  {"mean_power", number(part.meanPower_W)},
                                  {"peak_current", number(part.peakCurrent_A)},
                                  {"peak_voltage", number(part.peakVoltage_V)}});
+    }
+    if (measuredOn) {
+        const study::MeasuredReadings measured = study::measuredReadings(*measuredOn);
+        if (!measured.empty() || !measured.parts.empty())
+            json["measured"] = measuredJson(measured, *measuredOn);
     }
     if (readings.overRun) json["over"] = "run";
     json["run"] = {{"accuracy", number(readings.run.accuracy)},

@@ -12,7 +12,10 @@ namespace blinkwright::io {
 
 /// Format "blinkwright-readings", version 1; values that do not exist are null, never 0.
 /// @param eye what the eye makes of the lamps, by study::eyeOf()
-std::string readingsJson(const study::Readings& readings, const std::vector<study::EyeReading>& eye = {});
+/// @param measuredOn the circuit, for the key `measured`, which is there where measurements in use say
+/// something
+std::string readingsJson(const study::Readings& readings, const std::vector<study::EyeReading>& eye = {},
+                         const circuit::Circuit* measuredOn = nullptr);
 /// Format "blinkwright-findings", version 1.
 std::string findingsJson(const std::vector<study::Finding>& findings);
 /// RFC 4180, decimal point: `time [s],output [V],capacitor [V],D1 current [A]`; CRLF line ends.

@@ -1,6 +1,7 @@
 #include "core/io/study_reports.h"
 
 #include "core/base/csv.h"
+#include "core/io/measured_report.h"
 #include "core/io/report_text.h"
 #include "core/units/engineering.h"
 
@@ -108,7 +109,7 @@ Json choiceJson(const study::Wish& wish, const study::Choice& choice) {
 
 } // namespace
 
-std::string whyJson(const study::Why& why) {
+std::string whyJson(const study::Why& why, const study::WhyMeasured& measured) {
     Json json = reportHead("blinkwright-why");
     json["textbook"] = endJson(why.textbook);
     json["steps"] = Json::array();
@@ -123,6 +124,12 @@ std::string whyJson(const study::Why& why) {
         addChange(json["interaction"], why.interaction);
     }
     json["simulated"] = endJson(why.simulated);
+    if (!measured.empty()) {
+        json["unexplained"] = {{"period_change", measuredJson(measured.unexplainedPeriod_s)},
+                               {"duty_change", measuredJson(measured.unexplainedDuty)}};
+        json["measured"] = {{"period", measuredJson(measured.period_s)},
+                            {"duty", measuredJson(measured.duty)}};
+    }
     if (!why.reason.empty()) json["reason"] = why.reason;
     return written(json);
 }

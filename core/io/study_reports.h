@@ -3,7 +3,7 @@
 
 #include "core/study/spread.h"
 #include "core/study/trend.h"
-#include "core/study/why.h"
+#include "core/study/unexplained.h"
 #include "core/study/wish.h"
 
 #include <string>
@@ -11,7 +11,9 @@
 namespace blinkwright::io {
 
 /// Format "blinkwright-why", version 1.
-std::string whyJson(const study::Why& why);
+/// @param measured what the board was measured to; where it is there, with the keys `measured` and
+/// `unexplained` (measured minus simulated, with its standard uncertainty)
+std::string whyJson(const study::Why& why, const study::WhyMeasured& measured = {});
 /// Format "blinkwright-spread", version 1.
 std::string spreadJson(const study::SpreadOutcome& spread);
 /// RFC 4180, CRLF, one line for each board that blinks: period, rate, duty cycle, each lamp's mean current.

@@ -1,7 +1,10 @@
 #include "core/study/measured_readings.h"
 
+#include "core/study/beat.h"
+
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numeric>
 
 namespace blinkwright::study {
@@ -19,32 +22,6 @@ double hypot3(double a, double b, double c) {
     return std::sqrt(a * a + b * b + c * c);
 }
 
-/// Straight line through times at equal distances: its slope is the period.
-struct Beat {
-    double period_s = 0;
-    double squares_s2 = 0; ///< of what is left
-    double stretch = 0;    ///< sum of squared distances of the indices from their mean
-    int times = 0;
-};
-Beat beatOf(const std::vector<double>& times) {
-    Beat beat;
-    beat.times = static_cast<int>(times.size());
-    const double n = beat.times, middle = (n - 1) / 2;
-    const double mean = std::accumulate(times.begin(), times.end(), 0.0) / n;
-    double along = 0;
-    for (int k = 0; k < beat.times; ++k) {
-        const double x = k - middle;
-        beat.stretch += x * x;
-        along += x * (times[static_cast<std::size_t>(k)] - mean);
-    }
-    beat.period_s = beat.stretch > 0 ? along / beat.stretch : 0;
-    for (int k = 0; k < beat.times; ++k) {
-        const double off = times[static_cast<std::size_t>(k)] - mean - (k - middle) * beat.period_s;
-        beat.squares_s2 += off * off;
-    }
-    return beat;
-}
-
 /// Mean of differences, with the uncertainty that the scatter of a switching gives it.
 Measured meanOf(const std::vector<double>& values, double switching_s, double relative) {
     const double n = static_cast<double>(values.size());
@@ -55,57 +32,71 @@ Measured meanOf(const std::vector<double>& values, double switching_s, double re
 /// Weighted mean of what is measured several times.
 class Combined {
   public:
-    void add(const Measured& one) { m_all.push_back(one); }
-    std::optional<Measured> value(bool& contradicting) const {
+    /// @param from place of the measurement in the circuit's list
+    void add(const Measured& one, std::size_t from) { m_all.push_back({one, from}); }
+    std::optional<Measured> value(const std::string& figure, std::vector<Clash>& clashes) const {
         if (m_all.empty()) return {};
-        const auto exact = std::ranges::find(m_all, 0.0, &Measured::uncertainty);
-        if (exact != m_all.end()) return *exact;
+        addClash(figure, clashes);
         double weights = 0, sum = 0;
-        for (const Measured& one : m_all) {
+        for (const auto& [one, from] : m_all) {
+            if (one.uncertainty == 0) return one; // exact: the others cannot better it
             const double weight = 1 / (one.uncertainty * one.uncertainty);
             weights += weight;
             sum += weight * one.value;
         }
-        const Measured mean{sum / weights, 1 / std::sqrt(weights)};
-        for (const Measured& a : m_all)
-            for (const Measured& b : m_all)
-                if (std::abs(a.value - b.value) > coverage * std::hypot(a.uncertainty, b.uncertainty))
-                    contradicting = true;
-        return mean;
+        return Measured{sum / weights, 1 / std::sqrt(weights)};
     }
 
   private:
-    std::vector<Measured> m_all;
+    void addClash(const std::string& figure, std::vector<Clash>& clashes) const {
+        double worst = coverage;
+        std::optional<Clash> found;
+        for (std::size_t i = 0; i < m_all.size(); ++i)
+            for (std::size_t j = i + 1; j < m_all.size(); ++j) {
+                const auto& [a, first] = m_all[i];
+                const auto& [b, second] = m_all[j];
+                const double apart = std::abs(a.value - b.value);
+                const double common = std::hypot(a.uncertainty, b.uncertainty);
+                if (apart <= worst * common) continue;
+                if (common > 0) worst = apart / common;
+                found = Clash{figure, first, second};
+                if (common == 0) break;
+            }
+        if (found) clashes.push_back(*found);
+    }
+
+    std::vector<std::pair<Measured, std::size_t>> m_all;
 };
 
 struct Collector {
     const circuit::Circuit& circuit;
-    Combined period, high, low, duty, firstHigh, supply, outputHigh, outputLow;
-    std::vector<std::pair<circuit::PartId, Combined>> lamps;
+    std::size_t at = 0; ///< the measurement that is being read
+    Combined period = {}, high = {}, low = {}, duty = {}, firstHigh = {}, supply = {}, outputHigh = {},
+             outputLow = {};
+    std::map<circuit::PartId, Combined> lamps = {};
+    std::map<std::pair<circuit::PartId, std::string>, Combined> parts = {};
 
     bool isFirst(circuit::PartId part) const {
         const circuit::Part* of = circuit.find(part);
         const auto first = std::ranges::find(circuit.parts(), of->kind, &circuit::Part::kind);
         return first->id == part;
     }
-    static void add(Combined& to, const std::optional<Measured>& value) {
-        if (value) to.add(*value);
+    void add(Combined& to, const std::optional<Measured>& value) const {
+        if (value) to.add(*value, at);
     }
 
     void operator()(const circuit::Count& count) {
-        period.add({count.time_s.value / count.flashes, count.time_s.uncertainty / count.flashes});
+        add(period, Measured{count.time_s.value / count.flashes, count.time_s.uncertainty / count.flashes});
     }
     void operator()(const circuit::MeterReading& reading) {
         using Quantity = circuit::MeterQuantity;
-        if (reading.quantity == Quantity::lampCurrent) {
-            auto lamp = std::ranges::find(lamps, reading.part, &std::pair<circuit::PartId, Combined>::first);
-            if (lamp == lamps.end()) lamp = lamps.insert(lamp, {reading.part, {}});
-            lamp->second.add(reading.value);
-        } else if (isFirst(reading.part)) {
-            if (reading.quantity == Quantity::supplyVoltage) supply.add(reading.value);
-            if (reading.quantity == Quantity::outputHigh) outputHigh.add(reading.value);
-            if (reading.quantity == Quantity::outputLow) outputLow.add(reading.value);
-        }
+        if (reading.quantity == Quantity::lampCurrent) return add(lamps[reading.part], reading.value);
+        if (reading.quantity == Quantity::partValue)
+            return add(parts[{reading.part, reading.key}], reading.value);
+        if (!isFirst(reading.part)) return;
+        if (reading.quantity == Quantity::supplyVoltage) add(supply, reading.value);
+        if (reading.quantity == Quantity::outputHigh) add(outputHigh, reading.value);
+        if (reading.quantity == Quantity::outputLow) add(outputLow, reading.value);
     }
     void operator()(const circuit::Record& record) {
         const RecordFigures figures = figuresOf(record);
@@ -117,6 +108,11 @@ struct Collector {
     }
     void operator()(const circuit::OtherMeasurement&) {}
 };
+
+std::string keyWords(const circuit::Part& part, const std::string& key) {
+    const circuit::KeyInfo* known = circuit::findKey(circuit::info(part.kind), key);
+    return (known ? std::string(known->label) : key) + " of " + part.ref;
+}
 
 } // namespace
 
@@ -173,24 +169,32 @@ bool MeasuredReadings::empty() const {
 }
 
 MeasuredReadings measuredReadings(const circuit::Circuit& circuit) {
-    Collector all{circuit, {}, {}, {}, {}, {}, {}, {}, {}, {}};
-    for (const auto& measurement : circuit.measurements)
-        if (measurement->used) std::visit(all, measurement->what);
+    Collector all{circuit};
+    for (; all.at < circuit.measurements.size(); ++all.at)
+        if (circuit.measurements[all.at]->used) std::visit(all, circuit.measurements[all.at]->what);
     MeasuredReadings m;
-    m.period_s = all.period.value(m.contradicting);
+    const auto value = [&](const Combined& of, const std::string& figure) {
+        return of.value(figure, m.clashes);
+    };
+    m.period_s = value(all.period, "cycle time");
     if (m.period_s)
         m.rate_Hz = Measured{1 / m.period_s->value,
                              m.period_s->uncertainty / (m.period_s->value * m.period_s->value)};
-    m.high_s = all.high.value(m.contradicting);
-    m.low_s = all.low.value(m.contradicting);
-    m.duty = all.duty.value(m.contradicting);
-    m.firstHigh_s = all.firstHigh.value(m.contradicting);
-    m.supply_V = all.supply.value(m.contradicting);
-    m.outputHigh_V = all.outputHigh.value(m.contradicting);
-    m.outputLow_V = all.outputLow.value(m.contradicting);
-    for (const circuit::Part& part : circuit.parts())
-        for (const auto& [id, values] : all.lamps)
-            if (id == part.id) m.lamps.push_back({id, *values.value(m.contradicting)});
+    m.high_s = value(all.high, "pulse width");
+    m.low_s = value(all.low, "space width");
+    m.duty = value(all.duty, "duty cycle");
+    m.firstHigh_s = value(all.firstHigh, "first flash");
+    m.supply_V = value(all.supply, "supply voltage");
+    m.outputHigh_V = value(all.outputHigh, "output high");
+    m.outputLow_V = value(all.outputLow, "output low");
+    for (const circuit::Part& part : circuit.parts()) {
+        if (const auto lamp = all.lamps.find(part.id); lamp != all.lamps.end())
+            m.lamps.push_back({part.id, *value(lamp->second, "current of " + part.ref)});
+        for (const auto& [of, values] : all.parts)
+            if (of.first == part.id)
+                m.parts.push_back({part.id, of.second, *value(values, keyWords(part, of.second))});
+    }
+    m.contradicting = !m.clashes.empty();
     return m;
 }
 

@@ -9,6 +9,7 @@
 #include "core/circuit/circuit.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace blinkwright::study {
@@ -28,13 +29,26 @@ struct MeasuredLamp {
     circuit::Measured current_A; ///< while lit
 };
 
+struct MeasuredPart {
+    circuit::PartId part;
+    std::string key;
+    circuit::Measured value;
+};
+
+/// Two measurements that give one figure differently: further apart than twice their common uncertainty.
+struct Clash {
+    std::string figure;                ///< `cycle time`
+    std::size_t first = 0, second = 0; ///< places in the circuit's list
+};
+
 struct MeasuredReadings {
     std::optional<circuit::Measured> period_s, rate_Hz, high_s, low_s, duty, firstHigh_s;
     std::optional<circuit::Measured> supply_V, outputHigh_V, outputLow_V;
     std::vector<MeasuredLamp> lamps; ///< those that were measured, in file order
-    /// Two values of one figure lie further apart than twice their common uncertainty allows.
-    bool contradicting = false;
-    bool empty() const;
+    std::vector<MeasuredPart> parts; ///< values of parts by themselves, in file order
+    std::vector<Clash> clashes;      ///< the worst pair of each figure that has one
+    bool contradicting = false;      ///< there are such
+    bool empty() const; ///< nothing measured of the running circuit; parts by themselves do not count
 };
 /// Of the measurements that are marked as used. Supply and timer are the first ones.
 MeasuredReadings measuredReadings(const circuit::Circuit& circuit);

@@ -1,6 +1,7 @@
 #include "core/io/reports.h"
 
 #include "core/io/circuit_file.h"
+#include "core/io/study_reports.h"
 #include "core/study/study.h"
 #include "places.h"
 
@@ -190,6 +191,48 @@ TEST(Reports, OfTheMoleLightHoldTogether) {
     EXPECT_EQ(Json::parse(findingsJson(study.value().findings))["findings"].size(),
               study.value().findings.size());
     EXPECT_TRUE(study.value().findings.empty()) << findingsJson(study.value().findings);
+}
+
+TEST(ReadingsJson, MeasurementsInUseAreAddedAndNothingElseMoves) {
+    circuit::Circuit c;
+    (void)c.addPart(circuit::PartKind::resistor, "R1", {{"resistance", 10e3}});
+    const std::string plain = readingsJson(example());
+    EXPECT_EQ(readingsJson(example(), {}, &c), plain);
+    const auto add = [&](auto what, bool used) {
+        c.measurements.push_back(std::make_shared<const circuit::Measurement>(
+            circuit::Measurement{"", used, std::move(what), {}}));
+    };
+    add(circuit::Count{20, {16, 0.2}}, false);
+    EXPECT_EQ(readingsJson(example(), {}, &c), plain);
+    add(circuit::Count{20, {16, 0.2}}, true);
+    add(
+        circuit::MeterReading{
+            circuit::MeterQuantity::partValue, c.findRef("R1")->id, "resistance", {9.9e3, 50}},
+        true);
+    Json json = Json::parse(readingsJson(example(), {}, &c));
+    const Json measured = json["measured"];
+    EXPECT_DOUBLE_EQ(measured["period"]["value"], 0.8);
+    EXPECT_DOUBLE_EQ(measured["period"]["uncertainty"], 0.01);
+    EXPECT_TRUE(measured["duty"].is_null());
+    EXPECT_EQ(measured["parts"][0]["of"], "R1.resistance");
+    EXPECT_EQ(measured["parts"][0]["value"], 9900);
+    json.erase("measured");
+    EXPECT_EQ(json, Json::parse(plain));
+}
+
+TEST(WhyJson, WhatWasMeasuredAndWhatRemainsComeLast) {
+    study::Why why;
+    why.textbook = study::Phase{0.5, 0.4};
+    why.simulated = study::Phase{0.6, 0.4};
+    EXPECT_FALSE(Json::parse(whyJson(why)).contains("measured"));
+    study::MeasuredReadings m;
+    m.period_s = circuit::Measured{1.25, 0.01};
+    const Json json = Json::parse(whyJson(why, study::whyMeasured(why, m)));
+    EXPECT_DOUBLE_EQ(json["measured"]["period"]["value"], 1.25);
+    EXPECT_DOUBLE_EQ(json["unexplained"]["period_change"]["value"], 0.25);
+    EXPECT_DOUBLE_EQ(json["unexplained"]["period_change"]["uncertainty"], 0.01);
+    EXPECT_TRUE(json["measured"]["duty"].is_null());
+    EXPECT_DOUBLE_EQ(json["simulated"]["period"], 1.0);
 }
 
 } // namespace
