@@ -4,6 +4,7 @@
 #include "app/hookup_actions.h"
 #include "app/icons.h"
 #include "app/main_window.h"
+#include "app/measured_panels.h"
 #include "app/pins_actions.h"
 #include "app/ready_actions.h"
 #include "app/second_set.h"
@@ -122,6 +123,7 @@ void MainWindow::makeViewMenu() {
     menu->addSeparator();
     m_setActions->addToViewMenu(menu);
     m_band->addToViewMenu(menu);
+    m_measured->addToViewMenu(menu);
     menu->addSeparator();
 
     auto* begin = new QActionGroup(this);

@@ -3,6 +3,7 @@
 #include "app/export_dialog.h"
 #include "app/exporter.h"
 #include "app/main_window.h"
+#include "app/measured_panels.h"
 #include "app/second_set.h"
 #include "app/set_actions.h"
 #include "widgets/curves/curves_view.h"
@@ -55,6 +56,7 @@ MainWindow::Exported MainWindow::exported(const ExportChoice& choice, ExportedSe
     studies.secondName = m_second->name();
     studies.secondBrief = m_second->brief();
     studies.band = m_band->shown();
+    studies.records = m_measured->records();
 
     using circuit::PartSet;
     out.page = curvesPage(m_document.circuit(), PartSet::A);

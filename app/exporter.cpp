@@ -87,6 +87,7 @@ widgets::PageCurves StudiesToExport::curves() const {
     widgets::PageCurves page{first ? &first->curves : nullptr, second ? &second->curves : nullptr, secondName,
                              secondBrief};
     page.band = band;
+    page.records = records;
     return page;
 }
 

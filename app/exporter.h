@@ -32,6 +32,7 @@ struct StudiesToExport {
     QString secondName = {};                      ///< `Set B`
     QString secondBrief = {};                     ///< `B`
     std::shared_ptr<const study::Band> band = {}; ///< behind the curves of Set A
+    widgets::RecordCurves records = {};           ///< of the real board; pictures only
     widgets::PageCurves curves() const;
     bool empty() const; ///< no curves in it
 };

@@ -3,6 +3,7 @@
 #include "app/band_behind.h"
 #include "app/hookup_actions.h"
 #include "app/hookup_wishes.h"
+#include "app/measured_panels.h"
 #include "app/pane.h"
 #include "app/pins_actions.h"
 #include "app/play_actions.h"
@@ -75,6 +76,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
                                   {[this](const QString& title, const Fault& fault) { tell(title, fault); },
                                    [this](const QString& sentence) { say(sentence); }});
     m_band = new BandBehind(m_document, *m_live, *m_curves, m_settings, this);
+    m_measured = new MeasuredPanels(m_document, *m_live, *m_curves, *m_readings, m_settings, this);
     m_wishes = new HookupWishes(m_document, *m_hookup, this);
     m_hookupActions = new HookupActions(*this, m_document, *m_hookup, *m_wishes);
     m_play = new PlayActions({*this, *m_live, *m_curves, *m_hookup, *m_playStrip}, m_settings);

@@ -34,6 +34,7 @@ enum class ExportedSets;
 struct ExportChoice;
 class HookupActions;
 class HookupWishes;
+class MeasuredPanels;
 class Pane;
 class PinsActions;
 class PlayActions;
@@ -151,6 +152,7 @@ class MainWindow : public QMainWindow {
     LivePanels* m_live = nullptr;
     SecondSet* m_second = nullptr;
     SetActions* m_setActions = nullptr;
+    MeasuredPanels* m_measured = nullptr;
     PlayStrip* m_playStrip = nullptr;
     PlayActions* m_play = nullptr;
     PinsActions* m_pinsActions = nullptr;

@@ -18,6 +18,7 @@ const QString flickerKey = QStringLiteral("play/answered");
 
 const QString secondKey = QStringLiteral("window/set-b");
 const QString bandKey = QStringLiteral("curves/band");
+const QString recordsKey = QStringLiteral("view/measured-records");
 const QString shapesKey = QStringLiteral("hookup/shapes");
 const QString timerKey = QStringLiteral("hookup/timer");
 constexpr char ieeeName[] = "IEEE 315", iecName[] = "IEC 60617", blockName[] = "block",
@@ -115,6 +116,14 @@ bool Settings::bandShown() const {
 
 void Settings::setBandShown(bool on) {
     m_store->setValue(bandKey, on);
+}
+
+bool Settings::measuredRecordsShown() const {
+    return m_store->value(recordsKey, true).toBool();
+}
+
+void Settings::setMeasuredRecordsShown(bool on) {
+    m_store->setValue(recordsKey, on);
 }
 
 QString Settings::lastFolder() const {

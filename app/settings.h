@@ -49,6 +49,10 @@ class Settings {
     bool bandShown() const;
     void setBandShown(bool on);
 
+    /// Whether records of the real board are laid over the curves.
+    bool measuredRecordsShown() const;
+    void setMeasuredRecordsShown(bool on);
+
     /// The folder that file dialogs start in; the user's documents at first.
     QString lastFolder() const;
     void setLastFolder(const QString& folder);

@@ -30,6 +30,8 @@ RoomActions::RoomActions(const Room::House& house)
     add(tr("&Spread…"), tr("Ctrl+Shift+D"), QStringLiteral("spread"), &makeRoom<SpreadRoom>);
     add(tr("&Choose values…"), tr("Ctrl+K"), QStringLiteral("choose"),
         [this](const Room::House& of) { return std::make_unique<ChooseRoom>(of, *m_desk); });
+    add(tr("&Measurements…"), tr("Ctrl+M"), QStringLiteral("measure"),
+        [this](const Room::House& of) { return std::make_unique<MeasureRoom>(of, m_importRecord); });
     QAction* drawer = m_menu->addAction(tr("The &drawer…"));
     drawer->setObjectName(QStringLiteral("drawer"));
     drawer->setShortcut(QKeySequence(tr("Ctrl+Shift+K")));

@@ -4,7 +4,7 @@
 //   menuBar()->addMenu(rooms.menu());
 #pragma once
 
-#include "app/rooms/room.h"
+#include "app/rooms/measure_room.h"
 
 #include <map>
 #include <memory>
@@ -24,6 +24,8 @@ class RoomActions : public QObject {
     /// By the name of its frame: `why`. Opens it.
     Room& open(const QString& name);
     DrawerDesk& drawer() { return *m_desk; }
+    /// How Measurements imports a record; to be set before that room is first opened.
+    void setImportRecord(MeasureRoom::ImportRecord import) { m_importRecord = std::move(import); }
 
   private:
     using Make = std::function<std::unique_ptr<Room>(const Room::House&)>;
@@ -32,6 +34,7 @@ class RoomActions : public QObject {
     Room::House m_house;
     QMenu* m_menu;
     DrawerDesk* m_desk;
+    MeasureRoom::ImportRecord m_importRecord;
     std::map<QString, Make> m_makers;
     std::map<QString, std::unique_ptr<Room>> m_rooms;
 };

@@ -2,7 +2,6 @@
 
 #include "app/whole_file.h"
 #include "core/devices/board.h"
-#include "core/io/study_reports.h"
 #include "widgets/rooms/why_view.h"
 
 #include <QApplication>
@@ -53,8 +52,9 @@ void WhyRoom::ask() {
                     answer(QString::fromStdString(fault.message()), true);
                 };
             auto why = std::make_shared<const study::Why>(study::why(board.value(), {.cancel = &cancel}));
-            return [this, why] {
-                m_view->setWhy(why);
+            const study::WhyMeasured measured = study::whyMeasured(*why, study::measuredReadings(circuit));
+            return [this, why, measured] {
+                m_view->setWhy(why, measured);
                 answer(sentence(*why), !why->simulated);
             };
         });

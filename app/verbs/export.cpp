@@ -1,4 +1,5 @@
 #include "app/exporter.h"
+#include "app/measured_panels.h"
 #include "app/verbs/all.h"
 #include "app/verbs/studying.h"
 
@@ -24,7 +25,9 @@ Result<void> write(const Studied& studied, const QString& path) {
     std::array<char*, 2> argv{name.data(), nullptr};
     int argc = 1;
     const QApplication application(argc, argv.data());
-    return exportStudy(studied.study, curvesPage(studied.circuit, studied.set), path);
+    StudiesToExport studies{.first = &studied.study};
+    studies.records = recordsOver(studied.circuit, studied.study);
+    return exportStudies(studies, curvesPage(studied.circuit, studied.set), path);
 }
 
 Result<ExitCode> run(const Arguments& arguments, std::ostream&, std::ostream& err) {

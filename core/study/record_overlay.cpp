@@ -6,13 +6,16 @@ namespace blinkwright::study {
 
 namespace {
 
-/// The first crossing of the middle of the output's range in one direction.
+/// The first crossing of the middle of the output's range in one direction, from the first switching on: at
+/// power-on the output comes up with the supply, which is no flash's rise.
 std::optional<double> firstCrossing(const engine::Curves& curves, bool rise) {
     const std::vector<double>& output = curves.output_V;
     if (output.size() < 2) return {};
     const auto [least, most] = std::ranges::minmax_element(output);
     const double middle = (*least + *most) / 2;
-    for (std::size_t k = 1; k < output.size(); ++k) {
+    const double from_s = curves.switchings_s.empty() ? curves.time_s.front() : curves.switchings_s.front();
+    const auto first = std::ranges::lower_bound(curves.time_s, from_s) - curves.time_s.begin();
+    for (std::size_t k = std::max<std::size_t>(1, static_cast<std::size_t>(first)); k < output.size(); ++k) {
         const bool before = output[k - 1] > middle, after = output[k] > middle;
         if (before == after || after != rise) continue;
         const double share = (middle - output[k - 1]) / (output[k] - output[k - 1]);

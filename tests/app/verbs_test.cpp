@@ -390,6 +390,30 @@ TEST_F(Verbs, AnUnknownVerbShowsTheUsage) {
     EXPECT_TRUE(a.err.contains("blinkwright readings FILE")) << a.err.toStdString();
 }
 
+TEST_F(Verbs, MeasurementsOfTheFileAreAddedToReadingsAndWhy) {
+    const QString measured = sample("mole-light-measured");
+    EXPECT_FALSE(run({"readings", mole}).json().contains("measured"));
+    EXPECT_FALSE(run({"why", mole}).json().contains("unexplained"));
+    const QJsonObject readings = run({"readings", measured}).json()["measured"].toObject();
+    const double period = readings["period"].toObject()["value"].toDouble();
+    EXPECT_GT(period, 1);
+    EXPECT_GT(readings["period"].toObject()["uncertainty"].toDouble(), 0);
+    const QJsonObject why = run({"why", measured}).json();
+    EXPECT_EQ(why["measured"].toObject()["period"].toObject()["value"].toDouble(), period);
+    EXPECT_NEAR(why["unexplained"].toObject()["period_change"].toObject()["value"].toDouble(),
+                period - why["simulated"].toObject()["period"].toDouble(), 1e-12);
+}
+
+TEST_F(Verbs, ExportedPicturesHoldTheRecordsOfTheFile) {
+    const auto svg = [&](const char* name) {
+        const QString path = inFolder("m.svg");
+        EXPECT_EQ(run({"export", sample(name), path}).code, 0);
+        return bytesOf(path);
+    };
+    EXPECT_TRUE(svg("mole-light-measured").contains("Measured"));
+    EXPECT_FALSE(svg("mole-light").contains("Measured"));
+}
+
 TEST_F(Verbs, EveryVerbHasHelpOnStandardOutput) {
     for (const char* verb : {"readings", "check", "spread", "why", "trend", "export"}) {
         const Answer a = run({verb, "--help"});

@@ -26,6 +26,7 @@ void fill(StripPlot& plot, const PageCurves& curves, const CurvesPage& page, con
     StripSources sources;
     sources.curves = drawn(curves.first);
     sources.second = drawn(curves.second);
+    sources.records = &curves.records;
     std::optional<Span> all;
     for (const engine::Curves* c : {sources.curves, sources.second})
         if (c)

@@ -5,6 +5,7 @@
 #include "core/engine/curves.h"
 #include "core/study/band.h"
 #include "widgets/curves/page_style.h"
+#include "widgets/curves/record_curve.h"
 
 #include <QImage>
 #include <QString>
@@ -38,6 +39,7 @@ struct PageCurves {
     QString secondName = {};                      ///< in the keys
     QString secondBrief = {};                     ///< after a lamp's name
     std::shared_ptr<const study::Band> band = {}; ///< behind the curves of Set A
+    RecordCurves records = {};                    ///< of the real board
 };
 
 enum class PageFormat { png, svg, pdf };

@@ -128,12 +128,15 @@ class CurvesView::Private : public QObject {
         dirty = false;
         const int columns = static_cast<int>(std::max(64, plot->width()) * plot->devicePixelRatioF());
         const auto values = [](const Shared& c) { return c ? c->time_s.size() * (4 + c->lamps.size()) : 0; };
+        std::size_t recorded = 0;
+        for (const RecordCurve& record : records) recorded += 2 * record.record().time_s.size();
         ++serial;
-        const StripSources sources{curves.get(), echo.get(), second.get(), echoOfSecond};
-        if (values(curves) + values(echo) + values(second) <= valuesAtOnce) {
-            const Cut cut{echo, shown, columns, plot->stripHeights()};
-            // While a value is dragged, its echo stays as it is.
-            const StripPicture* before = drawable(echo) && cut == lastCut ? &lastPicture : nullptr;
+        const StripSources sources{curves.get(), echo.get(), second.get(), echoOfSecond, &records};
+        if (values(curves) + values(echo) + values(second) + recorded <= valuesAtOnce) {
+            const Cut cut{echo, shown, columns, plot->stripHeights(), records};
+            // While a value is dragged, its echo and what was measured stay as they are.
+            const bool keeps = drawable(echo) || !records.empty();
+            const StripPicture* before = keeps && cut == lastCut ? &lastPicture : nullptr;
             lastPicture = stripPicture(sources, shown, columns, cut.heights, before);
             lastCut = cut;
             put(lastPicture, shown, atOnce);
@@ -141,8 +144,11 @@ class CurvesView::Private : public QObject {
         }
         QThreadPool::globalInstance()->start([self = QPointer<Private>(this), app = qApp, columns,
                                               span = shown, kept = std::array{curves, echo, second}, sources,
-                                              mine = serial, heights = plot->stripHeights()] {
-            auto picture = std::make_shared<StripPicture>(stripPicture(sources, span, columns, heights));
+                                              laidOver = records, mine = serial,
+                                              heights = plot->stripHeights()] {
+            StripSources all = sources;
+            all.records = &laidOver;
+            auto picture = std::make_shared<StripPicture>(stripPicture(all, span, columns, heights));
             QMetaObject::invokeMethod(app, [self, picture, span, mine] {
                 if (self && self->serial == mine) self->put(*picture, span, true);
             });
@@ -211,6 +217,9 @@ class CurvesView::Private : public QObject {
                             .arg(plot->secondName(), plot->timeText(second->time_s.front()),
                                  plot->timeText(second->time_s.back()),
                                  plot->valueText(Strip::output, peak(second->output_V)));
+            if (!records.empty())
+                text += CurvesView::tr("%n measured record(s) laid over. ", nullptr,
+                                       static_cast<int>(records.size()));
             text +=
                 CurvesView::tr("Arrow keys move the moment line, brackets go from switching to switching, "
                                "plus and minus zoom, F fits.");
@@ -356,6 +365,7 @@ class CurvesView::Private : public QObject {
     CurvesView* q;
     StripPlot* plot;
     Shared curves, echo, second;
+    RecordCurves records;
     bool echoOfSecond = false;
     Span shown{0, 1};
     bool chosen = false;
@@ -366,6 +376,7 @@ class CurvesView::Private : public QObject {
         Span span;
         int columns = 0;
         std::array<int, stripCount> heights{};
+        RecordCurves records;
         bool operator==(const Cut&) const = default;
     };
     Cut lastCut;
@@ -413,6 +424,13 @@ void CurvesView::setBand(std::shared_ptr<const study::Band> band) {
 
 bool CurvesView::hasBand() const {
     return d->plot->hasBand();
+}
+
+void CurvesView::setRecords(RecordCurves records) {
+    if (d->records == records) return;
+    d->records = std::move(records);
+    d->describe();
+    d->soon();
 }
 
 void CurvesView::setMessage(const QString& text) {

@@ -4,6 +4,7 @@
 
 #include "core/engine/curves.h"
 #include "core/study/band.h"
+#include "widgets/curves/record_curve.h"
 #include "widgets/curves/strip_data.h"
 #include "widgets/theme/theme.h"
 
@@ -33,6 +34,9 @@ class CurvesView : public QWidget {
     /// The band of simulated boards behind Set A's curves; null takes it away.
     void setBand(std::shared_ptr<const study::Band> band);
     bool hasBand() const;
+    /// Records of the real board, laid over in the colour of measurements; empty takes them away. The time
+    /// axis stays that of the curves.
+    void setRecords(RecordCurves records);
     void setMessage(const QString& text); ///< shown over empty strips: why there are no curves
 
     double moment_s() const;

@@ -88,6 +88,11 @@ void takeExtremes(const engine::Curves& c, std::array<Extremes, stripCount>& e) 
     for (const engine::LampTrace& lamp : c.lamps) e[2].take(lamp.current_A);
 }
 
+void takeExtremes(const RecordCurve& r, std::array<Extremes, stripCount>& e) {
+    if (const auto* output = r.values(circuit::TraceOf::output)) e[0].take(*output);
+    if (const auto* capacitor = r.values(circuit::TraceOf::capacitor)) e[1].take(*capacitor);
+}
+
 /// Whether two boards switch at levels that a strip shows apart; either may lie anywhere along its run.
 bool levelsDiffer(const engine::Curves& a, const engine::Curves& b, double range) {
     constexpr double visible = 0.01; // of the strip: some two pixels
@@ -98,6 +103,21 @@ bool levelsDiffer(const engine::Curves& a, const engine::Curves& b, double range
         return std::max(std::abs(*lowX - *lowY), std::abs(*highX - *highY)) > visible * range;
     };
     return apart(a.upperLevel_V, b.upperLevel_V) || apart(a.lowerLevel_V, b.lowerLevel_V);
+}
+
+/// Noise is drawn less finely than a curve: what lies within half a pixel of a line is on it.
+constexpr double noisePart = 3;
+
+RecordPoints recordPoints(const RecordCurve& r, Span visible, int columns, std::array<double, 2> tolerance) {
+    const Span own{visible.begin - r.shift_s, visible.end - r.shift_s}; // in the record's own time
+    const auto one = [&](circuit::TraceOf of, double within) {
+        const std::vector<double>* values = r.values(of);
+        if (!values) return StripPoints();
+        StripPoints points = thinned(r.record().time_s, *values, own, columns, noisePart * within);
+        for (QCPGraphData& point : points) point.key += r.shift_s;
+        return points;
+    };
+    return {one(circuit::TraceOf::output, tolerance[0]), one(circuit::TraceOf::capacitor, tolerance[1])};
 }
 
 } // namespace
@@ -157,18 +177,20 @@ double roundedTop(double high) {
 
 StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* echo, Span visible, int columns,
                           std::array<int, stripCount> heights_px, const StripPicture* before) {
-    return stripPicture({curves, echo, nullptr, false}, visible, columns, heights_px, before);
+    return stripPicture({curves, echo, nullptr, false, nullptr}, visible, columns, heights_px, before);
 }
 
 StripPicture stripPicture(const StripSources& sources, Span visible, int columns,
                           std::array<int, stripCount> heights_px, const StripPicture* before) {
-    const auto [curves, echo, second, echoOfSecond] = sources;
+    const auto [curves, echo, second, echoOfSecond, records] = sources;
     StripPicture picture;
     picture.echoOfSecond = echoOfSecond;
     std::array<Extremes, stripCount> extremes;
     if (curves) takeExtremes(*curves, extremes);
     if (echo) takeExtremes(*echo, extremes);
     if (second) takeExtremes(*second, extremes);
+    if (records)
+        for (const RecordCurve& record : *records) takeExtremes(record, extremes);
     std::array<double, stripCount> tolerance{};
     for (std::size_t s = 0; s < stripCount; ++s) {
         picture.ranges[s] = rounded(extremes[s]);
@@ -188,6 +210,11 @@ StripPicture stripPicture(const StripSources& sources, Span visible, int columns
         for (const engine::LampTrace& lamp : c.lamps)
             out.lamps.push_back({lamp.ref, lamp.colour, -1, one(lamp.current_A, 2)});
     };
+    if (records && before && before->ranges == picture.ranges)
+        picture.records = before->records;
+    else if (records)
+        for (const RecordCurve& record : *records)
+            picture.records.push_back(recordPoints(record, visible, columns, {tolerance[0], tolerance[1]}));
     if (curves) cut(*curves, picture.curves, true);
     if (second)
         cut(*second, picture.second, !curves || levelsDiffer(*curves, *second, picture.ranges[1].length()));

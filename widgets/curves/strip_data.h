@@ -7,6 +7,7 @@
 #pragma once
 
 #include "core/engine/curves.h"
+#include "widgets/curves/record_curve.h"
 
 #include <QVector>
 #include <array>
@@ -52,11 +53,16 @@ struct CurvePoints {
     StripPoints output, capacitor, upperLevel, lowerLevel;
     std::vector<LampPoints> lamps;
 };
+/// Of one record; empty where it has no such trace.
+struct RecordPoints {
+    StripPoints output, capacitor;
+};
 struct StripPicture {
     CurvePoints curves;
     CurvePoints second;                  ///< of the set that is laid over; levels only where they differ
     CurvePoints echo;                    ///< levels are left out
     bool echoOfSecond = false;           ///< whose echo it is
+    std::vector<RecordPoints> records;   ///< in the order of the sources
     std::array<Span, stripCount> ranges; ///< rounded, all curves together; begin is 0 or negative
 };
 
@@ -66,11 +72,12 @@ struct StripSources {
     const engine::Curves* echo = nullptr;
     const engine::Curves* second = nullptr; ///< the set that is laid over
     bool echoOfSecond = false;
+    const RecordCurves* records = nullptr; ///< of the real board
 };
 
 /// @param heights_px heights of the strips, for the tolerance.
-/// @param before a picture with the same echo, span, columns and heights, or null: its echo is taken over
-/// (its points shared) where the ranges have stayed, too.
+/// @param before a picture with the same echo, records, span, columns and heights, or null: its echo and its
+/// records are taken over (their points shared) where the ranges have stayed, too.
 StripPicture stripPicture(const StripSources& sources, Span visible, int columns,
                           std::array<int, stripCount> heights_px, const StripPicture* before = nullptr);
 StripPicture stripPicture(const engine::Curves* curves, const engine::Curves* echo, Span visible, int columns,

@@ -50,7 +50,9 @@ void StripCaptions::draw(QCPPainter* painter) {
     painter->setFont(m_plot->smallFont());
     std::vector<Key> sets, lamps; // the sets are named where there are two
     const bool both = m_plot->hasSecond(), greys = m_plot->pageStyle().greys;
-    if (both && m_plot->hasFirst()) sets.push_back({tr("Set A"), theme.setA, 2.5});
+    const auto measured = [this](Strip strip) { return m_plot->hasRecord(strip); };
+    const bool anyMeasured = measured(Strip::output) || measured(Strip::capacitor);
+    if ((both || anyMeasured) && m_plot->hasFirst()) sets.push_back({tr("Set A"), theme.setA, 2.5});
     if (both)
         sets.push_back(
             {m_plot->secondName(), theme.setB, greys ? 1.5 : 2.5, false, m_plot->dashesOf(0, true)});
@@ -68,10 +70,16 @@ void StripCaptions::draw(QCPPainter* painter) {
     const auto title = [this](Strip strip, const QString& what) {
         return m_plot->hasCurves() ? tr("%1 (%2)").arg(what, m_plot->scale(strip).unitText()) : what;
     };
-    std::vector<Key> ofOutput = sets;
+    const auto withMeasured = [&](Strip strip) {
+        std::vector<Key> keys = sets;
+        if (measured(strip)) keys.push_back({tr("Measured"), theme.measured, 1.5});
+        return keys;
+    };
+    std::vector<Key> ofOutput = withMeasured(Strip::output);
     if (m_plot->hasBand() && m_plot->hasFirst())
         ofOutput.push_back({tr("9 of 10 boards"), theme.setA, bandKeyWidth, true});
     drawCaption(painter, Strip::output, title(Strip::output, tr("Output, pin 3")), ofOutput);
+    sets = withMeasured(Strip::capacitor);
     if (m_plot->hasCurves()) sets.push_back({tr("switching levels"), theme.level, 1.0});
     drawCaption(painter, Strip::capacitor, title(Strip::capacitor, tr("Timing capacitor")), sets);
     drawCaption(painter, Strip::lamps,

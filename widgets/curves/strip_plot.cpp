@@ -16,7 +16,10 @@ constexpr double secondLampWidth = 2.5; // told apart by more than its colour, w
 constexpr double levelWidth = 1.1;      // on a page; at 1 the plot takes a hairline, which is lost in print
 constexpr double headroom = 0.05;       // of a strip's range, so that a curve at its end is not cut in half
 constexpr qsizetype densePoints = 2500; // about 3 ms of wide antialiased lines at 1200 by 800
-constexpr int fontPixels = 12;          // text in pixels, so that a page at any resolution is laid out alike
+constexpr double recordWidth = 1.2;
+constexpr qsizetype denseRecord =
+    1200;                      // noise has a point for each column and more: hairlines, drawn in time
+constexpr int fontPixels = 12; // text in pixels, so that a page at any resolution is laid out alike
 constexpr int rightMargin = 16;
 
 QPen line(const QColor& colour, double width) {
@@ -36,6 +39,7 @@ StripPlot::StripPlot(QWidget* parent, Use use)
     addLayer("echo", layer("main"), limBelow);
     addLayer("levels", layer("main"), limBelow);
     addLayer("second", layer("main"), limBelow);
+    addLayer("records", layer("levels"), limBelow);
     addLayer("captions", layer("axes"), limAbove);
     addLayer("moment", layer("captions"), limAbove);
 
@@ -94,6 +98,29 @@ void StripPlot::matchGraphs(std::vector<StripTrace*>& graphs, std::size_t count,
         removeGraph(graphs.back());
         graphs.pop_back();
     }
+}
+
+void StripPlot::setRecords(const std::vector<RecordPoints>& records) {
+    const auto match = [&](std::vector<StripTrace*>& graphs, Strip strip, StripPoints RecordPoints::*points) {
+        while (graphs.size() < records.size()) graphs.push_back(addTrace(strip, "records"));
+        while (graphs.size() > records.size()) {
+            removeGraph(graphs.back());
+            graphs.pop_back();
+        }
+        bool any = false;
+        for (std::size_t k = 0; k < graphs.size(); ++k) {
+            const StripPoints& own = records[k].*points;
+            const bool dense = m_use == Use::screen && own.size() > denseRecord;
+            graphs[k]->data()->set(own, true);
+            graphs[k]->setPen(line(m_theme.measured, dense ? 1.0 : recordWidth));
+            graphs[k]->setAntialiased(!dense);
+            any = any || !own.isEmpty();
+        }
+        bool& has = m_hasRecord[static_cast<std::size_t>(strip)];
+        if (std::exchange(has, any) != any) m_groundStale = true; // the caption's keys
+    };
+    match(m_recordOutputs, Strip::output, &RecordPoints::output);
+    match(m_recordCapacitors, Strip::capacitor, &RecordPoints::capacitor);
 }
 
 QFont StripPlot::smallFont() const {
@@ -208,6 +235,8 @@ void StripPlot::paintGraphs() {
     colour(m_capacitor, m_theme.setA);
     for (QCPGraph* graph : {m_secondOutput, m_secondCapacitor})
         colour(graph, m_theme.setB, curveWidth, dashesOf(0, true));
+    for (const auto& graphs : {m_recordOutputs, m_recordCapacitors})
+        for (QCPGraph* graph : graphs) graph->setPen(line(m_theme.measured, graph->pen().widthF()));
     const QColor echoColour = m_theme.echo(m_echoOfSecond ? m_theme.setB : m_theme.setA);
     colour(m_echoOutput, echoColour);
     colour(m_echoCapacitor, echoColour);
@@ -266,6 +295,7 @@ void StripPlot::setPicture(const StripPicture& picture, bool hasCurves) {
     if (hasFirst != m_hasFirst || hasSecond != m_hasSecond) m_groundStale = true; // the captions' keys
     m_hasFirst = hasFirst;
     m_hasSecond = hasSecond;
+    setRecords(picture.records);
     give(m_secondOutput, second.output);
     give(m_secondCapacitor, second.capacitor);
     give(m_secondUpper, second.upperLevel);
@@ -434,7 +464,7 @@ void StripPlot::paintGround() {
     fitPicture(m_ground);
     m_ground.fill(m_theme.paper);
     QCPPainter painter(&m_ground);
-    constexpr const char* inFront[] = {"levels", "second", "main", "moment"};
+    constexpr const char* inFront[] = {"records", "levels", "second", "main", "moment"};
     for (const char* name : inFront) layer(name)->setVisible(false);
     draw(&painter);
     for (const char* name : inFront) layer(name)->setVisible(true);
@@ -444,6 +474,8 @@ void StripPlot::paintGround() {
 
 void StripPlot::paintCurves(QCPPainter& painter) {
     painter.drawPixmap(0, 0, m_ground);
+    for (const auto* graphs : {&m_recordOutputs, &m_recordCapacitors})
+        for (StripTrace* trace : *graphs) trace->paintOn(&painter);
     for (StripTrace* trace : {m_upper, m_lower}) trace->paintOn(&painter);
     if (m_hasSecond) {
         for (StripTrace* trace : {m_secondUpper, m_secondLower, m_secondOutput, m_secondCapacitor})

@@ -74,6 +74,8 @@ class StripPlot : public QCustomPlot {
     const std::vector<LampPoints>& lamps() const { return m_lamps; }
     bool hasFirst() const { return m_hasFirst; }
     bool hasSecond() const { return m_hasSecond; }
+    /// Whether a record of the real board is laid over a strip.
+    bool hasRecord(Strip strip) const { return m_hasRecord[static_cast<std::size_t>(strip)]; }
     const QString& secondName() const { return m_secondName; }
     const QString& secondBrief() const { return m_secondBrief; }
     const std::vector<QColor>& secondLampColours() const { return m_secondColours; }
@@ -112,6 +114,7 @@ class StripPlot : public QCustomPlot {
     void labelAxes();
     StripTrace* addTrace(Strip strip, const char* layer);
     void matchGraphs(std::vector<StripTrace*>& graphs, std::size_t count, const char* layer);
+    void setRecords(const std::vector<RecordPoints>& records);
     void paintGraphs();
     void paintGround();
     void paintCurves(QCPPainter& painter);
@@ -129,6 +132,7 @@ class StripPlot : public QCustomPlot {
     StripTrace *m_output, *m_capacitor, *m_upper, *m_lower, *m_echoOutput, *m_echoCapacitor;
     StripTrace *m_secondOutput, *m_secondCapacitor, *m_secondUpper, *m_secondLower;
     std::vector<StripTrace*> m_lampGraphs, m_secondLampGraphs, m_echoLampGraphs;
+    std::vector<StripTrace*> m_recordOutputs, m_recordCapacitors;
     std::vector<LampPoints> m_lamps, m_secondLamps; ///< without their points
     CurvePoints m_echo;
     bool m_echoOfSecond = false;
@@ -137,6 +141,7 @@ class StripPlot : public QCustomPlot {
     bool m_hasFirst = false;
     bool m_hasSecond = false;
     StripBand* m_band;
+    std::array<bool, stripCount> m_hasRecord{};
     StripCaptions* m_captions;
     MomentOverlay* m_overlay;
     std::optional<engine::Moment> m_moment;

@@ -55,30 +55,39 @@ auto of(const std::optional<T>& thing, Get get) -> std::optional<double> {
     return thing ? std::optional<double>(get(*thing)) : std::nullopt;
 }
 
-void timerRows(const study::TimerReading& t, const Whys& whys, std::vector<ReadingRow>& rows) {
+void timerRows(const study::TimerReading& t, bool isFirst, const Whys& whys, std::vector<ReadingRow>& rows) {
+    using Figure = study::MeasuredFigure;
+    // What is measured is of the first timer.
+    const auto measuring = [&](Figure figure) {
+        if (isFirst) rows.back().figureOf = figure;
+    };
     std::optional<study::Phase> book;
     if (t.textbook) book = t.textbook->phase;
-    const auto add = [&](const QString& figure, const QString& meaning, FigureText form, auto get) {
+    const auto add = [&](const QString& figure, const QString& meaning, FigureText form, Figure measures,
+                         auto get) {
         rows.push_back(row(figure, meaning, of(book, get), of(t.settled, get), form, whys));
+        measuring(measures);
     };
     using P = const study::Phase&;
-    add(say("Flash rate"), say("Cycles of the output in a second"), rateText,
+    add(say("Flash rate"), say("Cycles of the output in a second"), rateText, Figure::rate,
         [](P p) { return p.rate_Hz(); });
-    add(say("Flashes a minute"), say("Cycles of the output in a minute"), numberText,
+    add(say("Flashes a minute"), say("Cycles of the output in a minute"), numberText, Figure::perMinute,
         [](P p) { return 60 * p.rate_Hz(); });
-    add(say("Cycle time"), say("From one rise of the output to the next"), secondsText,
+    add(say("Cycle time"), say("From one rise of the output to the next"), secondsText, Figure::period,
         [](P p) { return p.period_s(); });
-    add(say("Pulse width (high)"), say("How long the output is high in a cycle"), secondsText,
+    add(say("Pulse width (high)"), say("How long the output is high in a cycle"), secondsText, Figure::high,
         [](P p) { return p.high_s; });
-    add(say("Space width (low)"), say("How long the output is low in a cycle"), secondsText,
+    add(say("Space width (low)"), say("How long the output is low in a cycle"), secondsText, Figure::low,
         [](P p) { return p.low_s; });
-    add(say("Duty cycle"), say("Pulse width over cycle time"), shareText, [](P p) { return p.duty(); });
+    add(say("Duty cycle"), say("Pulse width over cycle time"), shareText, Figure::duty,
+        [](P p) { return p.duty(); });
     std::optional<double> bookFirst;
     if (t.textbook) bookFirst = t.textbook->firstHigh_s;
     Whys first = whys;
     if (first.setA.isEmpty()) first.setA = say("The run does not begin at power-on.");
     rows.push_back(row(say("First flash"), say("How long the output is first high after power-on"), bookFirst,
                        t.firstHigh_s, secondsText, first));
+    measuring(Figure::firstHigh);
 }
 
 /// Flashes a minute, to three digits.
@@ -142,7 +151,7 @@ ReadingTable readingTable(const study::Readings& readings) {
                                 : say("The circuit does not blink.");
     for (const study::TimerReading& t : readings.timers) {
         if (readings.timers.size() > 1) table.rows.push_back(heading(titled("Timer %1", t.ref)));
-        timerRows(t,
+        timerRows(t, &t == readings.timers.data(),
                   {t.textbook ? QString() : say("There is no textbook formula for this wiring."),
                    t.settled ? QString() : stopped},
                   table.rows);
@@ -158,6 +167,7 @@ ReadingTable readingTable(const study::Readings& readings) {
         const auto add = [&](const char* figure, const char* meaning, std::optional<double> value,
                              FigureText form) {
             table.rows.push_back(row(say(figure), say(meaning), {}, value, form, own));
+            table.rows.back().part = lamp.id;
         };
         add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s,
             secondsText);

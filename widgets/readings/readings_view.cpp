@@ -12,12 +12,13 @@
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <map>
 
 namespace blinkwright::widgets {
 
 namespace {
 
-enum Column { figure, textbook, setA, difference, second, against, columnCount };
+enum Column { figure, textbook, setA, difference, second, against, measured, off, columnCount };
 constexpr int nameRoom = 16; ///< beside the longest name of a figure [px]
 
 class ReadingModel : public QAbstractTableModel {
@@ -41,6 +42,10 @@ class ReadingModel : public QAbstractTableModel {
             return row.second;
         case Column::against:
             return row.against;
+        case Column::measured:
+            return row.measured;
+        case Column::off:
+            return row.off;
         default:
             return row.difference;
         }
@@ -69,9 +74,8 @@ class ReadingModel : public QAbstractTableModel {
             }
             return {};
         case Qt::ForegroundRole:
-            if (!first &&
-                ((column != Column::setA && column != Column::second && column != Column::against) ||
-                 !cellOf(row, column).why.isEmpty()))
+            if (!first && (column == Column::textbook || column == Column::difference ||
+                           !cellOf(row, column).why.isEmpty()))
                 return theme.quietInk;
             return theme.ink;
         case Qt::BackgroundRole:
@@ -89,6 +93,11 @@ class ReadingModel : public QAbstractTableModel {
         if (role == Qt::ToolTipRole && section == Column::second) return name;
         if (role == Qt::ToolTipRole && section == Column::against)
             return ReadingsView::tr("%1 minus Set A").arg(name);
+        if (role == Qt::ToolTipRole && section == Column::measured)
+            return ReadingsView::tr("On the real board, with its standard uncertainty");
+        if (role == Qt::ToolTipRole && section == Column::off)
+            return ReadingsView::tr("Measured minus Set A; u is the standard uncertainty of the measurement");
+        if (role == Qt::ForegroundRole && section == Column::measured) return theme.measured;
         if (role == Qt::ForegroundRole && section == Column::setA) return theme.setA;
         if (role == Qt::ForegroundRole && section == Column::second) return theme.setB;
         if (role != Qt::DisplayRole) return {};
@@ -103,6 +112,10 @@ class ReadingModel : public QAbstractTableModel {
             return shortName;
         case against:
             return shortName == name ? differenceName() : ReadingsView::tr("Difference");
+        case Column::measured:
+            return ReadingsView::tr("Measured");
+        case off:
+            return ReadingsView::tr("Measured − A");
         default:
             return ReadingsView::tr("Difference");
         }
@@ -176,10 +189,14 @@ class ReadingsView::Private {
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
         const QFontMetrics metrics = table->fontMetrics();
         wide = metrics.horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
-        for (int c : {Column::textbook, Column::setA, Column::difference, Column::second})
-            table->setColumnWidth(c, wide);
-        table->setColumnWidth(Column::against,
-                              metrics.horizontalAdvance(QStringLiteral("+0.000 percentage points")) + 18);
+        for (int c : {Column::textbook, Column::setA, Column::difference, Column::second}) widths[c] = wide;
+        const auto fit = [&](Column c, const char* text) {
+            widths[c] = metrics.horizontalAdvance(QString::fromUtf8(text)) + 18;
+        };
+        fit(Column::against, "+0.000 percentage points");
+        fit(Column::measured, "0.0000 ± 0.0000 Hz");
+        fit(Column::off, "+00.00 % (00.0 u)");
+        for (const auto& [c, width] : widths) table->setColumnWidth(c, width);
         showColumns();
         table->setAccessibleName(ReadingsView::tr("Readings"));
         auto* layout = new QVBoxLayout(view);
@@ -197,20 +214,28 @@ class ReadingsView::Private {
 
     bool comparing() const { return !model.name.isEmpty(); }
     std::vector<int> columns() const {
-        if (comparing()) return {textbook, setA, second, against};
-        return {textbook, setA, difference};
+        std::vector<int> all{textbook, setA};
+        if (comparing())
+            all.insert(all.end(), {second, against});
+        else
+            all.push_back(difference);
+        if (!measuredFigures.empty()) all.insert(all.end(), {Column::measured, off});
+        return all;
     }
-    /// Where not all find room beside the names of the figures, the textbook's column goes first.
+    /// Where not all find room beside the names of the figures, the textbook's columns go first.
     void showColumns() {
-        const std::vector<int> shown = columns();
-        int need = table->fontMetrics().horizontalAdvance(ReadingsView::tr("Pulse width (high)")) + nameRoom;
-        for (int c : shown) need += table->columnWidth(c) > 0 ? table->columnWidth(c) : wide;
+        std::vector<int> shown = columns();
         // The table itself gets its new size only after the view.
-        const int room = q->width() - table->verticalScrollBar()->sizeHint().width();
-        const bool narrow = comparing() && room < need;
+        int room = q->width() - table->verticalScrollBar()->sizeHint().width() - nameRoom -
+                   table->fontMetrics().horizontalAdvance(ReadingsView::tr("Pulse width (high)"));
+        for (int c : shown) room -= widths.at(c);
+        if (comparing() || !measuredFigures.empty())
+            for (const int c : {textbook, difference}) {
+                if (room >= 0) break;
+                if (std::erase(shown, c) > 0) room += widths.at(c);
+            }
         for (int c = textbook; c < columnCount; ++c)
-            table->setColumnHidden(c, std::find(shown.begin(), shown.end(), c) == shown.end() ||
-                                          (narrow && c == textbook));
+            table->setColumnHidden(c, std::find(shown.begin(), shown.end(), c) == shown.end());
     }
     void show() {
         ReadingTable fresh;
@@ -218,6 +243,7 @@ class ReadingsView::Private {
             fresh = readingTable(*readings);
         else
             fresh.verdict = ReadingsView::tr("No readings yet.");
+        if (readings && !measuredFigures.empty()) addMeasured(fresh, measuredFigures);
         if (comparing() && readings) {
             if (other)
                 compareTables(fresh, readingTable(*other), model.name);
@@ -237,7 +263,9 @@ class ReadingsView::Private {
 
     ReadingsView* q;
     Shared readings, other;
-    int wide = 0; ///< of a column of figures [px]
+    std::vector<study::MeasuredAgainst> measuredFigures;
+    int wide = 0;              ///< of a column of figures [px]
+    std::map<int, int> widths; ///< by column, of figures [px]
     ReadingModel model;
     SteadyLabel* verdict;
     QTableView* table;
@@ -263,6 +291,13 @@ void ReadingsView::setSecond(Shared readings, const QString& name) {
         emit d->model.headerDataChanged(Qt::Horizontal, second, against);
         d->showColumns();
     }
+    d->show();
+}
+
+void ReadingsView::setMeasured(std::vector<study::MeasuredAgainst> measured) {
+    const bool columns = measured.empty() != d->measuredFigures.empty();
+    d->measuredFigures = std::move(measured);
+    if (columns) d->showColumns();
     d->show();
 }
 

@@ -2,6 +2,7 @@
 
 #include "widgets/rooms/why_words.h"
 #include "widgets/text/figure_text.h"
+#include "widgets/text/measured_text.h"
 
 #include <QHeaderView>
 #include <QPainter>
@@ -15,7 +16,7 @@ namespace blinkwright::widgets {
 namespace {
 
 enum Column { nameColumn, bridgeColumn, changeColumn, shareColumn, columns };
-constexpr int rowSize = 30, bridgeLeast = 200, barHeight = 14, edge = 10;
+constexpr int rowSize = 30, bridgeLeast = 200, barHeight = 14, capHeight = 8, edge = 10;
 
 QString pointsText(double share) {
     return QString::number(std::abs(share * 100), 'f', 2);
@@ -44,7 +45,7 @@ class WhyView::Bridge : public QStyledItemDelegate {
                                ? option.palette.color(QPalette::HighlightedText)
                                : q.m_theme.ink;
         if (bar.end) {
-            painter->setPen(QPen(ink, 2));
+            painter->setPen(QPen(ink, bar.measured ? 3 : 2));
             painter->drawLine(QPointF(at(bar.to, cell), middle - barHeight / 2.0),
                               QPointF(at(bar.to, cell), middle + barHeight / 2.0));
         } else {
@@ -52,10 +53,12 @@ class WhyView::Bridge : public QStyledItemDelegate {
                                       QPointF(at(bar.to, cell), middle + barHeight / 2.0))
                                    .normalized();
             // Filled where it adds, hollow where it takes away.
-            painter->setPen(QPen(q.m_theme.accent, 1.5));
-            painter->setBrush(bar.to >= bar.from ? QBrush(q.m_theme.accent) : QBrush(q.m_theme.paper));
+            const QColor colour = bar.measured ? q.m_theme.measured : q.m_theme.accent;
+            painter->setPen(QPen(colour, 1.5));
+            painter->setBrush(bar.to >= bar.from ? QBrush(colour) : QBrush(q.m_theme.paper));
             painter->drawRect(box);
         }
+        if (bar.whisker > 0) drawWhisker(painter, bar, cell);
         // Down to the next row that is drawn, so that the eye can follow the level.
         painter->setPen(QPen(ink, 1, Qt::DotLine));
         if (row + 1 < q.m_bars.size())
@@ -67,12 +70,26 @@ class WhyView::Bridge : public QStyledItemDelegate {
         painter->restore();
     }
 
+    /// On paper around it, so that it is seen over the bar too.
+    void drawWhisker(QPainter* painter, const BridgeBar& bar, const QRectF& cell) const {
+        const double left = at(bar.to - bar.whisker, cell), right = at(bar.to + bar.whisker, cell);
+        const double middle = cell.center().y();
+        const auto draw = [&](const QPen& pen) {
+            painter->setPen(pen);
+            painter->drawLine(QPointF(left, middle), QPointF(right, middle));
+            for (const double x : {left, right})
+                painter->drawLine(QPointF(x, middle - capHeight / 2.0), QPointF(x, middle + capHeight / 2.0));
+        };
+        draw(QPen(q.m_theme.paper, 4, Qt::SolidLine, Qt::SquareCap));
+        draw(QPen(q.m_theme.measured, 1.5));
+    }
+
     void measure() {
         m_low = m_high = q.m_bars.empty() ? 0 : q.m_bars.front().to;
         for (const BridgeBar& bar : q.m_bars) {
             if (!bar.known) continue;
-            m_low = std::min({m_low, bar.from, bar.to});
-            m_high = std::max({m_high, bar.from, bar.to});
+            m_low = std::min({m_low, bar.from, bar.to - bar.whisker});
+            m_high = std::max({m_high, bar.from, bar.to + bar.whisker});
         }
     }
 
@@ -111,8 +128,9 @@ WhyView::WhyView(QWidget* parent)
 
 WhyView::~WhyView() = default;
 
-void WhyView::setWhy(std::shared_ptr<const study::Why> why) {
+void WhyView::setWhy(std::shared_ptr<const study::Why> why, const study::WhyMeasured& measured) {
     m_why = std::move(why);
+    m_measured = measured;
     fill();
 }
 
@@ -147,6 +165,39 @@ void WhyView::addRow(const QString& name, const QString& meaning, const QStringL
     }
 }
 
+double WhyView::figureOf(const study::Phase& phase) const {
+    return m_quantity == Quantity::period ? phase.period_s() : phase.duty();
+}
+
+QString WhyView::textOf(double value) const {
+    return m_quantity == Quantity::period ? secondsText(value) : shareText(value);
+}
+
+QString WhyView::changeText(double value) const {
+    return m_quantity == Quantity::period ? signedText(value, secondsText)
+                                          : tr("%1 points").arg(signedText(value, pointsText));
+}
+
+void WhyView::addMeasured(double book) {
+    const bool ofPeriod = m_quantity == Quantity::period;
+    const auto& unexplained = ofPeriod ? m_measured.unexplainedPeriod_s : m_measured.unexplainedDuty;
+    const auto& measured = ofPeriod ? m_measured.period_s : m_measured.duty;
+    if (!unexplained || !measured) return;
+    const double simulated = measured->value - unexplained->value;
+    const bool uncertain = unexplained->uncertainty > 0;
+    const QString multiples =
+        uncertain ? tr(" (%1)").arg(multiplesText(unexplained->value / unexplained->uncertainty)) : QString();
+    addRow(tr("Unexplained"),
+           tr("Measured minus simulated; the whisker is the standard uncertainty u of the measurement. Parts "
+              "off "
+              "their stated values are a likely reason."),
+           {changeText(unexplained->value) + multiples, offText(book + unexplained->value, book)},
+           {simulated, measured->value, false, true, true, unexplained->uncertainty});
+    addRow(tr("This board, measured"), tr("All measurements in use together"),
+           {measuredText(*measured, ofPeriod ? secondsText : shareText), offText(measured->value, book)},
+           {measured->value, measured->value, true, true, true, 0});
+}
+
 void WhyView::fill() {
     setRowCount(0);
     m_bars.clear();
@@ -156,17 +207,12 @@ void WhyView::fill() {
     setColumnHidden(shareColumn, !ofPeriod);
     if (!m_why || !m_why->textbook) return m_bridge->measure();
 
-    const auto figure = [&](const study::Phase& phase) { return ofPeriod ? phase.period_s() : phase.duty(); };
     const auto change = [&](const study::WhyChange& c) { return ofPeriod ? c.period_s : c.duty; };
-    const auto text = [&](double value) { return ofPeriod ? secondsText(value) : shareText(value); };
-    const auto changeText = [&](double value) {
-        return ofPeriod ? signedText(value, secondsText) : tr("%1 points").arg(signedText(value, pointsText));
-    };
-    const double book = figure(*m_why->textbook);
+    const double book = figureOf(*m_why->textbook);
     const auto shareOf = [&](double value) { return offText(book + value, book); };
 
     double level = book;
-    addRow(tr("Textbook"), tr("By the formula of the two phases"), {text(book), QString()},
+    addRow(tr("Textbook"), tr("By the formula of the two phases"), {textOf(book), QString()},
            {level, level, true, true});
     for (const study::WhyStep& step : m_why->steps) {
         const QString name = causeName(step.imperfection), meaning = causeMeaning(step.imperfection);
@@ -187,8 +233,9 @@ void WhyView::fill() {
     }
     if (m_why->simulated)
         addRow(tr("This board, simulated"), tr("The settled board with all of it"),
-               {text(figure(*m_why->simulated)), shareOf(figure(*m_why->simulated) - book)},
-               {level, figure(*m_why->simulated), true, true});
+               {textOf(figureOf(*m_why->simulated)), shareOf(figureOf(*m_why->simulated) - book)},
+               {level, figureOf(*m_why->simulated), true, true});
+    addMeasured(book);
     m_bridge->measure();
     viewport()->update();
 }

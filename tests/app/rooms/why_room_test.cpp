@@ -97,6 +97,32 @@ TEST_F(WhyRoomTest, TheTableGoesToTheClipboard) {
     EXPECT_EQ(text.count('\n'), room.view().rowCount());
 }
 
+TEST_F(WhyRoomTest, WhereTheBoardWasMeasuredTheBridgeEndsThere) {
+    open("mole-light-measured");
+    WhyRoom& room = whyRoom();
+    const auto& bars = room.view().bars();
+    ASSERT_GE(bars.size(), 4u);
+    for (std::size_t k = 1; k < bars.size(); ++k) EXPECT_NEAR(bars[k].from, bars[k - 1].to, 1e-12) << k;
+    const auto measured = study::measuredReadings(window->document().circuit());
+    const auto& last = bars.back();
+    const auto& unexplained = bars[bars.size() - 2];
+    EXPECT_TRUE(last.end && last.measured && unexplained.measured);
+    EXPECT_NEAR(last.to, measured.period_s->value, 1e-12);
+    EXPECT_EQ(unexplained.whisker, measured.period_s->uncertainty);
+    const auto& timer = window->live().shown()->readings.timers.front();
+    EXPECT_NEAR(unexplained.from, timer.settled->period_s(), 1e-5);
+    const QString text = room.view().asText();
+    EXPECT_TRUE(text.contains("Unexplained\t+") && text.contains("This board, measured\t"));
+    picture(room, "why-measured");
+    room.frame().findChild<QComboBox*>("quantity")->setCurrentIndex(1);
+    EXPECT_NEAR(room.view().bars().back().to, measured.duty->value, 1e-12);
+    picture(room, "why-measured-duty");
+    // Without a measurement in use the bridge ends at the simulation again.
+    ASSERT_TRUE(window->document().apply({circuit::edits::SetMeasurements{{}, ""}}));
+    ASSERT_TRUE(waitFor([&] { return !room.isBusy(); }));
+    EXPECT_FALSE(room.view().bars().back().measured);
+}
+
 TEST_F(WhyRoomTest, EscapeCancelsAndThenCloses) {
     open("mole-light");
     WhyRoom& room = whyRoom();

@@ -32,6 +32,13 @@ TEST(RecordShift, TheFirstRiseFallsOnTheFirstRiseOfTheCurves) {
     EXPECT_NEAR(recordShift(record(false, false, {0.3, 0.8}), curves(), true).value(), 1.2 - 0.8, 1e-12);
 }
 
+TEST(RecordShift, TheOutputComingUpWithTheSupplyIsNoFlash) {
+    engine::Curves c = curves();
+    c.output_V[0] = 0;
+    c.switchings_s = {0.7, 1.2, 1.7};
+    EXPECT_NEAR(recordShift(record(false, true, {0.3, 0.8}), c, true).value(), 1.2 - 0.3, 1e-12);
+}
+
 TEST(RecordShift, SettledCurvesBeginWithARise) {
     EXPECT_NEAR(recordShift(record(false, true, {0.3, 0.8}), curves(), false).value(), -0.3, 1e-12);
     // The first high phase of a record from power-on is longer than the others: the rise after it counts.

@@ -1,0 +1,242 @@
+#include "widgets/measure/measurement_words.h"
+
+#include "widgets/text/measured_text.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::widgets {
+
+using circuit::Count;
+using circuit::Measurement;
+using circuit::MeterQuantity;
+using circuit::MeterReading;
+using circuit::Record;
+using study::MeasuredAgainst;
+using units::Unit;
+using Figure = study::MeasuredFigure;
+
+namespace {
+
+/// From here on, a difference is more than the uncertainty of the measurement accounts for: twice it, a level
+/// of confidence of about 95 per cent (JCGM 100:2008, 6.3.3).
+constexpr double coverage = 2;
+
+QString say(const char* text, int n = -1) {
+    return QCoreApplication::translate("Measurements", text, nullptr, n);
+}
+
+QString capital(QString text) {
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
+QString refOf(const circuit::Circuit& circuit, circuit::PartId id) {
+    const circuit::Part* part = circuit.find(id);
+    return part ? QString::fromStdString(part->ref) : QStringLiteral("?");
+}
+
+QString whatRecorded(const Record& record) {
+    QStringList traces;
+    for (const circuit::Trace& trace : record.traces)
+        traces << (trace.of == circuit::TraceOf::output      ? say("output")
+                   : trace.of == circuit::TraceOf::capacitor ? say("capacitor")
+                                                             : say("another trace"));
+    const int cycles = study::figuresOf(record).cycles;
+    const QString held = say("%1 cycles").arg(cycles);
+    const QString begin = record.fromPowerOn ? say("from power-on") : say("while running");
+    QString text = say("%1: %2, %3").arg(capital(traces.join(say(" and "))), held, begin);
+    if (!record.source.empty()) text += QStringLiteral(" (%1)").arg(QString::fromStdString(record.source));
+    return text;
+}
+
+} // namespace
+
+FigureText formIn(Unit unit) {
+    switch (unit) {
+    case Unit::second:
+        return secondsText;
+    case Unit::hertz:
+        return rateText;
+    case Unit::volt:
+        return textIn<Unit::volt>;
+    case Unit::ampere:
+        return textIn<Unit::ampere>;
+    case Unit::ohm:
+        return textIn<Unit::ohm>;
+    case Unit::farad:
+        return textIn<Unit::farad>;
+    case Unit::watt:
+        return textIn<Unit::watt>;
+    case Unit::coulomb:
+        return textIn<Unit::coulomb>;
+    case Unit::candela:
+        return textIn<Unit::candela>;
+    default:
+        return numberText;
+    }
+}
+
+QString kindText(const Measurement& m) {
+    if (std::holds_alternative<Count>(m.what)) return say("Stopwatch");
+    if (std::holds_alternative<MeterReading>(m.what)) return say("Meter");
+    if (std::holds_alternative<Record>(m.what)) return say("Record");
+    return say("Unknown");
+}
+
+QString quantityName(MeterQuantity quantity) {
+    switch (quantity) {
+    case MeterQuantity::supplyVoltage:
+        return say("Supply voltage");
+    case MeterQuantity::outputHigh:
+        return say("Output while high");
+    case MeterQuantity::outputLow:
+        return say("Output while low");
+    case MeterQuantity::lampCurrent:
+        return say("Lamp current while lit");
+    case MeterQuantity::partValue:
+        break;
+    }
+    return say("Part by itself");
+}
+
+QString keyName(const circuit::Part& part, const std::string& key) {
+    const circuit::KeyInfo* known = circuit::findKey(circuit::info(part.kind), key);
+    const std::string_view words = known ? known->label : std::string_view(key);
+    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
+}
+
+QString whatText(const Measurement& m, const circuit::Circuit& circuit) {
+    if (const auto* count = std::get_if<Count>(&m.what))
+        return count->flashes == 1 ? say("1 flash") : say("%1 flashes").arg(count->flashes);
+    if (const auto* record = std::get_if<Record>(&m.what)) return whatRecorded(*record);
+    const auto* reading = std::get_if<MeterReading>(&m.what);
+    if (!reading) return say("A kind that this version does not know; it is kept as it is");
+    const circuit::Part* part = circuit.find(reading->part);
+    const QString name = reading->quantity == MeterQuantity::partValue && part
+                             ? capital(keyName(*part, reading->key))
+                             : quantityName(reading->quantity);
+    return say("%1 of %2").arg(name, refOf(circuit, reading->part));
+}
+
+QString nameOf(const Measurement& m, const circuit::Circuit& circuit) {
+    if (!m.title.empty()) return QString::fromStdString(m.title);
+    if (std::holds_alternative<Count>(m.what)) return say("%1, %2").arg(kindText(m), whatText(m, circuit));
+    return whatText(m, circuit);
+}
+
+Unit unitOf(const MeterReading& reading, const circuit::Circuit& circuit) {
+    if (reading.quantity == MeterQuantity::lampCurrent) return Unit::ampere;
+    if (reading.quantity != MeterQuantity::partValue) return Unit::volt;
+    const circuit::Part* part = circuit.find(reading.part);
+    const circuit::KeyInfo* key = part ? circuit::findKey(circuit::info(part->kind), reading.key) : nullptr;
+    return key ? key->unit : Unit::none;
+}
+
+std::optional<StatedNumber> statedNumber(const Measurement& m, const circuit::Circuit& circuit) {
+    if (const auto* count = std::get_if<Count>(&m.what))
+        return StatedNumber{count->time_s, Unit::second, true};
+    if (const auto* reading = std::get_if<MeterReading>(&m.what))
+        return StatedNumber{reading->value, unitOf(*reading, circuit), true};
+    if (const auto* record = std::get_if<Record>(&m.what))
+        if (const auto period = study::figuresOf(*record).period_s)
+            return StatedNumber{*period, Unit::second, false};
+    return {};
+}
+
+QString figureName(const MeasuredAgainst& one, const circuit::Circuit& circuit) {
+    switch (one.figure) {
+    case Figure::rate:
+        return say("Flash rate");
+    case Figure::perMinute:
+        return say("Flashes a minute");
+    case Figure::period:
+        return say("Cycle time");
+    case Figure::high:
+        return say("Pulse width (high)");
+    case Figure::low:
+        return say("Space width (low)");
+    case Figure::duty:
+        return say("Duty cycle");
+    case Figure::firstHigh:
+        return say("First flash");
+    case Figure::outputHigh:
+        return quantityName(MeterQuantity::outputHigh);
+    case Figure::outputLow:
+        return quantityName(MeterQuantity::outputLow);
+    case Figure::supplyVoltage:
+        return quantityName(MeterQuantity::supplyVoltage);
+    case Figure::lampCurrent:
+        return say("Current of %1 while lit").arg(refOf(circuit, one.part));
+    case Figure::partValue:
+        break;
+    }
+    const circuit::Part* part = circuit.find(one.part);
+    return part ? say("%1 of %2").arg(capital(keyName(*part, one.key)), refOf(circuit, one.part)) : QString();
+}
+
+FigureText figureForm(const MeasuredAgainst& one, const circuit::Circuit& circuit) {
+    switch (one.figure) {
+    case Figure::rate:
+        return rateText;
+    case Figure::perMinute:
+        return numberText;
+    case Figure::duty:
+        return shareText;
+    case Figure::outputHigh:
+    case Figure::outputLow:
+    case Figure::supplyVoltage:
+        return formIn(Unit::volt);
+    case Figure::lampCurrent:
+        return formIn(Unit::ampere);
+    case Figure::partValue:
+        return formIn(unitOf({MeterQuantity::partValue, one.part, one.key, {}}, circuit));
+    default:
+        return secondsText;
+    }
+}
+
+bool isShare(const MeasuredAgainst& one) {
+    return one.figure == Figure::duty;
+}
+
+QString clashText(const study::MeasuredReadings& readings, const circuit::Circuit& circuit) {
+    QStringList sentences;
+    for (const study::Clash& clash : readings.clashes) {
+        const auto name = [&](std::size_t at) { return nameOf(*circuit.measurements.at(at), circuit); };
+        sentences
+            << say("“%1” and “%2” contradict each other in the %3: they are further apart than twice their "
+                   "common uncertainty. Look at both again, or take one out of use.")
+                   .arg(name(clash.first), name(clash.second), QString::fromStdString(clash.figure));
+    }
+    return sentences.join(u'\n');
+}
+
+QString agreementText(const std::vector<MeasuredAgainst>& figures, const circuit::Circuit& circuit) {
+    QStringList off;
+    int compared = 0;
+    for (const MeasuredAgainst& one : figures) {
+        // The rate is the cycle time once more.
+        if (one.figure == Figure::rate || one.figure == Figure::perMinute) continue;
+        const auto multiples = one.multiples();
+        if (!multiples) continue;
+        ++compared;
+        QString name = figureName(one, circuit);
+        if (std::abs(*multiples) <= coverage) continue;
+        // `Cycle time` within a sentence, `Resistance of R1` too.
+        name[0] = name[0].toLower();
+        off << name;
+    }
+    if (compared == 0) return {};
+    if (off.isEmpty())
+        return say(
+            "The board agrees with the simulation: nothing differs by more than twice its uncertainty.");
+    return say("Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far "
+               "the "
+               "known causes go.")
+        .arg(off.join(QStringLiteral(", ")));
+}
+
+} // namespace blinkwright::widgets

@@ -1,0 +1,102 @@
+// What was measured, beside the readings.
+#include "widgets/readings/reading_rows.h"
+#include "widgets/text/measured_text.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::widgets {
+
+namespace {
+
+using study::MeasuredAgainst;
+using Figure = study::MeasuredFigure;
+const QString dash = QStringLiteral("–");
+
+QString say(const char* text) {
+    return QCoreApplication::translate("Readings", text);
+}
+
+/// `+1.25 % (0.6 u)`; of shares in percentage points.
+QString offTextOf(const MeasuredAgainst& one, bool isShare) {
+    const double off = *one.difference();
+    QString text;
+    if (isShare)
+        text = say("%1 points").arg(signedText(off, [](double share) {
+            return QString::number(std::abs(share) * 100, 'f', 2);
+        }));
+    else if (*one.predicted != 0)
+        text = offText(one.measured.value, *one.predicted);
+    if (const auto multiples = one.multiples())
+        text += QStringLiteral(" (%1)").arg(multiplesText(*multiples));
+    return text;
+}
+
+/// The rows that readings do not have by themselves.
+ReadingRow rowFor(const MeasuredAgainst& one) {
+    ReadingRow row;
+    row.figureOf = one.figure;
+    row.part = one.part;
+    row.form = textIn<units::Unit::volt>;
+    switch (one.figure) {
+    case Figure::outputHigh:
+        row.figure = say("Output while high");
+        row.meaning = say("Mean voltage of pin 3 against 0 V while it is high");
+        break;
+    case Figure::outputLow:
+        row.figure = say("Output while low");
+        row.meaning = say("Mean voltage of pin 3 against 0 V while it is low");
+        break;
+    case Figure::supplyVoltage:
+        row.figure = say("Voltage under load");
+        row.meaning = say("Mean voltage at the terminals while the blinker runs");
+        break;
+    default:
+        row.figure = say("Current while lit");
+        row.meaning = say("Mean current in the time that the lamp is lit");
+        row.form = textIn<units::Unit::ampere>;
+    }
+    row.value = one.predicted;
+    row.textbook = row.difference = {dash, say("The textbook formulas speak of times only.")};
+    row.setA = one.predicted ? ReadingCell{row.form(*one.predicted), {}}
+                             : ReadingCell{dash, say("The run gave no figure for this.")};
+    return row;
+}
+
+/// Behind which row a new one of this figure belongs.
+std::size_t placeFor(const ReadingTable& table, const MeasuredAgainst& one) {
+    const auto isBefore = [&](const ReadingRow& row) {
+        if (row.heading) return false;
+        if (one.figure == Figure::lampCurrent) return row.part == one.part;
+        if (one.figure == Figure::supplyVoltage) return true;
+        return row.figureOf && *row.figureOf >= Figure::rate && *row.figureOf <= Figure::outputHigh;
+    };
+    const auto last = std::find_if(table.rows.rbegin(), table.rows.rend(), isBefore);
+    return static_cast<std::size_t>(table.rows.rend() - last);
+}
+
+} // namespace
+
+void addMeasured(ReadingTable& table, const std::vector<MeasuredAgainst>& measured) {
+    for (ReadingRow& row : table.rows)
+        if (!row.heading) row.measured = row.off = {dash, say("Not measured.")};
+    for (const MeasuredAgainst& one : measured) {
+        if (one.figure == Figure::partValue) continue; // of a part by itself: no figure of the run
+        auto row = std::find_if(table.rows.begin(), table.rows.end(), [&](const ReadingRow& r) {
+            return r.figureOf == one.figure && (one.figure != Figure::lampCurrent || r.part == one.part);
+        });
+        if (row == table.rows.end()) {
+            const bool hasPlace = one.figure == Figure::lampCurrent || one.figure >= Figure::outputHigh;
+            if (!hasPlace) continue;
+            row = table.rows.insert(table.rows.begin() + static_cast<std::ptrdiff_t>(placeFor(table, one)),
+                                    rowFor(one));
+        }
+        row->measured = {measuredText(one.measured, row->form), {}};
+        row->off =
+            one.predicted ? ReadingCell{offTextOf(one, row->isShare), {}} : ReadingCell{dash, row->setA.why};
+    }
+}
+
+} // namespace blinkwright::widgets
