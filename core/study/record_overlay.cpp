@@ -14,8 +14,11 @@ std::optional<double> firstCrossing(const engine::Curves& curves, bool rise) {
     const auto [least, most] = std::ranges::minmax_element(output);
     const double middle = (*least + *most) / 2;
     const double from_s = curves.switchings_s.empty() ? curves.time_s.front() : curves.switchings_s.front();
-    const auto first = std::ranges::lower_bound(curves.time_s, from_s) - curves.time_s.begin();
-    for (std::size_t k = std::max<std::size_t>(1, static_cast<std::size_t>(first)); k < output.size(); ++k) {
+    auto first =
+        static_cast<std::size_t>(std::ranges::lower_bound(curves.time_s, from_s) - curves.time_s.begin());
+    // A switching stands twice, before and after: what comes before the first of them is not asked about.
+    if (first < output.size() && curves.time_s[first] == from_s) ++first;
+    for (std::size_t k = std::max<std::size_t>(1, first); k < output.size(); ++k) {
         const bool before = output[k - 1] > middle, after = output[k] > middle;
         if (before == after || after != rise) continue;
         const double share = (middle - output[k - 1]) / (output[k] - output[k - 1]);

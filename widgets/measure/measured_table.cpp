@@ -47,8 +47,9 @@ void MeasuredTable::setFigures(const std::vector<study::MeasuredAgainst>& figure
     const QStringList heads{tr("Figure"),     tr("Measured"),    set,
                             tr("Difference"), tr("In per cent"), tr("In u")};
     setHorizontalHeaderLabels(heads);
-    for (int column = measured; column < columns; ++column)
-        horizontalHeaderItem(column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    for (int column = 0; column < columns; ++column)
+        horizontalHeaderItem(column)->setTextAlignment((column == figure ? Qt::AlignLeft : Qt::AlignRight) |
+                                                       Qt::AlignVCenter);
     horizontalHeaderItem(multiples)->setToolTip(
         tr("How many standard uncertainties u of the measurement the difference is"));
     setRowCount(0);

@@ -114,11 +114,21 @@ QString whatText(const Measurement& m, const circuit::Circuit& circuit) {
     if (const auto* record = std::get_if<Record>(&m.what)) return whatRecorded(*record);
     const auto* reading = std::get_if<MeterReading>(&m.what);
     if (!reading) return say("A kind that this version does not know; it is kept as it is");
+    const QString ref = refOf(circuit, reading->part);
+    switch (reading->quantity) {
+    case MeterQuantity::supplyVoltage:
+        return say("Voltage of %1").arg(ref);
+    case MeterQuantity::outputHigh:
+        return say("Output of %1 while high").arg(ref);
+    case MeterQuantity::outputLow:
+        return say("Output of %1 while low").arg(ref);
+    case MeterQuantity::lampCurrent:
+        return say("Current of %1 while lit").arg(ref);
+    case MeterQuantity::partValue:
+        break;
+    }
     const circuit::Part* part = circuit.find(reading->part);
-    const QString name = reading->quantity == MeterQuantity::partValue && part
-                             ? capital(keyName(*part, reading->key))
-                             : quantityName(reading->quantity);
-    return say("%1 of %2").arg(name, refOf(circuit, reading->part));
+    return part ? say("%1 of %2").arg(capital(keyName(*part, reading->key)), ref) : ref;
 }
 
 QString nameOf(const Measurement& m, const circuit::Circuit& circuit) {

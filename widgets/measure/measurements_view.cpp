@@ -1,8 +1,10 @@
 #include "widgets/measure/measurements_view.h"
 
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
@@ -14,7 +16,7 @@ namespace blinkwright::widgets {
 
 namespace {
 
-constexpr int rowSize = 28, titleWidth = 170;
+constexpr int rowSize = 26, titleWidth = 180, textWidth = 560;
 
 QString emptyText() {
     return MeasurementsView::tr(
@@ -33,8 +35,9 @@ QString emptyText() {
 } // namespace
 
 MeasurementsView::MeasurementsView(QWidget* parent)
-    : QWidget(parent), m_list(new QTableView), m_table(new MeasuredTable), m_empty(new QLabel(emptyText())),
-      m_heading(new QLabel(tr("All together, beside the simulation"))), m_pages(new QStackedWidget) {
+    : QWidget(parent), m_list(new QTableView), m_table(new MeasuredTable), m_ground(new QWidget),
+      m_empty(new QLabel(emptyText())), m_heading(new QLabel(tr("All together, beside the simulation"))),
+      m_pages(new QStackedWidget) {
     m_list->setObjectName(QStringLiteral("measurements"));
     m_list->setAccessibleName(tr("Measurements"));
     m_list->setModel(&m_model);
@@ -63,10 +66,15 @@ MeasurementsView::MeasurementsView(QWidget* parent)
 
     m_empty->setObjectName(QStringLiteral("empty"));
     m_empty->setWordWrap(true);
-    m_empty->setAlignment(Qt::AlignCenter);
-    m_empty->setMargin(24);
+    m_empty->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_empty->setMaximumWidth(textWidth);
     m_empty->setTextFormat(Qt::RichText);
-    m_empty->setAutoFillBackground(true);
+    m_ground->setAutoFillBackground(true);
+    auto* beside = new QHBoxLayout(m_ground);
+    beside->setContentsMargins(24, 24, 24, 24);
+    beside->addStretch(1);
+    beside->addWidget(m_empty, 100);
+    beside->addStretch(1);
     QFont bold = m_heading->font();
     bold.setBold(true);
     m_heading->setFont(bold);
@@ -81,7 +89,7 @@ MeasurementsView::MeasurementsView(QWidget* parent)
     both->addWidget(m_list);
     both->addWidget(lower);
     both->setSizes({200, 260});
-    m_pages->addWidget(m_empty);
+    m_pages->addWidget(m_ground);
     m_pages->addWidget(both);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
@@ -112,7 +120,13 @@ void MeasurementsView::setTheme(const Theme& theme) {
     m_table->setTheme(theme);
     QPalette palette = theme.palette();
     palette.setColor(QPalette::Window, theme.paper);
-    m_empty->setPalette(palette);
+    m_ground->setPalette(palette);
+    // The style draws the frames of check boxes from the window's colour, which the dark paper swallows.
+    palette.setColor(QPalette::Window, theme.quietInk);
+    m_list->setPalette(palette);
+    for (QWidget* part : std::initializer_list<QWidget*>{
+             m_list->horizontalHeader(), m_list->verticalScrollBar(), m_list->horizontalScrollBar()})
+        part->setPalette(theme.palette());
 }
 
 int MeasurementsView::chosen() const {

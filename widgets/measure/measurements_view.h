@@ -49,6 +49,7 @@ class MeasurementsView : public QWidget {
     MeasurementModel m_model;
     QTableView* m_list;
     MeasuredTable* m_table;
+    QWidget* m_ground; ///< under what an empty view says
     QLabel *m_empty, *m_heading;
     QStackedWidget* m_pages;
 };

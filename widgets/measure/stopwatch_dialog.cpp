@@ -30,8 +30,8 @@ Result<double> seconds(const QString& text, bool mayBeZero) {
     return read;
 }
 
-QString shortText(double value_s) {
-    return QString::fromStdString(units::formatQuantity(value_s, Unit::second, 6));
+QString shortText(double value_s, int figures) {
+    return QString::fromStdString(units::formatQuantity(value_s, Unit::second, figures));
 }
 
 } // namespace
@@ -132,9 +132,10 @@ class StopwatchDialog::Private {
     void show() {
         showing = true;
         flashes->setValue(count.flashes);
-        time->showText(known ? shortText(count.time_s.value) : QString());
+        time->showText(known ? shortText(count.time_s.value, 6) : QString());
         press->showText(shortText(tapped ? timer->count()->scatter_s.value_or(study::pressUncertainty_s)
-                                         : count.time_s.uncertainty / std::sqrt(2.0)));
+                                         : count.time_s.uncertainty / std::sqrt(2.0),
+                                  3));
         showing = false;
         note->setText(tapped ? tr("From the taps: the scatter of a tap about an even beat gives the time an "
                                   "uncertainty of %1.")

@@ -194,8 +194,8 @@ class ReadingsView::Private {
             widths[c] = metrics.horizontalAdvance(QString::fromUtf8(text)) + 18;
         };
         fit(Column::against, "+0.000 percentage points");
-        fit(Column::measured, "0.0000 ± 0.0000 Hz");
-        fit(Column::off, "+00.00 % (00.0 u)");
+        fit(Column::measured, "000.0 ± 0.0 ms");
+        fit(Column::off, "+0.00 % (0.0 u)");
         for (const auto& [c, width] : widths) table->setColumnWidth(c, width);
         showColumns();
         table->setAccessibleName(ReadingsView::tr("Readings"));
@@ -222,7 +222,8 @@ class ReadingsView::Private {
         if (!measuredFigures.empty()) all.insert(all.end(), {Column::measured, off});
         return all;
     }
-    /// Where not all find room beside the names of the figures, the textbook's columns go first.
+    /// Where not all find room beside the names of the figures, the difference to the textbook goes first,
+    /// then the textbook's figures.
     void showColumns() {
         std::vector<int> shown = columns();
         // The table itself gets its new size only after the view.
@@ -230,12 +231,27 @@ class ReadingsView::Private {
                    table->fontMetrics().horizontalAdvance(ReadingsView::tr("Pulse width (high)"));
         for (int c : shown) room -= widths.at(c);
         if (comparing() || !measuredFigures.empty())
-            for (const int c : {textbook, difference}) {
+            for (const int c : {difference, textbook}) {
                 if (room >= 0) break;
                 if (std::erase(shown, c) > 0) room += widths.at(c);
             }
         for (int c = textbook; c < columnCount; ++c)
             table->setColumnHidden(c, std::find(shown.begin(), shown.end(), c) == shown.end());
+    }
+    /// As wide as the longest that has stood in them: how many figures there are depends on the uncertainty.
+    void fitMeasured(const std::vector<ReadingRow>& rows) {
+        if (measuredFigures.empty()) return;
+        bool wider = false;
+        for (const int c : {int(Column::measured), int(off)})
+            for (const ReadingRow& row : rows) {
+                const QString& text = ReadingModel::cellOf(row, c).text;
+                const int need = table->fontMetrics().horizontalAdvance(text) + 18;
+                if (need <= widths[c]) continue;
+                widths[c] = need;
+                table->setColumnWidth(c, need);
+                wider = true;
+            }
+        if (wider) showColumns();
     }
     void show() {
         ReadingTable fresh;
@@ -250,6 +266,7 @@ class ReadingsView::Private {
             else
                 compareWithNothing(fresh, model.name);
         }
+        fitMeasured(fresh.rows);
         if (verdict->text() != fresh.verdict) {
             verdict->setText(fresh.verdict);
             verdict->label()->setAccessibleName(fresh.verdict);

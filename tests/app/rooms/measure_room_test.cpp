@@ -192,7 +192,7 @@ TEST_F(MeasureRoomTest, AMetersAccuracyBecomesAStandardUncertainty) {
     EXPECT_EQ(reading.part, window->document().circuit().findRef("BT1")->id);
     // ± (0.5 % of 5.93 V + 2 x 10 mV) over sqrt(3)
     EXPECT_NEAR(reading.value.uncertainty, 0.04965 / std::sqrt(3.0), 1e-12);
-    EXPECT_EQ(undoText(), "Add measurement “Supply voltage of BT1”");
+    EXPECT_EQ(undoText(), "Add measurement “Voltage of BT1”");
 }
 
 TEST_F(MeasureRoomTest, APartByItselfHasTheUnitAndTheAccuracyOfItsKind) {

@@ -117,6 +117,14 @@ TEST_F(WhyRoomTest, WhereTheBoardWasMeasuredTheBridgeEndsThere) {
     room.frame().findChild<QComboBox*>("quantity")->setCurrentIndex(1);
     EXPECT_NEAR(room.view().bars().back().to, measured.duty->value, 1e-12);
     picture(room, "why-measured-duty");
+    // By stopwatch alone: the whisker is as wide as its uncertainty.
+    circuit::Measurements counts = window->document().circuit().measurements;
+    counts.resize(1);
+    ASSERT_TRUE(window->document().apply({circuit::edits::SetMeasurements{counts, ""}}));
+    ASSERT_TRUE(waitFor([&] { return !room.isBusy(); }));
+    room.frame().findChild<QComboBox*>("quantity")->setCurrentIndex(0);
+    EXPECT_NEAR(room.view().bars()[room.view().bars().size() - 2].whisker, 0.21 / 20, 1e-12);
+    picture(room, "why-measured-by-stopwatch");
     // Without a measurement in use the bridge ends at the simulation again.
     ASSERT_TRUE(window->document().apply({circuit::edits::SetMeasurements{{}, ""}}));
     ASSERT_TRUE(waitFor([&] { return !room.isBusy(); }));
