@@ -1,5 +1,6 @@
 #include "app/ready_actions.h"
 
+#include "app/page_file.h"
 #include "app/ready_answers.h"
 #include "app/whole_file.h"
 #include "core/study/wiring_list.h"
@@ -15,7 +16,6 @@
 #include <QMenu>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QTemporaryDir>
 
 namespace blinkwright::app {
 
@@ -105,19 +105,9 @@ Result<void> ReadyActions::exportParts(const QString& path) const {
 }
 
 Result<void> ReadyActions::exportPage(const QString& path) const {
-    // Drawn into a folder of its own first: a page that fails half way must not take the place of an older
-    // one.
-    QTemporaryDir folder;
-    if (!folder.isValid()) return notWritten(path, folder.errorString());
-    QFile draft(folder.filePath(QStringLiteral("page.pdf")));
-    {
-        QPrinter printer(QPrinter::HighResolution);
-        printer.setOutputFormat(QPrinter::PdfFormat);
-        printer.setOutputFileName(draft.fileName());
+    return writePage(path, [this](QPrinter& printer) {
         widgets::printBuildPage(printer, m_document.circuit(), m_shownSet);
-    }
-    if (!draft.open(QIODevice::ReadOnly)) return notWritten(path, draft.errorString());
-    return writeWhole(path, draft.readAll());
+    });
 }
 
 void ReadyActions::askFile(const QString& title, const QString& filter, const QString& ending,

@@ -33,6 +33,8 @@ struct Span {
 // Gauss-Lobatto rule with five points on [0, 1]. Abramowitz & Stegun, table 25.6.
 constexpr std::array<double, 5> nodes = {0, 0.17267316464601143, 0.5, 0.82732683535398857, 1};
 constexpr std::array<double, 5> weights = {1.0 / 20, 49.0 / 180, 16.0 / 45, 49.0 / 180, 1.0 / 20};
+/// Where a step that begins with a switching is cut.
+constexpr std::array pieces{1e-4, 1e-2, 1.0};
 
 /// Calls seen(instant, weight) all over a span; the weights add up to 1.
 template <class Seen>
@@ -45,9 +47,15 @@ void over(const Span& span, const Seen& seen) {
     const double whole = span.wave.end_s() - span.wave.begin_s();
     for (std::size_t step = 0; step < span.wave.steps(); ++step) {
         const auto [begin_s, end_s] = span.wave.step(step);
-        for (std::size_t k = 0; k < nodes.size(); ++k) {
-            span.wave.instant({step, nodes[k]}, at);
-            seen(at, weights[k] * (end_s - begin_s) / whole);
+        // A switching starts transients that may be over in a billionth of the step that they are in.
+        const bool hasJumped = step == 0 || span.wave.jumpsBefore(step);
+        for (std::size_t piece = hasJumped ? 0 : pieces.size() - 1; piece < pieces.size(); ++piece) {
+            const double from = piece == 0 || !hasJumped ? 0 : pieces[piece - 1];
+            const double share = pieces[piece] - from;
+            for (std::size_t k = 0; k < nodes.size(); ++k) {
+                span.wave.instant({step, from + share * nodes[k]}, at);
+                seen(at, weights[k] * share * (end_s - begin_s) / whole);
+            }
         }
     }
 }
@@ -71,36 +79,43 @@ class Runner {
                                     .ignorePresses = true,
                                     .cancel = request.cancel} {}
 
-    /// @param unpowered it is known that the timer has no supply: what a meter lets through does not feed it.
-    Span run(const Board& board, bool unpowered = false) const {
-        if (m_request.timerGone || board.timers.empty()) return rest(withoutTimers(board, true), true);
-        if (unpowered || board.supplies.empty() || !isFed(board)) return rest(withoutTimers(board), true);
+    /// @param without what the board does without an instrument. What that lets through does not feed a
+    /// timer.
+    Span run(const Board& board, BoardState without = BoardState::unknown) const {
+        if (m_request.timerGone || board.timers.empty()) return rest(withoutTimers(board, true));
+        if (without == BoardState::unpowered || board.supplies.empty() || !isFed(board))
+            return rest(withoutTimers(board));
+        if (without == BoardState::rest) // most often it rests with it, too
+            if (const auto resting = atRest(board, engine::simulate(board, m_run))) return *resting;
         const engine::Settled settled = engine::settle(board, m_run);
         if (settled.found) {
             Span span{BoardState::blinks, settled.wave, 0, settled.period_s, capacitorsAtRise(settled)};
             engine::Instant at;
             span.wave.instant(span.wave.begin_s(), engine::Side::after, at);
-            return works(at) ? span : rest(withoutTimers(board), true);
+            return works(at) ? span : rest(withoutTimers(board));
         }
         if (cancelled()) return {};
         const engine::Run run = engine::simulate(board, m_run);
         if (run.wave.empty()) return {};
-        if (run.report.reason == engine::StopReason::quiet) {
-            engine::Instant at;
-            run.wave.instant(run.wave.end_s(), engine::Side::before, at);
-            if (!works(at)) return rest(withoutTimers(board), true);
-            return {BoardState::rest, run.wave};
-        }
-        return uneven(run);
+        const auto resting = atRest(board, run);
+        return resting ? *resting : uneven(run);
     }
 
   private:
     bool cancelled() const { return m_request.cancel && m_request.cancel->load(std::memory_order_relaxed); }
 
-    Span rest(const Board& board, bool unpowered) const {
-        const engine::Run run = engine::simulate(board, m_run);
+    std::optional<Span> atRest(const Board& board, const engine::Run& run) const {
+        if (run.wave.empty() || run.report.reason != engine::StopReason::quiet) return std::nullopt;
+        engine::Instant at;
+        run.wave.instant(run.wave.end_s(), engine::Side::before, at);
+        if (!works(at)) return rest(withoutTimers(board));
+        return Span{BoardState::rest, run.wave};
+    }
+
+    Span rest(const Board& timerless) const {
+        const engine::Run run = engine::simulate(timerless, m_run);
         if (run.wave.empty()) return {};
-        return {unpowered ? BoardState::unpowered : BoardState::rest, run.wave};
+        return {BoardState::unpowered, run.wave};
     }
 
     /// The later half of what was run, from rise to rise.
@@ -208,7 +223,7 @@ Behaviour behaviourOf(const BenchBoard& bench, const BehaviourRequest& request) 
             if (!bound || *bound > plainBound_V) {
                 Board loaded = withInstrument(bench.board, place.node, request.instrument);
                 startFrom(loaded, span.capacitor_V);
-                const Span again = runner.run(loaded, span.state == BoardState::unpowered);
+                const Span again = runner.run(loaded, span.state);
                 if (again.state == BoardState::unknown || again.wave.empty()) return behaviour;
                 extent = extentsOf(again, static_cast<std::size_t>(loaded.nodes()))[at];
             }

@@ -83,6 +83,7 @@ class Lister {
                          .part = part.id,
                          .other = other,
                          .pin = pin,
+                         .label = {},
                          .sentence = {},
                          .remedy = {},
                          .places = {}};

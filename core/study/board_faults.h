@@ -34,6 +34,7 @@ struct BoardFault {
     circuit::PartId part, other = {}; ///< the other one of a swap
     int pin = 0;                      ///< left out, or the lower one of two that are bridged; from 0
     double prior = 1;                 ///< how often such a thing happens, against others; see priorOf
+    std::string label;                ///< in a few words: `R2 without contact`
     std::string sentence;             ///< what is wrong
     std::string remedy;               ///< what to do
     std::vector<std::string> places;  ///< designators and terminals: `R2`, `U1:7`

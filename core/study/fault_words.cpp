@@ -30,6 +30,7 @@ FaultWords::FaultWords(const circuit::Circuit& circuit, circuit::PartSet set)
 
 void FaultWords::describe(BoardFault& fault) const {
     if (fault.kind == FaultKind::none) {
+        fault.label = "no fault";
         fault.sentence = "No fault: the board does what its parts and their tolerances allow.";
         fault.remedy = "Compare the readings with the check card; measure the parts that set the rate.";
         return;
@@ -58,6 +59,7 @@ void FaultWords::ofTimer(BoardFault& fault, const Part& part) const {
     const auto pinText = [](int pin) { return std::to_string(pin + 1); };
     switch (fault.kind) {
     case FaultKind::leftOut:
+        fault.label = "pin " + pinText(fault.pin) + " of " + part.ref + " without contact";
         fault.sentence = "Pin " + pinText(fault.pin) + " of " + part.ref +
                          " has no contact: the leg is bent, stands beside its row, or its wire is missing.";
         fault.remedy = first + std::string("Join pin ") + pinText(fault.pin) + " with " +
@@ -65,6 +67,8 @@ void FaultWords::ofTimer(BoardFault& fault, const Part& part) const {
         fault.places = {part.ref + ":" + pinText(fault.pin)};
         return;
     case FaultKind::bridged:
+        fault.label =
+            "pins " + pinText(fault.pin) + " and " + pinText(fault.pin + 1) + " of " + part.ref + " joined";
         fault.sentence = "Pins " + pinText(fault.pin) + " and " + pinText(fault.pin + 1) + " of " + part.ref +
                          " touch: a strand, solder, or a wire in the wrong row.";
         fault.remedy = first + std::string("Part the two pins. Pin ") + pinText(fault.pin) + " belongs to " +
@@ -73,12 +77,14 @@ void FaultWords::ofTimer(BoardFault& fault, const Part& part) const {
         fault.places = {part.ref + ":" + pinText(fault.pin), part.ref + ":" + pinText(fault.pin + 1)};
         return;
     case FaultKind::turned:
+        fault.label = part.ref + " turned by half";
         fault.sentence = part.ref + " is turned by half: its pin 1 stands where pin 5 belongs.";
         fault.remedy =
             first + std::string("Turn it so that the notch is up and pin 1 at the top left; it may "
                                 "have been damaged.");
         return;
     default:
+        fault.label = part.ref + " dead or missing";
         fault.sentence = part.ref + " is dead, or not in its place.";
         fault.remedy = first + std::string("Try another timer in its place.");
         return;
@@ -88,14 +94,17 @@ void FaultWords::ofTimer(BoardFault& fault, const Part& part) const {
 void FaultWords::ofSupply(BoardFault& fault, const Part& part) const {
     switch (fault.kind) {
     case FaultKind::open:
+        fault.label = part.ref + " not joined";
         fault.sentence = part.ref + " is not joined: its clip or one of its wires has no contact.";
         fault.remedy = "Look at clip, holder and the wires to both rails. " + belongs(part.id);
         return;
     case FaultKind::exhausted:
+        fault.label = part.ref + " at its end";
         fault.sentence = part.ref + " is at its end: low voltage, and lower still under load.";
         fault.remedy = "Measure its voltage while the circuit runs; put in a fresh one.";
         return;
     case FaultKind::turned:
+        fault.label = part.ref + " the wrong way round";
         fault.sentence = part.ref + " is the wrong way round.";
         fault.remedy =
             "Take it off at once. Timer and polarised capacitors may be damaged: replace what gets "
@@ -103,6 +112,7 @@ void FaultWords::ofSupply(BoardFault& fault, const Part& part) const {
             belongs(part.id);
         return;
     default:
+        fault.label = "rails of " + part.ref + " joined";
         fault.sentence = "The two rails of " + part.ref + " are joined: a short.";
         fault.remedy = "Take it off at once, a shorted battery can burn you. Look for a wire or a part from "
                        "rail to rail.";
@@ -124,18 +134,21 @@ void FaultWords::ofPart(BoardFault& fault, const Part& part) const {
     fault.remedy = first + belongs(part.id);
     switch (fault.kind) {
     case FaultKind::open:
+        fault.label = part.ref + (part.kind == PartKind::toggle ? " stays open" : " without contact");
         fault.sentence = part.kind == PartKind::toggle ? part.ref + " does not close."
                          : part.kind == PartKind::lamp
                              ? part.ref + " has no contact, or is a lamp that has failed."
                              : part.ref + " is missing, or one of its legs has no contact.";
         return;
     case FaultKind::shorted:
+        fault.label = part.ref + (part.kind == PartKind::toggle ? " stays closed" : " bridged");
         fault.sentence = part.kind == PartKind::toggle
                              ? part.ref + " does not open."
                              : part.ref + " is bridged: its legs touch, stand in one "
                                           "row, or it has a short inside.";
         return;
     case FaultKind::turned:
+        fault.label = part.ref + " the wrong way round";
         if (part.kind == PartKind::capacitor) {
             fault.sentence = part.ref + " is the wrong way round: its minus stands where plus belongs.";
             fault.remedy =
@@ -149,6 +162,7 @@ void FaultWords::ofPart(BoardFault& fault, const Part& part) const {
     case FaultKind::swapped: {
         const Part& other = *m_circuit.find(fault.other);
         fault.places.push_back(other.ref);
+        fault.label = part.ref + " and " + other.ref + " swapped";
         fault.sentence = part.ref + " and " + other.ref + " are in each other's place (" +
                          stepWords(m_circuit, m_set, part) + " and " + stepWords(m_circuit, m_set, other) +
                          ").";
@@ -157,9 +171,12 @@ void FaultWords::ofPart(BoardFault& fault, const Part& part) const {
     }
     case FaultKind::decadeUp:
     case FaultKind::decadeDown:
+        fault.label =
+            part.ref + (fault.kind == FaultKind::decadeUp ? " ten times too large" : " ten times too small");
         fault.sentence = decadeSentence(part, fault.kind == FaultKind::decadeUp ? 10 : 0.1);
         return;
     case FaultKind::leftOut:
+        fault.label = "wiper of " + part.ref + " without contact";
         fault.sentence = "The wiper of " + part.ref + " has no contact.";
         fault.places = {part.ref + ":wiper"};
         return;

@@ -22,6 +22,10 @@ inline constexpr Instrument tenToOneProbe{"probe of 10 MΩ and 12 pF", 10e6, 12e
 
 enum class Quantity { mean, least, most };
 inline constexpr std::array allQuantities{Quantity::mean, Quantity::least, Quantity::most};
+/// `mean`, `least`, `most`.
+constexpr std::string_view name(Quantity quantity) {
+    return quantity == Quantity::mean ? "mean" : quantity == Quantity::least ? "least" : "most";
+}
 
 /// Least, most and mean over one settled period; all three alike where nothing moves. [V] or [A]
 struct Extent {

@@ -20,19 +20,24 @@ double step(double x) {
     return 1 / (1 + std::exp(-std::clamp(x, -40.0, 40.0)));
 }
 
-/// How a lamp looks at the rate of the board.
+/// How a lamp glows at the rate of the board.
 struct Glow {
     double seen_A = 0; ///< the current that its brightness goes by
     bool dark = true, steady = false;
 };
 Glow glowOf(const LampSeen& lamp, const Behaviour& board) {
     const bool fuses = board.period_s > 0 && 1 / board.period_s > 0.5 * fusionRate_Hz;
-    Glow look;
-    look.steady = board.period_s <= 0 || fuses || lamp.ratio > steadyRatio;
-    look.seen_A = look.steady ? lamp.mean_A : lamp.litMean_A;
-    if (!look.steady && lamp.lit <= 0) look.seen_A = lamp.peak_A;
-    look.dark = !(look.seen_A > dark_A);
-    return look;
+    Glow glow;
+    glow.steady = board.period_s <= 0 || fuses || lamp.ratio > steadyRatio;
+    glow.seen_A = glow.steady ? lamp.mean_A : lamp.litMean_A;
+    if (!glow.steady) {
+        // A flash that is over before the eye has added it up looks weak (Blondel and Rey; see eye.h).
+        if (lamp.lit <= 0) glow.seen_A = lamp.peak_A;
+        const double flash_s = lamp.lit > 0 ? lamp.lit * board.period_s : 0.5 * board.period_s;
+        glow.seen_A *= flash_s / (flash_s + blondelRey_s);
+    }
+    glow.dark = !(glow.seen_A > dark_A);
+    return glow;
 }
 
 } // namespace

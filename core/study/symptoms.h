@@ -63,9 +63,9 @@ struct PlaceReading {
 };
 
 struct Observation {
-    std::set<Symptom> symptoms;
-    std::optional<double> rate_Hz;
-    std::vector<PlaceReading> readings;
+    std::set<Symptom> symptoms = {};
+    std::optional<double> rate_Hz = {};
+    std::vector<PlaceReading> readings = {};
     /// Of the meter: relative, of the reading; as makers of simple ones state it (from memory). One step of
     /// the last digit of three comes on top.
     double meterAccuracy = 0.008;

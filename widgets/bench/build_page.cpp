@@ -1,22 +1,15 @@
 #include "widgets/bench/build_page.h"
 
 #include "core/study/wiring_list.h"
+#include "widgets/bench/printed_page.h"
 
 #include <QCoreApplication>
-#include <QFontMetricsF>
-#include <QPageRanges>
-#include <QPainter>
-#include <QPrinter>
-#include <algorithm>
-#include <vector>
+#include <QStringList>
 
 namespace blinkwright::widgets {
 
 namespace {
 
-constexpr double textSize_pt = 10, headSize_pt = 12, titleSize_pt = 15, footSize_pt = 8;
-constexpr double border_mm = 18; ///< from the edge of the paper: room to file the page
-constexpr double gap_mm = 4, footLine_mm = 5, rowGap_mm = 1;
 constexpr int refsARow = 60; ///< of parts that are alike: more begin another row, so that each fits a page
 
 QString tr(const char* text) {
@@ -26,26 +19,13 @@ QString qs(const std::string& text) {
     return QString::fromStdString(text);
 }
 
-/// A text in a column, from a share of the width of the page to another.
-struct Cell {
-    QString text;
-    double from = 0, to = 1;
-    Qt::Alignment side = Qt::AlignLeft;
-};
-/// What stays together on a page.
-struct Row {
-    std::vector<Cell> cells;
-    double size_pt = textSize_pt;
-    bool heads = false; ///< not the last row of a page
-};
-
-void addParts(std::vector<Row>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
-    rows.push_back({{{tr("Parts")}}, headSize_pt, true});
+void addParts(std::vector<PrintedRow>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
+    rows.push_back({{{tr("Parts")}}, PrintedRow::heading_pt, true});
     for (const study::PartsRow& part : study::partsList(circuit, set)) {
         QStringList refs;
         for (const std::string& ref : part.refs) refs << qs(ref);
         for (qsizetype k = 0; k < refs.size(); k += refsARow) {
-            Row row;
+            PrintedRow row;
             if (k == 0)
                 row.cells = {{QStringLiteral("%1 \u00D7").arg(refs.size()), 0, 0.07, Qt::AlignRight},
                              {qs(part.description), 0.09, 0.44},
@@ -58,8 +38,8 @@ void addParts(std::vector<Row>& rows, const circuit::Circuit& circuit, circuit::
     }
 }
 
-void addSteps(std::vector<Row>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
-    rows.push_back({{{tr("Wiring")}}, headSize_pt, true});
+void addSteps(std::vector<PrintedRow>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
+    rows.push_back({{{tr("Wiring")}}, PrintedRow::heading_pt, true});
     int number = 0;
     for (const study::BuildStep& step : study::wiringList(circuit, set))
         rows.push_back({{{QStringLiteral("\u2610"), 0, 0.03},
@@ -67,14 +47,14 @@ void addSteps(std::vector<Row>& rows, const circuit::Circuit& circuit, circuit::
                          {qs(step.text), 0.10, 1}}});
 }
 
-void addCautions(std::vector<Row>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
+void addCautions(std::vector<PrintedRow>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
     const std::vector<std::string> cautions = study::buildCautions(circuit, set);
-    if (!cautions.empty()) rows.push_back({{{tr("Cautions")}}, headSize_pt, true});
+    if (!cautions.empty()) rows.push_back({{{tr("Cautions")}}, PrintedRow::heading_pt, true});
     for (const std::string& caution : cautions) rows.push_back({{{qs(caution)}}});
 }
 
-std::vector<Row> rowsOf(const circuit::Circuit& circuit, circuit::PartSet set) {
-    std::vector<Row> rows{{{{qs(circuit.title)}}, titleSize_pt, true}};
+std::vector<PrintedRow> rowsOf(const circuit::Circuit& circuit, circuit::PartSet set) {
+    std::vector<PrintedRow> rows{{{{qs(circuit.title)}}, PrintedRow::title_pt, true}};
     if (const std::string heading = study::setHeading(circuit, set); !heading.empty())
         rows.push_back({{{qs(heading)}}});
     addParts(rows, circuit, set);
@@ -83,118 +63,10 @@ std::vector<Row> rowsOf(const circuit::Circuit& circuit, circuit::PartSet set) {
     return rows;
 }
 
-QFont fontOf(double size_pt) {
-    QFont font(QStringLiteral("sans-serif"));
-    font.setPointSizeF(size_pt);
-    font.setBold(size_pt > textSize_pt);
-    return font;
-}
-
-/// Where the rows go, and the line below them, in dots from the upper left of what can be printed.
-struct Places {
-    QRectF text, foot;
-    double rowGap = 0;
-};
-Places placesOn(const QPrinter& printer) {
-    const double dots = printer.resolution() / 25.4;
-    const QRectF printable = printer.pageRect(QPrinter::DevicePixel);
-    const double border = border_mm * dots;
-    QRectF text = printer.paperRect(QPrinter::DevicePixel)
-                      .adjusted(border, border, -border, -border)
-                      .intersected(printable)
-                      .translated(-printable.topLeft());
-    // A printer that cannot reach into the border has the line within what it reaches.
-    const double bottom = std::min(text.bottom() + (gap_mm + footLine_mm) * dots, printable.height());
-    const QRectF foot(text.left(), bottom - footLine_mm * dots, text.width(), footLine_mm * dots);
-    text.setBottom(std::min(text.bottom(), foot.top() - gap_mm * dots));
-    return {text, foot, rowGap_mm * dots};
-}
-
-constexpr int flagsOf(Qt::Alignment side) {
-    return static_cast<int>(side | Qt::AlignTop) | Qt::TextWordWrap;
-}
-
-QRectF roomOf(const Cell& cell, const Places& places, double top, double height) {
-    const double width = places.text.width();
-    return {places.text.left() + cell.from * width, top, (cell.to - cell.from) * width, height};
-}
-
-double heightOf(const Row& row, const Places& places, QPaintDevice* on) {
-    const QFontMetricsF metrics(fontOf(row.size_pt), on);
-    double height = 0;
-    for (const Cell& cell : row.cells)
-        height = std::max(
-            height,
-            metrics.boundingRect(roomOf(cell, places, 0, places.text.height()), flagsOf(cell.side), cell.text)
-                .height());
-    return height + places.rowGap * (row.size_pt > textSize_pt ? 3 : 1);
-}
-
-/// The first row of each page, and after the last of them the number of rows.
-std::vector<std::size_t> pagesOf(const std::vector<double>& heights, const std::vector<Row>& rows,
-                                 double room) {
-    std::vector<std::size_t> first{0};
-    double used = 0;
-    for (std::size_t k = 0; k < rows.size(); ++k) {
-        double wanted = 0; // a heading with what it heads
-        for (std::size_t n = k; n < rows.size(); ++n) {
-            wanted += heights[n];
-            if (!rows[n].heads) break;
-        }
-        if (used > 0 && used + wanted > room && (k == 0 || !rows[k - 1].heads)) {
-            first.push_back(k);
-            used = 0;
-        }
-        used += heights[k];
-    }
-    first.push_back(rows.size());
-    return first;
-}
-
-void paintFoot(QPainter& painter, const QRectF& place, const QString& title, int page, int pages) {
-    painter.setFont(fontOf(footSize_pt));
-    const QString number = tr("Page %1 of %2").arg(page).arg(pages);
-    const QFontMetricsF metrics(painter.font(), painter.device());
-    const double room = place.width() - metrics.horizontalAdvance(number) - 2 * metrics.averageCharWidth();
-    painter.drawText(place, Qt::AlignRight | Qt::AlignVCenter, number);
-    painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter,
-                     metrics.elidedText(title, Qt::ElideRight, room));
-}
-
 } // namespace
 
 void printBuildPage(QPrinter& printer, const circuit::Circuit& circuit, circuit::PartSet set) {
-    const QString title = qs(circuit.title);
-    printer.setDocName(title);
-    QPainter painter;
-    if (!painter.begin(&printer)) return; // the printer has said why
-    painter.setPen(Qt::black);
-    const Places places = placesOn(printer);
-    const std::vector<Row> rows = rowsOf(circuit, set);
-    std::vector<double> heights;
-    for (const Row& row : rows) heights.push_back(heightOf(row, places, &printer));
-    const std::vector<std::size_t> firsts = pagesOf(heights, rows, places.text.height());
-    const int pages = static_cast<int>(firsts.size()) - 1;
-
-    const QPageRanges wanted = printer.pageRanges();
-    const int copies = printer.supportsMultipleCopies() ? 1 : printer.copyCount();
-    bool begun = false;
-    for (int copy = 0; copy < copies; ++copy)
-        for (int page = 1; page <= pages; ++page) {
-            if (!wanted.isEmpty() && !wanted.contains(page)) continue;
-            if (begun) printer.newPage();
-            begun = true;
-            double top = places.text.top();
-            for (auto k = firsts[static_cast<std::size_t>(page) - 1];
-                 k < firsts[static_cast<std::size_t>(page)]; ++k) {
-                painter.setFont(fontOf(rows[k].size_pt));
-                for (const Cell& cell : rows[k].cells)
-                    painter.drawText(roomOf(cell, places, top, heights[k]),
-                                     flagsOf(cell.side) | Qt::TextDontClip, cell.text);
-                top += heights[k];
-            }
-            paintFoot(painter, places.foot, title, page, pages);
-        }
+    printRows(printer, qs(circuit.title), rowsOf(circuit, set));
 }
 
 } // namespace blinkwright::widgets

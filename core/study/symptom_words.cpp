@@ -1,0 +1,80 @@
+#include "core/study/symptom_words.h"
+
+#include "core/study/expected_readings.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::study {
+
+namespace {
+
+constexpr std::size_t mostLabels = 3, mostReadings = 4, mostInText = 8;
+constexpr double leastInText = 0.005;
+
+double valueOf(const FaultLibrary& library, const Suspect& suspect, const Telling& telling) {
+    return library.cases[suspect.faults.front()].behaviour.readings[telling.place].of(telling.quantity);
+}
+std::string placeWords(const FaultLibrary& library, const Telling& telling) {
+    return library.places[telling.place].words + ", " + std::string(name(telling.quantity));
+}
+std::string percent(double share) {
+    const long whole = std::lround(100 * share);
+    return whole < 1 ? "under 1 %" : std::to_string(whole) + " %";
+}
+
+} // namespace
+
+std::string labelOf(const FaultLibrary& library, const Suspect& suspect) {
+    std::string text;
+    for (std::size_t k = 0; k < suspect.faults.size() && k < mostLabels; ++k)
+        text += (k > 0 ? ", or " : "") + library.faults[suspect.faults[k]].label;
+    if (suspect.faults.size() > mostLabels)
+        text += ", or " + std::to_string(suspect.faults.size() - mostLabels) + " more";
+    return text;
+}
+
+std::string nextWords(const FaultLibrary& library, const Diagnosis& diagnosis) {
+    if (diagnosis.suspects.size() < 2) return {};
+    if (!diagnosis.next)
+        return "No reading at these places tells the first ones apart: look at the parts and joints "
+               "themselves.";
+    const Telling& next = *diagnosis.next;
+    std::string text = "Measure next: " + placeWords(library, next) + ".";
+    for (std::size_t k = 0; k < std::min(mostReadings, diagnosis.suspects.size()); ++k) {
+        const Suspect& suspect = diagnosis.suspects[k];
+        if (k > 1 && suspect.share < 0.02) break;
+        text += (k == 0 ? " About " : "; ") +
+                readingText(library.places[next.place], valueOf(library, suspect, next)) +
+                (k == 0 ? " would mean " : ": ") + library.faults[suspect.faults.front()].label;
+    }
+    return text + ".";
+}
+
+std::string tellWords(const FaultLibrary& library, const Suspect& suspect) {
+    if (!suspect.tell) return {};
+    return "To tell it from the others: " + placeWords(library, *suspect.tell) + ", would read about " +
+           readingText(library.places[suspect.tell->place], valueOf(library, suspect, *suspect.tell)) + ".";
+}
+
+std::string_view searchLimits() {
+    return "Each single fault was simulated; two at a time, and parts that fail in odd ways, were not. "
+           "Shares "
+           "compare these faults with one another, no more.";
+}
+
+std::string symptomsText(const FaultLibrary& library, const Diagnosis& diagnosis) {
+    std::string text;
+    for (std::size_t k = 0; k < std::min(mostInText, diagnosis.suspects.size()); ++k) {
+        const Suspect& suspect = diagnosis.suspects[k];
+        if (k > 0 && suspect.share < leastInText) break;
+        text += std::to_string(k + 1) + ". " + percent(suspect.share) + "\n";
+        for (const std::size_t fault : suspect.faults)
+            text += "   " + library.faults[fault].sentence + " " + library.faults[fault].remedy + "\n";
+        if (const std::string tell = tellWords(library, suspect); !tell.empty()) text += "   " + tell + "\n";
+    }
+    if (const std::string next = nextWords(library, diagnosis); !next.empty()) text += next + "\n";
+    return text + std::string(searchLimits()) + "\n";
+}
+
+} // namespace blinkwright::study
