@@ -47,6 +47,7 @@ class LivePanels : public QObject {
     bool isBusy() const { return m_run.isBusy(); }
     bool inGesture() const { return m_gesture != 0; }
     void setTheme(const widgets::Theme& theme);
+    void activate(const QString& place); ///< `R1`, `U1:7`: shows it on the Hook-up and among the values
 
   signals:
     void reported(const QString& line);    ///< what the last run did, for the status bar
@@ -67,7 +68,6 @@ class LivePanels : public QObject {
     void showEmpty();
     void showStudy(std::shared_ptr<const study::Study> study);
     void showGlow();
-    void activate(const QString& place);
     bool isStale(const LiveRun::Outcome& outcome) const;
     bool isShownAlready() const;
 

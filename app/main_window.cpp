@@ -90,7 +90,8 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
                           [this](const QString& title, const Fault& fault) { tell(title, fault); }});
     m_rooms = new RoomActions({*this, m_document, m_settings, m_appearance, [this] { return mayLeave(); },
                                [this](const QString& sentence) { say(sentence); },
-                               [this](const QString& title, const Fault& fault) { tell(title, fault); }});
+                               [this](const QString& title, const Fault& fault) { tell(title, fault); },
+                               [this](const QString& place) { m_live->activate(place); }});
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());

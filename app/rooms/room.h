@@ -32,6 +32,7 @@ class Room : public QObject {
         std::function<bool()> mayLeave; ///< asks about unsaved changes
         std::function<void(const QString&)> say;
         std::function<void(const QString& title, const Fault&)> tell;
+        std::function<void(const QString& place)> showPlace = {}; ///< `R1`, `U1:7`: on the Hook-up
     };
 
     /// @param name of the frame, by which its place on the screen and its answers are remembered

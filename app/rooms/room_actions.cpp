@@ -4,6 +4,7 @@
 #include "app/rooms/drawer_desk.h"
 #include "app/rooms/eye_room.h"
 #include "app/rooms/spread_room.h"
+#include "app/rooms/symptoms_room.h"
 #include "app/rooms/trend_room.h"
 #include "app/rooms/why_room.h"
 
@@ -32,6 +33,7 @@ RoomActions::RoomActions(const Room::House& house)
         [this](const Room::House& of) { return std::make_unique<ChooseRoom>(of, *m_desk); });
     add(tr("&Measurements…"), tr("Ctrl+M"), QStringLiteral("measure"),
         [this](const Room::House& of) { return std::make_unique<MeasureRoom>(of, m_importRecord); });
+    add(tr("S&ymptoms…"), tr("Ctrl+Shift+F"), QStringLiteral("symptoms"), &makeRoom<SymptomsRoom>);
     QAction* drawer = m_menu->addAction(tr("The &drawer…"));
     drawer->setObjectName(QStringLiteral("drawer"));
     drawer->setShortcut(QKeySequence(tr("Ctrl+Shift+K")));

@@ -4,6 +4,7 @@
 //   build/benchmarks/bin/studies [NAME]
 #include "core/study/choose.h"
 #include "core/study/spread.h"
+#include "core/study/symptoms.h"
 #include "core/study/trend.h"
 #include "tests/core/reference_circuits.h"
 
@@ -55,6 +56,27 @@ int main(int count, char** arguments) {
     if (wanted("choose_simulate")) {
         const study::Screening screening = study::screenWish(wish, 200);
         measure("choose_simulate", 15, [&] { study::simulateCandidates(wish, screening.best, {}); });
+    }
+    // Every single fault of the pair, then the first ones of the single lamp, each with a meter on every pin.
+    if (wanted("symptoms_200")) {
+        struct Bench {
+            study::BenchBoard board;
+            std::vector<study::BoardFault> faults;
+        };
+        std::vector<Bench> benches;
+        std::size_t left = 200;
+        for (const Workbench* of : {&two, &two, &one, &one}) {
+            Bench bench{study::benchBoard(of->board()), {}};
+            bench.faults = study::boardFaults(of->circuit, PartSet::A, bench.board);
+            bench.faults.resize(std::min(left, bench.faults.size()));
+            left -= bench.faults.size();
+            benches.push_back(std::move(bench));
+        }
+        if (left > 0) return 1; // it would not be what its name says
+        measure("symptoms_200", 7, [&] {
+            for (const Bench& bench : benches)
+                static_cast<void>(study::simulateFaults(bench.board, bench.faults, {.threads = 2}));
+        });
     }
     return 0;
 }

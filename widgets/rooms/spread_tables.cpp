@@ -1,11 +1,10 @@
 #include "widgets/rooms/spread_tables.h"
 
 #include "core/circuit/reels.h"
+#include "widgets/rooms/share_bar.h"
 
 #include <QComboBox>
 #include <QHeaderView>
-#include <QPainter>
-#include <QStyledItemDelegate>
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -17,7 +16,7 @@ using circuit::PartId;
 namespace {
 
 enum Column { refColumn, toleranceColumn, shareColumn, slopeColumn, reelColumn, columns };
-constexpr int rowSize = 28, numberRoom = 64, barLeast = 120, reelWidth = 130;
+constexpr int rowSize = 28, barLeast = 120, reelWidth = 130;
 
 void prepare(QTableWidget& table) {
     table.setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -99,34 +98,9 @@ void FiguresTable::setFigure(const std::optional<SpreadFigureView>& figure) {
     setFixedWidth(horizontalHeader()->length() + 2 * frameWidth() + 2);
 }
 
-/// Paints a share as a bar with its number beside it.
-class PartsTable::Bar : public QStyledItemDelegate {
-  public:
-    explicit Bar(PartsTable& table) : q(table) {}
-    void paint(QPainter* painter, const QStyleOptionViewItem& option,
-               const QModelIndex& index) const override {
-        QStyledItemDelegate::paint(painter, option, index);
-        const double share = std::clamp(index.data(Qt::UserRole).toDouble(), 0.0, 1.0);
-        if (share < 5e-4) return; // reads as 0.0 %
-        const QRectF room(option.rect.left() + 6, option.rect.center().y() - 6,
-                          option.rect.width() - numberRoom - 6, 12);
-        const bool chosen = option.state.testFlag(QStyle::State_Selected);
-        const QColor own = q.m_set == circuit::PartSet::A ? q.m_theme.setA : q.m_theme.setB;
-        painter->save();
-        painter->setPen(Qt::NoPen);
-        painter->setBrush(chosen ? option.palette.color(QPalette::HighlightedText) : own);
-        painter->drawRect(
-            QRectF(room.left(), room.top(), std::max(1.0, share * room.width()), room.height()));
-        painter->restore();
-    }
-
-  private:
-    PartsTable& q;
-};
-
 PartsTable::PartsTable(QWidget* parent)
     : QTableWidget(0, columns, parent), m_theme(Theme::of(Theme::Mode::light)),
-      m_bar(std::make_unique<Bar>(*this)) {
+      m_bar(std::make_unique<ShareBar>()) {
     setObjectName(QStringLiteral("parts"));
     setAccessibleName(tr("Parts and what they do to the spread"));
     prepare(*this);
@@ -137,11 +111,15 @@ PartsTable::PartsTable(QWidget* parent)
     horizontalHeader()->setMinimumSectionSize(40);
     horizontalHeader()->setSectionResizeMode(reelColumn, QHeaderView::Fixed);
     setColumnWidth(reelColumn, reelWidth);
-    setMinimumWidth(barLeast + numberRoom + reelWidth + 200);
+    setMinimumWidth(barLeast + ShareBar::numberRoom + reelWidth + 200);
 }
 
 PartsTable::~PartsTable() {
     setItemDelegateForColumn(shareColumn, nullptr);
+}
+
+void PartsTable::showColour() {
+    m_bar->setColour(m_set == circuit::PartSet::A ? m_theme.setA : m_theme.setB);
 }
 
 void PartsTable::clear() {
@@ -150,6 +128,7 @@ void PartsTable::clear() {
 
 void PartsTable::setTheme(const Theme& theme) {
     m_theme = theme;
+    showColour();
     viewport()->update();
 }
 
@@ -158,6 +137,7 @@ void PartsTable::setParts(const study::SpreadOutcome& outcome, const SpreadFigur
     const int chosen = currentRow(), chosenColumn = currentColumn();
     const bool focused = focusWidget() && isAncestorOf(focusWidget());
     m_set = set;
+    showColour();
     setRowCount(0);
     setHorizontalHeaderLabels({tr("Part"), tr("Tolerance"), tr("Share of the variance"),
                                tr("1 % more moves it by"), tr("On a reel with")});

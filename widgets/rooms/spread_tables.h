@@ -15,6 +15,8 @@
 
 namespace blinkwright::widgets {
 
+class ShareBar;
+
 class FiguresTable : public QTableWidget {
     Q_OBJECT
   public:
@@ -41,10 +43,11 @@ class PartsTable : public QTableWidget {
     void addReelChoice(int row, const circuit::Circuit& circuit, const circuit::Part& part,
                        const std::vector<std::string>& refs);
 
-    class Bar;
+    void showColour();
+
     Theme m_theme;
     circuit::PartSet m_set = circuit::PartSet::A;
-    std::unique_ptr<Bar> m_bar;
+    std::unique_ptr<ShareBar> m_bar;
 };
 
 /// A table as text with tabs, for the clipboard.

@@ -1,0 +1,161 @@
+#include "widgets/rooms/suspects_view.h"
+
+#include "core/study/symptom_words.h"
+#include "widgets/rooms/share_bar.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::widgets {
+
+namespace {
+
+enum Column { shareColumn, faultColumn, columns };
+constexpr int shareWidth = 130, faultLeast = 300, mostRows = 25;
+constexpr double leastShare = 0.001; ///< less is not shown, but for the first few
+constexpr int alwaysShown = 3;
+
+QString qs(const std::string& text) {
+    return QString::fromStdString(text);
+}
+QString percentText(double share) {
+    const QString number = share < 0.001 ? QStringLiteral("< 0.1") : QString::number(100 * share, 'f', 1);
+    return number + QStringLiteral("\u00A0%");
+}
+QLabel* wrapped(const char* name) {
+    auto* label = new QLabel;
+    label->setObjectName(QLatin1String(name));
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    return label;
+}
+
+} // namespace
+
+SuspectsView::SuspectsView(QWidget* parent)
+    : QWidget(parent), m_table(new QTableWidget(0, columns)), m_next(wrapped("next")),
+      m_chosen(wrapped("chosen")), m_limits(wrapped("limits")), m_bar(new ShareBar(m_table)) {
+    m_table->setObjectName(QStringLiteral("suspects"));
+    m_table->setAccessibleName(tr("Likely faults, the likeliest first"));
+    m_table->setHorizontalHeaderLabels({tr("Share"), tr("Likely wrong")});
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->horizontalHeader()->setSectionResizeMode(shareColumn, QHeaderView::Fixed);
+    m_table->setColumnWidth(shareColumn, shareWidth);
+    m_table->horizontalHeader()->setSectionResizeMode(faultColumn, QHeaderView::Stretch);
+    m_table->verticalHeader()->hide();
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setTabKeyNavigation(false);
+    m_table->setShowGrid(false);
+    m_table->setAlternatingRowColors(true);
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_table->setMinimumWidth(shareWidth + faultLeast);
+    m_table->setItemDelegateForColumn(shareColumn, m_bar);
+    m_table->viewport()->installEventFilter(this);
+    connect(m_table, &QTableWidget::currentCellChanged, this, [this](int row, int, int before, int) {
+        if (row == before) return;
+        showChosen();
+        const auto at = static_cast<std::size_t>(row);
+        if (row < 0 || !m_library || at >= m_diagnosis.suspects.size()) return;
+        const auto& places = m_library->faults[m_diagnosis.suspects[at].faults.front()].places;
+        if (!places.empty()) emit placeActivated(qs(places.front()));
+    });
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_next);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_chosen);
+    column->addWidget(m_limits);
+    m_limits->setText(qs(std::string(study::searchLimits())));
+}
+
+SuspectsView::~SuspectsView() {
+    m_table->viewport()->removeEventFilter(this);
+}
+
+void SuspectsView::setDiagnosis(std::shared_ptr<const study::FaultLibrary> library,
+                                study::Diagnosis diagnosis) {
+    m_library = std::move(library);
+    m_diagnosis = std::move(diagnosis);
+    fill();
+}
+
+void SuspectsView::clear() {
+    setDiagnosis(nullptr, {});
+}
+
+void SuspectsView::fill() {
+    const QSignalBlocker quiet(m_table);
+    m_table->setRowCount(0);
+    if (m_library)
+        for (const study::Suspect& suspect : m_diagnosis.suspects) {
+            const int row = m_table->rowCount();
+            if (row >= mostRows || (row >= alwaysShown && suspect.share < leastShare)) break;
+            m_table->insertRow(row);
+            auto* share = new QTableWidgetItem(percentText(suspect.share));
+            share->setData(Qt::UserRole, suspect.share);
+            share->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            m_table->setItem(row, shareColumn, share);
+            QString text = qs(m_library->faults[suspect.faults.front()].sentence);
+            if (suspect.faults.size() > 1) {
+                study::Suspect others = suspect;
+                others.faults.erase(others.faults.begin());
+                text += u'\n' + tr("The same from outside: %1.").arg(qs(labelOf(*m_library, others)));
+            }
+            auto* fault = new QTableWidgetItem(text);
+            fault->setToolTip(text);
+            m_table->setItem(row, faultColumn, fault);
+        }
+    m_next->setText(m_library ? qs(nextWords(*m_library, m_diagnosis)) : QString());
+    m_next->setVisible(!m_next->text().isEmpty());
+    m_limits->setVisible(m_library != nullptr);
+    fitRows();
+    if (m_table->rowCount() > 0) m_table->setCurrentCell(0, faultColumn);
+    showChosen();
+}
+
+void SuspectsView::showChosen() {
+    const auto at = static_cast<std::size_t>(std::max(0, m_table->currentRow()));
+    QString text;
+    if (m_library && at < m_diagnosis.suspects.size()) {
+        const study::Suspect& suspect = m_diagnosis.suspects[at];
+        text = tr("What to do: %1").arg(qs(m_library->faults[suspect.faults.front()].remedy));
+        if (const std::string tell = tellWords(*m_library, suspect); !tell.empty()) text += u'\n' + qs(tell);
+    }
+    m_chosen->setText(text);
+    m_chosen->setVisible(!text.isEmpty());
+}
+
+void SuspectsView::fitRows() {
+    m_table->resizeRowsToContents();
+}
+
+bool SuspectsView::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize) fitRows();
+    return QWidget::eventFilter(watched, event);
+}
+
+QString SuspectsView::asText() const {
+    return m_library ? qs(symptomsText(*m_library, m_diagnosis)) : QString();
+}
+
+void SuspectsView::setTheme(const Theme& theme) {
+    m_bar->setColour(theme.accent);
+    QPalette quiet = m_limits->palette();
+    quiet.setColor(QPalette::WindowText, theme.quietInk);
+    m_limits->setPalette(quiet);
+    m_table->viewport()->update();
+}
+
+} // namespace blinkwright::widgets

@@ -1,0 +1,271 @@
+#include "widgets/rooms/symptom_form.h"
+
+#include "core/study/expected_readings.h"
+#include "widgets/rooms/quantity_field.h"
+#include "widgets/text/flow_layout.h"
+
+#include <QCheckBox>
+#include <QCoreApplication>
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include <map>
+
+namespace blinkwright::widgets {
+
+namespace {
+
+using study::Quantity;
+
+enum Column { placeColumn, firstFigure, columns = firstFigure + 6 };
+constexpr std::array shownQuantities{Quantity::mean, Quantity::least, Quantity::most};
+constexpr int rowSize = 24, figureWidth = 76, placeLeast = 190;
+
+int expectedColumn(std::size_t quantity) {
+    return firstFigure + 2 * static_cast<int>(quantity);
+}
+int readColumn(std::size_t quantity) {
+    return expectedColumn(quantity) + 1;
+}
+
+/// Words of core/study, for translators.
+QString said(std::string_view text) {
+    QString words = QCoreApplication::translate("Symptoms", std::string(text).c_str());
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words;
+}
+
+QLabel* heading(const QString& text) {
+    auto* label = new QLabel(QStringLiteral("<b>%1</b>").arg(text.toHtmlEscaped()));
+    label->setTextFormat(Qt::RichText);
+    return label;
+}
+
+units::Unit unitOf(const study::ReadingPlace& place) {
+    return place.isVoltage() ? units::Unit::volt : units::Unit::ampere;
+}
+
+} // namespace
+
+class SymptomForm::Private {
+  public:
+    explicit Private(SymptomForm& form) : q(form), theme(Theme::of(Theme::Mode::light)) {}
+
+    void make() {
+        auto* ticks = new QWidget;
+        auto* flow = new FlowLayout(ticks, 14, 4);
+        for (const study::Symptom symptom : study::allSymptoms) {
+            auto* box = new QCheckBox(said(words(symptom)));
+            box->setObjectName(QString::fromUtf8(words(symptom).data(), words(symptom).size()));
+            connect(box, &QCheckBox::toggled, &q, &SymptomForm::changed);
+            boxes[symptom] = box;
+            flow->addWidget(box);
+        }
+        rate = new QuantityField;
+        rate->setObjectName(QStringLiteral("rate"));
+        rate->setPlaceholderText(tr("not counted"));
+        rate->setFixedWidth(rate->fontMetrics().horizontalAdvance(QStringLiteral("not counted 00")) + 12);
+        auto* rateWords = new QLabel(tr("&Flashes counted, a minute:"));
+        rateWords->setBuddy(rate);
+        rate->setAccessibleName(tr("Flashes counted, a minute"));
+        connect(rate, &QLineEdit::editingFinished, &q, [this] { readRate(); });
+        auto* counted = new QHBoxLayout;
+        counted->addWidget(rateWords);
+        counted->addWidget(rate);
+        counted->addStretch(1);
+        makeTable();
+        auto* column = new QVBoxLayout(&q);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->addWidget(heading(tr("What is seen")));
+        column->addWidget(ticks);
+        column->addLayout(counted);
+        column->addSpacing(6);
+        column->addWidget(heading(tr("What was measured")));
+        hint = new QLabel(tr("Expected readings beside empty cells: type what the meter shows. Black lead on "
+                             "0 V, the other on the timer’s own leg."));
+        hint->setWordWrap(true);
+        column->addWidget(hint);
+        column->addWidget(table, 1);
+    }
+
+    void makeTable() {
+        table = new QTableWidget(0, columns);
+        table->setObjectName(QStringLiteral("measured"));
+        table->setAccessibleName(tr("Readings of the meter, with the expected ones"));
+        table->setHorizontalHeaderLabels({tr("Place"), tr("Mean"), tr("measured"), tr("Least"),
+                                          tr("measured"), tr("Most"), tr("measured")});
+        table->horizontalHeaderItem(placeColumn)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+        table->verticalHeader()->hide();
+        table->verticalHeader()->setDefaultSectionSize(rowSize);
+        table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+        table->horizontalHeader()->setHighlightSections(false);
+        table->horizontalHeader()->setMinimumSectionSize(40);
+        table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+        table->horizontalHeader()->setSectionResizeMode(placeColumn, QHeaderView::Stretch);
+        for (int column = firstFigure; column < columns; ++column) table->setColumnWidth(column, figureWidth);
+        table->setSelectionMode(QAbstractItemView::SingleSelection);
+        table->setEditTriggers(QAbstractItemView::AllEditTriggers);
+        table->setShowGrid(false);
+        table->setMinimumWidth(placeLeast + 6 * figureWidth + 24);
+        connect(table, &QTableWidget::itemChanged, &q, [this](QTableWidgetItem* item) { readCell(item); });
+    }
+
+    void readRate() {
+        const QString text = rate->text().trimmed();
+        std::optional<double> now;
+        if (!text.isEmpty()) {
+            const Result<double> number = units::parseQuantity(text.toStdString(), units::Unit::none);
+            if (!number || !(number.value() > 0)) {
+                rate->selectAll();
+                emit q.refused(number ? tr("A rate is above 0.")
+                                      : QString::fromStdString(number.fault().message()));
+            } else {
+                now = number.value() / 60;
+            }
+        }
+        if (std::exchange(rate_Hz, now) != now) emit q.changed();
+    }
+
+    void readCell(QTableWidgetItem* item) {
+        const auto place = static_cast<std::size_t>(item->row());
+        if (!library || place >= library->places.size()) return;
+        const auto quantity = static_cast<std::size_t>((item->column() - firstFigure) / 2);
+        const auto key = std::pair{library->places[place].name + "/" + library->places[place].words,
+                                   shownQuantities[quantity]};
+        const QString text = item->text().trimmed();
+        Entry entry{text, std::nullopt};
+        if (!text.isEmpty()) {
+            const Result<double> number =
+                units::parseQuantity(text.toStdString(), unitOf(library->places[place]));
+            if (number)
+                entry.value = number.value();
+            else
+                emit q.refused(QString::fromStdString(number.fault().message()));
+        }
+        if (text.isEmpty())
+            entries.erase(key);
+        else
+            entries[key] = entry;
+        mark(*item, entry.value.has_value() || text.isEmpty());
+        emit q.changed();
+    }
+
+    /// A text that is no quantity stays, so that it can be mended.
+    void mark(QTableWidgetItem& item, bool good) {
+        const QSignalBlocker quiet(table);
+        item.setForeground(good ? theme.ink : theme.fault);
+        QFont font = table->font();
+        font.setStrikeOut(!good);
+        item.setFont(font);
+    }
+
+    void fill() {
+        const QSignalBlocker quiet(table);
+        table->setRowCount(library ? static_cast<int>(library->places.size()) : 0);
+        for (int row = 0; row < table->rowCount(); ++row) fillRow(row);
+        bool pair = false;
+        if (library && !library->cases.empty()) pair = library->cases.front().behaviour.lamps.size() > 1;
+        for (const auto& [symptom, box] : boxes) {
+            const bool shown = pair || !wantsTwoLamps(symptom);
+            if (!shown) {
+                const QSignalBlocker still(box);
+                box->setChecked(false);
+            }
+            box->setVisible(shown);
+        }
+    }
+    void fillRow(int row) {
+        const auto at = static_cast<std::size_t>(row);
+        const study::ReadingPlace& place = library->places[at];
+        auto* name = new QTableWidgetItem(QString::fromStdString(place.words));
+        name->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+        table->setItem(row, placeColumn, name);
+        const auto& readings = library->cases.front().behaviour.readings;
+        for (std::size_t k = 0; k < shownQuantities.size(); ++k) {
+            const QString expected =
+                at < readings.size()
+                    ? QString::fromStdString(readingText(place, readings[at].of(shownQuantities[k])))
+                    : QString();
+            auto* text = new QTableWidgetItem(expected);
+            text->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+            text->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            text->setForeground(theme.quietInk);
+            table->setItem(row, expectedColumn(k), text);
+            const auto known = entries.find({place.name + "/" + place.words, shownQuantities[k]});
+            auto* read = new QTableWidgetItem(known == entries.end() ? QString() : known->second.text);
+            read->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsEditable);
+            read->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            read->setBackground(theme.window);
+            read->setData(Qt::AccessibleTextRole,
+                          tr("%1, %2 measured").arg(name->text(), said(study::name(shownQuantities[k]))));
+            table->setItem(row, readColumn(k), read);
+            mark(*read, known == entries.end() || known->second.value.has_value());
+        }
+    }
+
+    static QString tr(const char* text) { return SymptomForm::tr(text); }
+
+    struct Entry {
+        QString text;
+        std::optional<double> value;
+    };
+
+    SymptomForm& q;
+    Theme theme;
+    std::map<study::Symptom, QCheckBox*> boxes;
+    QuantityField* rate = nullptr;
+    QLabel* hint = nullptr;
+    QTableWidget* table = nullptr;
+    std::shared_ptr<const study::FaultLibrary> library;
+    std::map<std::pair<std::string, Quantity>, Entry> entries; ///< by the place's name and words
+    std::optional<double> rate_Hz;
+};
+
+SymptomForm::SymptomForm(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>(*this)) {
+    d->make();
+}
+
+SymptomForm::~SymptomForm() = default;
+
+void SymptomForm::setLibrary(std::shared_ptr<const study::FaultLibrary> library) {
+    d->library = std::move(library);
+    d->fill();
+}
+
+study::Observation SymptomForm::observation() const {
+    study::Observation seen;
+    for (const auto& [symptom, box] : d->boxes)
+        if (box->isChecked()) seen.symptoms.insert(symptom);
+    seen.rate_Hz = d->rate_Hz;
+    for (std::size_t k = 0; d->library && k < d->library->places.size(); ++k)
+        for (const Quantity quantity : shownQuantities) {
+            const study::ReadingPlace& place = d->library->places[k];
+            const auto known = d->entries.find({place.name + "/" + place.words, quantity});
+            if (known != d->entries.end() && known->second.value)
+                seen.readings.push_back({k, quantity, *known->second.value});
+        }
+    return seen;
+}
+
+void SymptomForm::reset() {
+    for (const auto& [symptom, box] : d->boxes) {
+        const QSignalBlocker quiet(box);
+        box->setChecked(false);
+    }
+    d->rate->clear();
+    d->rate_Hz.reset();
+    d->entries.clear();
+    setLibrary(nullptr);
+}
+
+void SymptomForm::setTheme(const Theme& theme) {
+    d->theme = theme;
+    QPalette quiet = d->hint->palette();
+    quiet.setColor(QPalette::WindowText, theme.quietInk);
+    d->hint->setPalette(quiet);
+    d->fill();
+}
+
+} // namespace blinkwright::widgets
