@@ -21,7 +21,7 @@ programs() {
   printf '#!/usr/bin/env bash\nprintf "boards_one_lamp 70000 boards/s\\nboards_two_lamps 30000 boards/s\\n"\n' >"$bin/boards"
   printf '#!/usr/bin/env bash\nprintf "cost_100_timers 3.9 x\\n"\n' >"$bin/hundred_timers"
   printf '#!/usr/bin/env bash\nprintf "wait_over_solve 41 x\\n"\n' >"$bin/settling"
-  printf '#!/usr/bin/env bash\nprintf "spread_one_lamp 90 ms\\nspread_two_lamps 400 ms\\ntrend_40 20.5 ms\\nchoose_screen 50 ms\\nchoose_simulate 200 ms\\n"\n' >"$bin/studies"
+  printf '#!/usr/bin/env bash\nprintf "spread_one_lamp 90 ms\\nspread_two_lamps 400 ms\\ntrend_40 20.5 ms\\nchoose_screen 50 ms\\nchoose_simulate 200 ms\\nsymptoms_200 300 ms\\n"\n' >"$bin/studies"
   printf '#!/usr/bin/env bash\nprintf "hookup_drag_60 2.5 ms\\nhookup_drag_500 9 ms\\n"\n' >"$bin/hookup_drag"
   chmod +x "$bin"/*
 }
