@@ -1,5 +1,6 @@
 #include "core/io/drawer_file.h"
 
+#include "core/io/text_cells.h"
 #include "core/study/drawer_cells.h"
 #include "core/units/engineering.h"
 
@@ -13,30 +14,12 @@ constexpr std::string_view header = "kind,value,tolerance,rating,quantity";
 constexpr std::size_t columns = 5;
 constexpr std::size_t mostRows = 10'000;
 
-std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) text.remove_prefix(1);
-    while (!text.empty() && (text.back() == ' ' || text.back() == '\t' || text.back() == '\r'))
-        text.remove_suffix(1);
-    return text;
-}
-
 /// The fields of one line by RFC 4180.
 Result<std::vector<std::string>> fieldsOf(std::string_view line) {
-    std::vector<std::string> fields(1);
-    bool quoted = false;
-    for (std::size_t k = 0; k < line.size(); ++k) {
-        const char c = line[k];
-        if (quoted && c == '"' && k + 1 < line.size() && line[k + 1] == '"')
-            fields.back() += line[++k];
-        else if (c == '"')
-            quoted = !quoted;
-        else if (c == ',' && !quoted)
-            fields.emplace_back();
-        else
-            fields.back() += c;
-    }
-    if (quoted) return Fault{"", "has a quote that does not end"};
-    for (std::string& field : fields) field = std::string(trimmed(field));
+    std::vector<std::string> fields;
+    TextCells cells(line, ',');
+    while (cells.next()) fields.push_back(cells.text());
+    if (cells.isOpen()) return Fault{"", "has a quote that does not end"};
     return fields;
 }
 

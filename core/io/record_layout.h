@@ -21,6 +21,8 @@ enum class Separator { comma, semicolon, tab, blanks };
 inline constexpr std::array allSeparators{Separator::comma, Separator::semicolon, Separator::tab,
                                           Separator::blanks};
 std::string_view name(Separator separator);
+char charOf(Separator separator); ///< as TextCells wants it
+inline constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
 /// A column of voltages.
 struct VoltageColumn {
@@ -39,7 +41,7 @@ struct RecordLayout {
     std::optional<std::size_t> timeColumn = 0; ///< from 0; nothing: rows follow one another by step_s
     double timeUnit_s = 1;                     ///< one of the time column is so many seconds
     double step_s = 0;                         ///< > 0 where there is no time column; else as stated, or 0
-    std::vector<VoltageColumn> voltages;       ///< one or two
+    std::vector<VoltageColumn> voltages = {};  ///< one or two
     std::vector<std::string>
         columns; ///< their names, empty where there is none; as many as there are columns
     bool operator==(const RecordLayout&) const = default;

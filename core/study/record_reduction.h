@@ -38,9 +38,8 @@ struct Reduction {
     SwitchingsFrom from = SwitchingsFrom::levels;
     bool looksFromPowerOn = false; ///< only a suggestion, which the options overrule
     double noise_V = 0;            ///< standard deviation of one sample of the trace that was read
-    double edge_s = 0; ///< typical time from one state to the other, a tenth of the swing left at either end
-    std::size_t samples = 0;                   ///< as recorded
-    std::size_t glitches = 0;                  ///< passed over
+    std::size_t samples = 0;       ///< as recorded
+    std::size_t glitches = 0;      ///< passed over
     std::size_t skipped = 0, firstSkipped = 0; ///< as in RawRecord
     bool evened = false; ///< times were rounded so far that neighbours were equal, and are spaced evenly now
 };
