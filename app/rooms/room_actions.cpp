@@ -1,5 +1,6 @@
 #include "app/rooms/room_actions.h"
 
+#include "app/rooms/account_room.h"
 #include "app/rooms/choose_room.h"
 #include "app/rooms/drawer_desk.h"
 #include "app/rooms/eye_room.h"
@@ -33,6 +34,9 @@ RoomActions::RoomActions(const Room::House& house)
         [this](const Room::House& of) { return std::make_unique<ChooseRoom>(of, *m_desk); });
     add(tr("&Measurements…"), tr("Ctrl+M"), QStringLiteral("measure"),
         [this](const Room::House& of) { return std::make_unique<MeasureRoom>(of, m_importRecord); });
+    add(tr("&Account for it…"), tr("Ctrl+Shift+M"), QStringLiteral("account"), [this](const Room::House& of) {
+        return std::make_unique<AccountRoom>(of, *m_desk, [this] { open(QStringLiteral("measure")); });
+    });
     add(tr("S&ymptoms…"), tr("Ctrl+Shift+F"), QStringLiteral("symptoms"), &makeRoom<SymptomsRoom>);
     QAction* drawer = m_menu->addAction(tr("The &drawer…"));
     drawer->setObjectName(QStringLiteral("drawer"));

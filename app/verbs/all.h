@@ -11,6 +11,7 @@ const Verb& spreadVerb();
 const Verb& chooseVerb();
 const Verb& whyVerb();
 const Verb& trendVerb();
+const Verb& fitVerb();
 const Verb& exportVerb();
 
 } // namespace blinkwright::app::verbs

@@ -38,7 +38,7 @@ std::string optionText(const Option& option) {
 
 std::span<const Verb* const> allVerbs() {
     static const std::array verbs{&readingsVerb(), &checkVerb(), &spreadVerb(), &chooseVerb(),
-                                  &whyVerb(),      &trendVerb(), &exportVerb()};
+                                  &whyVerb(),      &trendVerb(), &fitVerb(),    &exportVerb()};
     return verbs;
 }
 

@@ -22,4 +22,10 @@ inline void startFrom(devices::Board& board, const std::vector<double>& capacito
         board.capacitors[k].initialVoltage = capacitor_V[k];
 }
 
+/// A board that starts where another has settled.
+inline devices::Board startedLike(devices::Board board, const engine::Settled& settled) {
+    startFrom(board, capacitorsAtRise(settled));
+    return board;
+}
+
 } // namespace blinkwright::study

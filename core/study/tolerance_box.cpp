@@ -17,6 +17,8 @@ namespace {
 // A part that has lost all of its value would leave no equations; levels at 1.5 would leave no divider.
 constexpr double leastFactor = 1e-3, mostLevels = 1.49;
 
+} // namespace
+
 circuit::Interval toleranceOf(const circuit::Circuit& circuit, circuit::PartSet set, PartId part) {
     const auto value = devices::effectiveValue(circuit, set, part, "tolerance");
     if (!value) return {0, 0};
@@ -24,8 +26,6 @@ circuit::Interval toleranceOf(const circuit::Circuit& circuit, circuit::PartSet 
     const auto* number = std::get_if<double>(&*value);
     return number ? circuit::Interval{-*number, *number} : circuit::Interval{0, 0};
 }
-
-} // namespace
 
 ToleranceBox::ToleranceBox(const circuit::Circuit& circuit, circuit::PartSet set,
                            const devices::Board& board) {

@@ -45,6 +45,10 @@ class ToleranceBox {
     std::size_t m_dials = 0;
 };
 
+/// Relative deviations from low to high that a part may have in a set, by what it states or its default;
+/// {0, 0} for one that has no tolerance.
+circuit::Interval toleranceOf(const circuit::Circuit& circuit, circuit::PartSet set, circuit::PartId part);
+
 /// The standard deviation of a draw between -1 and 1.
 double deviationOf(Spread kind);
 

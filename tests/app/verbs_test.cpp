@@ -72,6 +72,45 @@ TEST_F(Verbs, ReadingsPrintsTheReadingsOfARunAsJson) {
     EXPECT_NEAR(period, 1.012, 0.1);
 }
 
+// The record is our own export of the same circuit with another capacitor: the fit has to find it.
+TEST_F(Verbs, FitFindsTheCapacitorThatARecordWasMadeWith) {
+    const QString record = inFolder("record.csv");
+    const QStringList other{"--value", "C1.capacitance=11.3u", "--flashes", "12"};
+    ASSERT_EQ(run(QStringList{"export", mole, record} + other).code, 0);
+    const Answer a = run({"fit", mole, record});
+    EXPECT_EQ(a.code, 0) << a.err.toStdString() << a.out.toStdString();
+    const QJsonObject json = a.json();
+    EXPECT_EQ(json["format"].toString(), "blinkwright-fit");
+    const double period =
+        run(QStringList{"readings", mole} + other).json()["timers"][0]["settled"]["period"].toDouble();
+    EXPECT_NEAR(json["measured"]["period"].toDouble() / period, 1, 1e-3);
+    EXPECT_NEAR(json["after"]["period"].toDouble() / period, 1, 1e-3);
+    EXPECT_LT(json["before"]["period"].toDouble(), 0.95 * period);
+    const QJsonObject c1 = json["values"]["C1.capacitance"].toObject();
+    EXPECT_NEAR(c1["value"].toDouble(), 11.3e-6, 2 * c1["uncertainty"].toDouble());
+    EXPECT_DOUBLE_EQ(c1["nominal"].toDouble(), 10e-6);
+    EXPECT_TRUE(json["agrees"].toBool());
+
+    // A capacitor of twice the value is no tolerance.
+    ASSERT_EQ(run({"export", mole, record, "--value", "C1.capacitance=22u"}).code, 0);
+    const Answer far = run({"fit", mole, record});
+    EXPECT_EQ(far.code, 1);
+    EXPECT_FALSE(far.json()["agrees"].toBool(true));
+    EXPECT_FALSE(far.json()["notes"].toArray().isEmpty());
+}
+
+TEST_F(Verbs, FitRefusesWhatIsNoRecordInOneSentence) {
+    writeFile(inFolder("no-record.csv"), "hello\nworld\n");
+    for (const QString& record : {inFolder("no-record.csv"), inFolder("not-there.csv")}) {
+        const Answer a = run({"fit", mole, record});
+        EXPECT_EQ(a.code, 2);
+        EXPECT_EQ(a.out, "");
+        EXPECT_TRUE(isOneSentence(a.err)) << a.err.toStdString();
+        EXPECT_TRUE(a.err.contains(record.toUtf8())) << a.err.toStdString();
+    }
+    EXPECT_EQ(run({"fit", mole}).code, 2);
+}
+
 TEST_F(Verbs, ReadingsOfSetBAreThoseOfItsOwnValues) {
     const double a = run({"readings", mole}).json()["timers"][0]["textbook"]["period"].toDouble();
     const double b =

@@ -1,6 +1,7 @@
 #include "widgets/rooms/spread_tables.h"
 
 #include "core/circuit/reels.h"
+#include "widgets/rooms/plain_table.h"
 #include "widgets/rooms/share_bar.h"
 
 #include <QComboBox>
@@ -17,23 +18,6 @@ namespace {
 
 enum Column { refColumn, toleranceColumn, shareColumn, slopeColumn, reelColumn, columns };
 constexpr int rowSize = 28, barLeast = 120, reelWidth = 130;
-
-void prepare(QTableWidget& table) {
-    table.setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table.setSelectionBehavior(QAbstractItemView::SelectRows);
-    table.setTabKeyNavigation(false);
-    table.setShowGrid(false);
-    table.setWordWrap(false);
-    table.verticalHeader()->hide();
-    table.verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    table.horizontalHeader()->setHighlightSections(false);
-}
-
-QTableWidgetItem* cell(const QString& text, bool number) {
-    auto* item = new QTableWidgetItem(text);
-    item->setTextAlignment(Qt::AlignVCenter | (number ? Qt::AlignRight : Qt::AlignLeft));
-    return item;
-}
 
 QString percent(double share, int decimals) {
     return QString::number(std::abs(share * 100), 'f', decimals) + QStringLiteral("\u00A0%");
@@ -55,7 +39,7 @@ QString toleranceText(const circuit::Interval& tolerance) {
 FiguresTable::FiguresTable(QWidget* parent) : QTableWidget(0, 3, parent) {
     setObjectName(QStringLiteral("figures"));
     setAccessibleName(tr("Figures of the spread"));
-    prepare(*this);
+    prepareTable(*this);
     verticalHeader()->setDefaultSectionSize(24);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -71,9 +55,9 @@ void FiguresTable::setFigure(const std::optional<SpreadFigureView>& figure) {
     const auto add = [&](const QString& name, double value, const QString& off, const QString& meaning) {
         const int row = rowCount();
         insertRow(row);
-        setItem(row, 0, cell(name, false));
-        setItem(row, 1, cell(figure->text(value), true));
-        setItem(row, 2, cell(off, true));
+        setItem(row, 0, tableCell(name, false));
+        setItem(row, 1, tableCell(figure->text(value), true));
+        setItem(row, 2, tableCell(off, true));
         for (int column = 0; column < 3; ++column) item(row, column)->setToolTip(meaning);
     };
     const auto place = [&](const QString& name, double value, const QString& meaning) {
@@ -103,7 +87,7 @@ PartsTable::PartsTable(QWidget* parent)
       m_bar(std::make_unique<ShareBar>()) {
     setObjectName(QStringLiteral("parts"));
     setAccessibleName(tr("Parts and what they do to the spread"));
-    prepare(*this);
+    prepareTable(*this);
     verticalHeader()->setDefaultSectionSize(rowSize);
     setItemDelegateForColumn(shareColumn, m_bar.get());
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -155,14 +139,14 @@ void PartsTable::setParts(const study::SpreadOutcome& outcome, const SpreadFigur
         if (!part) continue;
         const int row = rowCount();
         insertRow(row);
-        setItem(row, refColumn, cell(QString::fromStdString(part->ref), false));
-        setItem(row, toleranceColumn, cell(toleranceText(outcome.sensitivities[k].tolerance), true));
+        setItem(row, refColumn, tableCell(QString::fromStdString(part->ref), false));
+        setItem(row, toleranceColumn, tableCell(toleranceText(outcome.sensitivities[k].tolerance), true));
         auto* share =
-            cell((shares[k] < -5e-4 ? QString(QChar(0x2212)) : QString()) + percent(shares[k], 1), true);
+            tableCell((shares[k] < -5e-4 ? QString(QChar(0x2212)) : QString()) + percent(shares[k], 1), true);
         share->setData(Qt::UserRole, shares[k]);
         setItem(row, shareColumn, share);
         const double by = slope(outcome.sensitivities[k]) * 0.01;
-        setItem(row, slopeColumn, cell(signedText(by, [](double v) { return percent(v, 3); }), true));
+        setItem(row, slopeColumn, tableCell(signedText(by, [](double v) { return percent(v, 3); }), true));
         addReelChoice(row, circuit, *part, refs);
     }
     if (chosen < 0 || chosen >= rowCount()) return;

@@ -1,0 +1,181 @@
+#include "widgets/rooms/account_words.h"
+
+#include "widgets/text/figure_text.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace blinkwright::widgets {
+
+using study::BudgetFigure;
+using study::FitFigure;
+using study::PriorFrom;
+using study::UnknownKind;
+using units::Unit;
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("AccountWords", text);
+}
+
+/// Of a value by its key as in files.
+QString keyName(const std::string& key) {
+    if (key == "leakage_conductance") return tr("leakage");
+    if (key == "levels") return tr("switching levels");
+    if (key == "voltage") return tr("voltage without load");
+    if (key == "device.discharge_offset") return tr("voltage left by pin 7");
+    if (key == "device.discharge_resistance") return tr("resistance of pin 7");
+    if (key == "device.high_drop_1mA") return tr("drop of the output high");
+    if (key == "device.high_resistance") return tr("resistance of the output high");
+    if (key == "device.low_resistance") return tr("resistance of the output low");
+    if (key == "forward_voltage") return tr("forward voltage");
+    return {}; // the part's main value needs no name
+}
+
+QString named(const std::string& ref, const std::string& key) {
+    const QString part = QString::fromStdString(ref), value = keyName(key);
+    return value.isEmpty() ? part : tr("%1, %2").arg(part, value);
+}
+
+} // namespace
+
+QString valueName(const study::Unknown& value) {
+    return named(value.ref, value.key);
+}
+
+QString statedText(const study::FittedValue& value) {
+    if (value.kind == UnknownKind::levels) return tr("as they should be");
+    if (value.kind == UnknownKind::leakage && value.nominal == 0) return tr("none");
+    return QString::fromStdString(units::formatQuantity(value.nominal, value.unit));
+}
+
+QString beforehandText(const study::FittedValue& value) {
+    const QString text = withUncertainty(value.prior, value.unit);
+    switch (value.from) {
+    case PriorFrom::tolerance:
+        return tr("%1, by tolerance").arg(text);
+    case PriorFrom::reading:
+        return tr("%1, on the meter").arg(text);
+    case PriorFrom::usual:
+        break;
+    }
+    return tr("%1, as usual").arg(text);
+}
+
+QString figureName(const study::FittedFigure& figure) {
+    const QString part = QString::fromStdString(figure.ref);
+    switch (figure.figure) {
+    case FitFigure::rate:
+        return tr("Flash rate");
+    case FitFigure::period:
+        return tr("Cycle time");
+    case FitFigure::high:
+        return tr("Pulse width (high)");
+    case FitFigure::low:
+        return tr("Space width (low)");
+    case FitFigure::duty:
+        return tr("Duty cycle");
+    case FitFigure::firstHigh:
+        return tr("First flash");
+    case FitFigure::supplyVoltage:
+        return tr("%1 at its terminals").arg(part);
+    case FitFigure::outputHigh:
+        return tr("Output of %1, high").arg(part);
+    case FitFigure::outputLow:
+        return tr("Output of %1, low").arg(part);
+    case FitFigure::lampCurrent:
+        return tr("Current of %1 while lit").arg(part);
+    }
+    return {};
+}
+
+QString figureText(double value, Unit unit) {
+    if (unit == Unit::second) return secondsText(value);
+    if (unit == Unit::hertz) return rateText(value);
+    if (unit == Unit::none) return numberText(value);
+    return quantityText(value, unit);
+}
+
+QString withUncertainty(double value, double uncertainty, Unit unit) {
+    return QString::fromStdString(study::reportedText(value, uncertainty, unit));
+}
+QString withUncertainty(const circuit::Measured& value, Unit unit) {
+    return withUncertainty(value.value, value.uncertainty, unit);
+}
+
+QString budgetFigureName(BudgetFigure figure) {
+    switch (figure) {
+    case BudgetFigure::rate:
+        return tr("Flash rate");
+    case BudgetFigure::period:
+        return tr("Cycle time");
+    case BudgetFigure::duty:
+        break;
+    }
+    return tr("Duty cycle");
+}
+
+QString budgetRowName(const study::BudgetRow& row) {
+    const bool count = row.ref == "count", record = row.ref == "record";
+    if (!count && !record) return named(row.ref, row.key);
+    const QString kind = count ? tr("Count") : tr("Record");
+    return row.key.empty() ? kind : tr("%1 “%2”").arg(kind, QString::fromStdString(row.key));
+}
+
+QString budgetRowSource(const study::BudgetRow& row) {
+    if (row.what == "tolerance") return tr("tolerance");
+    if (row.what == "timing tolerance") return tr("timing tolerance");
+    if (row.what == "its reading") return tr("its reading on the meter");
+    if (row.what == "what is usual") return tr("what is usual");
+    if (row.what == "start and stop by hand") return tr("start and stop by hand");
+    if (row.what == "scatter of the switchings") return tr("scatter of the switchings");
+    if (row.what == "step between samples") return tr("step between samples");
+    if (row.what == "time base") return tr("time base");
+    return QString::fromStdString(row.what);
+}
+
+QString sensitivityText(const study::BudgetRow& row, BudgetFigure figure) {
+    // In the prefix that the value of the row is shown with.
+    const double size = std::max(std::abs(row.value), row.uncertainty);
+    const units::Prefix prefix =
+        row.unit == Unit::none || size == 0 ? units::Prefix{"", 1} : units::prefixFor(size);
+    const double slope = row.sensitivity * prefix.factor;
+    QString text = QString::number(std::abs(slope), 'g', 3);
+    if (const auto e = text.indexOf(u'e'); e >= 0)
+        text = QStringLiteral("%1·10%2").arg(text.left(e), [&] {
+            QString power;
+            for (const QChar c : QString::number(text.mid(e + 1).toInt()))
+                power += c == u'-'   ? QChar(0x207B)
+                         : c == u'1' ? QChar(0x00B9)
+                         : c == u'2' ? QChar(0x00B2)
+                         : c == u'3' ? QChar(0x00B3)
+                                     : QChar(0x2070 + c.digitValue());
+            return power;
+        }());
+    if (slope < 0) text.prepend(QChar(0x2212));
+    const QString below = QString::fromUtf8(prefix.text.data(), static_cast<qsizetype>(prefix.text.size())) +
+                          QString::fromUtf8(units::symbol(row.unit).data(),
+                                            static_cast<qsizetype>(units::symbol(row.unit).size()));
+    const auto above = units::symbol(study::unitOf(figure));
+    const QString over = QString::fromUtf8(above.data(), static_cast<qsizetype>(above.size()));
+    const QString unit =
+        below.isEmpty() ? over : (over.isEmpty() ? QStringLiteral("1") : over) + u'/' + below;
+    return unit.isEmpty() ? text : text + QChar(QChar::Nbsp) + unit;
+}
+
+QString agreementWords(const study::Budget& predicted, const study::Budget& measured) {
+    const study::Agreement a = compare(predicted, measured);
+    const Unit unit = unitOf(predicted.figure);
+    const QString difference = signedText(a.difference, unit == Unit::hertz    ? rateText
+                                                        : unit == Unit::second ? secondsText
+                                                                               : numberText);
+    const QString limit = figureText(a.limit, unit);
+    return a.agree ? tr("Prediction and measurement agree: they differ by %1, and may by %2.")
+                         .arg(difference, limit)
+                   : tr("Prediction and measurement do not agree: they differ by %1, and may by %2 only.")
+                         .arg(difference, limit);
+}
+
+} // namespace blinkwright::widgets
