@@ -20,8 +20,9 @@ using Eigen::VectorXd;
 namespace {
 
 constexpr double coverage = 2;
-/// A datum without uncertainty counts as this good, relative: what the engine is exact to.
-constexpr double finest = 1e-6;
+/// No datum counts as better than this, relative: no board holds still to that, and the differences that make
+/// the derivatives are exact enough for it.
+constexpr double finest = 1e-5;
 
 /// One thing measured, and whether it is a datum of its own. High and low follow from period and duty cycle,
 /// and the rate from the period: to count them too would count one record twice.
@@ -81,7 +82,7 @@ class Fitter {
     /// A part that is none of the unknowns and was measured by itself takes its reading.
     devices::Board withReadings(const Unknowns& unknowns) const {
         Circuit own = m_circuit;
-        for (const MeasuredPart& part : measuredParts(m_circuit)) {
+        for (const MeasuredPart& part : m_measured.parts) {
             const bool unknown =
                 std::ranges::any_of(unknowns.all(), [&](const Unknown& u) { return isOf(part, u); });
             if (!unknown) // what cannot be set is left as it is
@@ -126,8 +127,7 @@ class Fitter {
         const Estimate e = solve(problem, VectorXd::Zero(lowest.size()).cwiseMax(lowest));
         m_fit.settles += model.settles();
         if (!e.found) {
-            m_fit.reason = "No values of the parts were found that explain the measurements: on the way the "
-                           "board stops blinking.";
+            m_fit.reason = "No values of the parts were found that explain the measurements.";
             return;
         }
         takeValues(e);
@@ -286,7 +286,7 @@ Result<circuit::Edit> fittedEdit(const Circuit& circuit, const FitOutcome& fit) 
             put(value.part, value.key, sixDigits(value.value));
         }
     }
-    for (const MeasuredPart& part : measuredParts(circuit)) {
+    for (const MeasuredPart& part : measuredReadings(circuit).parts) {
         const bool fitted =
             std::ranges::any_of(fit.values, [&](const FittedValue& v) { return isOf(part, v); });
         if (!fitted) put(part.part, part.key, part.value.value);

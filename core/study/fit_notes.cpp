@@ -136,9 +136,10 @@ std::vector<std::vector<std::size_t>> inseparable(const FitOutcome& fit) {
 }
 
 void addNotes(FitOutcome& fit, const MeasuredReadings& measured) {
-    if (measured.contradicting)
-        fit.notes.push_back({true, "Two measurements of one figure contradict each other: they lie further "
-                                   "apart than twice their common uncertainty."});
+    for (const Clash& clash : measured.clashes)
+        fit.notes.push_back({true, "Two measurements of the " + clash.figure +
+                                       " contradict each other: they lie further apart than twice their "
+                                       "common uncertainty."});
     addStrangeValues(fit);
     addStrangeFigures(fit);
     if (!fit.agrees && fit.notes.empty())

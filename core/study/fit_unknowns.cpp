@@ -40,7 +40,7 @@ Measured rectangle(double low, double high) {
 class Finder {
   public:
     Finder(const Circuit& circuit, PartSet set, const devices::Board& board)
-        : m_circuit(circuit), m_set(set), m_board(board), m_parts(measuredParts(circuit)) {}
+        : m_circuit(circuit), m_set(set), m_board(board), m_parts(measuredReadings(circuit).parts) {}
 
     std::vector<Unknown> find(const MeasuredReadings& measured, double supplyMean_A) {
         const TimingParts timing = timingParts(m_board);

@@ -11,8 +11,8 @@ namespace {
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-// At rest: neither a move of a thousandth of a standard deviation nor a noticeable gain is left.
-constexpr double restMove = 1e-3, restGain = 1e-6;
+// At rest: neither a move of a few thousandths of a standard deviation nor a noticeable gain is left.
+constexpr double restMove = 3e-3, restGain = 1e-5;
 constexpr double firstDamping = 1e-3, mostDamping = 1e8;
 constexpr int mostFull = 8; ///< full steps that may be tried
 

@@ -198,21 +198,4 @@ MeasuredReadings measuredReadings(const circuit::Circuit& circuit) {
     return m;
 }
 
-std::vector<MeasuredPart> measuredParts(const circuit::Circuit& circuit) {
-    std::vector<MeasuredPart> parts;
-    for (const circuit::Part& part : circuit.parts()) {
-        std::map<std::string, Combined> values;
-        for (const auto& measurement : circuit.measurements) {
-            const auto* reading = std::get_if<circuit::MeterReading>(&measurement->what);
-            if (measurement->used && reading && reading->part == part.id &&
-                reading->quantity == circuit::MeterQuantity::partValue)
-                values[reading->key].add(reading->value);
-        }
-        bool contradicting = false;
-        for (const auto& [key, combined] : values)
-            parts.push_back({part.id, key, *combined.value(contradicting)});
-    }
-    return parts;
-}
-
 } // namespace blinkwright::study

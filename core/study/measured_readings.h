@@ -53,13 +53,4 @@ struct MeasuredReadings {
 /// Of the measurements that are marked as used. Supply and timer are the first ones.
 MeasuredReadings measuredReadings(const circuit::Circuit& circuit);
 
-/// A part measured by itself.
-struct MeasuredPart {
-    circuit::PartId part;
-    std::string key; ///< `resistance`
-    circuit::Measured value;
-};
-/// Each value once, in the order of the parts; several readings of one are combined as above.
-std::vector<MeasuredPart> measuredParts(const circuit::Circuit& circuit);
-
 } // namespace blinkwright::study

@@ -85,16 +85,4 @@ struct Agreement {
 };
 Agreement compare(const Budget& predicted, const Budget& measured);
 
-/// A value and its uncertainty as they are reported: the uncertainty to two significant figures, the value to
-/// the same place (7.2.6).
-struct Reported {
-    double value = 0, uncertainty = 0;
-    int decimals = 0; ///< behind the point; below 0: so many digits before it are not known
-};
-/// @param scale of the prefix that both are shown with: 1e-6 for micro. @param figures of the uncertainty
-Reported reported(double value, double uncertainty, double scale = 1, int figures = 2);
-/// `11.32 ± 0.31 µF`, `0.99 ± 0.23 Hz`: one prefix for both, no-break spaces, no exponents. A share of 1
-/// has no unit and is written as it is.
-std::string reportedText(double value, double uncertainty, units::Unit unit, int figures = 2);
-
 } // namespace blinkwright::study

@@ -2,7 +2,7 @@
 
 #include "widgets/rooms/account_words.h"
 #include "widgets/rooms/plain_table.h"
-#include "widgets/text/figure_text.h"
+#include "widgets/text/measured_text.h"
 
 #include <QHeaderView>
 
@@ -72,7 +72,7 @@ void ValuesTable::setFit(const study::FitOutcome& fit, const Theme& theme) {
     setRowCount(0);
     for (const study::FittedValue& v : fit.values) {
         addRow(*this, {valueName(v), statedText(v), beforehandText(v),
-                       withUncertainty(v.value, v.uncertainty, v.unit),
+                       measuredText({v.value, v.uncertainty}, formOf(v.unit)),
                        v.nominal > 0 ? offText(v.value, v.nominal) : dash, inSigmas(v.movedSigmas())});
         if (std::abs(v.movedSigmas()) > far) mark(*item(rowCount() - 1, 5), theme.doubt);
     }
@@ -93,17 +93,16 @@ void AccountTable::setFit(const study::FitOutcome& fit, const Theme& theme) {
     setRowCount(0);
     for (const study::FittedFigure& f : fit.figures) {
         const auto off = f.offSigmas();
-        const auto add = [&](const QString& name, double factor, units::Unit unit) {
-            addRow(*this, {name, figureText(factor * f.before, unit),
-                           withUncertainty(factor * f.after.value, factor * f.after.uncertainty, unit),
-                           f.measured ? withUncertainty(factor * f.measured->value,
-                                                        factor * f.measured->uncertainty, unit)
-                                      : dash,
-                           off ? inSigmas(*off) : dash});
+        const auto add = [&](const QString& name, double factor, FigureText form) {
+            const auto text = [&](const circuit::Measured& m) {
+                return measuredText({factor * m.value, factor * m.uncertainty}, form);
+            };
+            addRow(*this, {name, form(factor * f.before), text(f.after),
+                           f.measured ? text(*f.measured) : dash, off ? inSigmas(*off) : dash});
             if (f.used && off && std::abs(*off) > far) mark(*item(rowCount() - 1, 4), theme.doubt);
         };
-        add(figureName(f), 1, f.unit);
-        if (f.figure == study::FitFigure::rate) add(tr("Flashes a minute"), 60, units::Unit::none);
+        add(figureName(f), 1, formOf(f.unit));
+        if (f.figure == study::FitFigure::rate) add(tr("Flashes a minute"), 60, numberText);
     }
     fitToRows(*this);
 }
@@ -125,36 +124,28 @@ BudgetTable::BudgetTable(const QString& accessibleName, QWidget* parent) : QTabl
 
 void BudgetTable::setBudget(const study::Budget& budget) {
     setRowCount(0);
-    const units::Unit unit = unitOf(budget.figure);
+    const FigureText form = formOf(unitOf(budget.figure));
     std::vector<std::size_t> order;
     for (std::size_t k = 0; k < budget.rows.size(); ++k) order.push_back(k);
     std::ranges::stable_sort(order, std::greater(),
                              [&](std::size_t k) { return budget.rows[k].contribution(); });
     for (const std::size_t k : order) {
         const study::BudgetRow& row = budget.rows[k];
-        const QString both = withUncertainty(row.value, row.uncertainty, row.unit);
-        const QString pm = QStringLiteral("\u00A0\u00B1\u00A0");
-        const auto at = both.indexOf(pm);
-        // One text of both keeps prefix and places alike; here it stands in two columns.
-        const QString symbol = [&] {
-            const auto space = both.lastIndexOf(QChar(QChar::Nbsp));
-            return row.unit == units::Unit::none || space < 0 ? QString() : both.mid(space);
-        }();
-        const QString estimate = at < 0 ? both : both.left(at) + symbol;
-        const QString uncertainty = at < 0 ? QStringLiteral("0") : both.mid(at + pm.size());
+        const FigureText rowForm = formOf(row);
         const QString kind = row.evaluation == study::Evaluation::typeA ? tr("A") : tr("B");
         const QString shape =
             row.distribution == study::Distribution::normal ? tr("normal") : tr("rectangular");
         addRow(*this,
-               {budgetRowName(row), budgetRowSource(row), estimate, uncertainty,
-                QStringLiteral("%1, %2").arg(kind, shape), sensitivityText(row, budget.figure),
-                figureText(row.contribution(), unit), shareText(budget.share(k))},
+               {budgetRowName(row), budgetRowSource(row), rowForm(row.value),
+                uncertaintyText(row.uncertainty, rowForm), QStringLiteral("%1, %2").arg(kind, shape),
+                sensitivityText(row, budget.figure), uncertaintyText(row.contribution(), form),
+                shareText(budget.share(k))},
                row.reel ? tr("On one reel with another part: both move together") : QString(), 2);
     }
     const auto sum = [&](const QString& name, const QString& what, double u, double share) {
         addRow(*this,
-               {name, what, withUncertainty(budget.value, u, unit), QString(), QString(), QString(),
-                figureText(u, unit), share > 0 ? shareText(share) : QString()},
+               {name, what, measuredText({budget.value, u}, form), QString(), QString(), QString(),
+                uncertaintyText(u, form), share > 0 ? shareText(share) : QString()},
                {}, 2);
         for (int column = 0; column < columnCount(); ++column) {
             QFont strong = item(rowCount() - 1, column)->font();

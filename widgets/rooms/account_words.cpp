@@ -1,6 +1,6 @@
 #include "widgets/rooms/account_words.h"
 
-#include "widgets/text/figure_text.h"
+#include "widgets/text/measured_text.h"
 
 #include <QCoreApplication>
 
@@ -34,6 +34,11 @@ QString keyName(const std::string& key) {
     return {}; // the part's main value needs no name
 }
 
+/// Of a difference of two shares.
+QString pointsText(double share) {
+    return tr("%1 points").arg(numberText(100 * share));
+}
+
 QString named(const std::string& ref, const std::string& key) {
     const QString part = QString::fromStdString(ref), value = keyName(key);
     return value.isEmpty() ? part : tr("%1, %2").arg(part, value);
@@ -52,7 +57,7 @@ QString statedText(const study::FittedValue& value) {
 }
 
 QString beforehandText(const study::FittedValue& value) {
-    const QString text = withUncertainty(value.prior, value.unit);
+    const QString text = measuredText(value.prior, formOf(value.unit));
     switch (value.from) {
     case PriorFrom::tolerance:
         return tr("%1, by tolerance").arg(text);
@@ -91,18 +96,29 @@ QString figureName(const study::FittedFigure& figure) {
     return {};
 }
 
-QString figureText(double value, Unit unit) {
-    if (unit == Unit::second) return secondsText(value);
-    if (unit == Unit::hertz) return rateText(value);
-    if (unit == Unit::none) return numberText(value);
-    return quantityText(value, unit);
+FigureText formOf(Unit unit) {
+    switch (unit) {
+    case Unit::second:
+        return secondsText;
+    case Unit::hertz:
+        return rateText;
+    case Unit::volt:
+        return textIn<Unit::volt>;
+    case Unit::ampere:
+        return textIn<Unit::ampere>;
+    case Unit::ohm:
+        return textIn<Unit::ohm>;
+    case Unit::farad:
+        return textIn<Unit::farad>;
+    case Unit::siemens:
+        return textIn<Unit::siemens>;
+    default:
+        return shareText;
+    }
 }
 
-QString withUncertainty(double value, double uncertainty, Unit unit) {
-    return QString::fromStdString(study::reportedText(value, uncertainty, unit));
-}
-QString withUncertainty(const circuit::Measured& value, Unit unit) {
-    return withUncertainty(value.value, value.uncertainty, unit);
+FigureText formOf(const study::BudgetRow& row) {
+    return row.what == "time base" ? numberText : formOf(row.unit);
 }
 
 QString budgetFigureName(BudgetFigure figure) {
@@ -167,11 +183,9 @@ QString sensitivityText(const study::BudgetRow& row, BudgetFigure figure) {
 
 QString agreementWords(const study::Budget& predicted, const study::Budget& measured) {
     const study::Agreement a = compare(predicted, measured);
-    const Unit unit = unitOf(predicted.figure);
-    const QString difference = signedText(a.difference, unit == Unit::hertz    ? rateText
-                                                        : unit == Unit::second ? secondsText
-                                                                               : numberText);
-    const QString limit = figureText(a.limit, unit);
+    const FigureText form =
+        predicted.figure == BudgetFigure::duty ? pointsText : formOf(unitOf(predicted.figure));
+    const QString difference = signedText(a.difference, form), limit = form(a.limit);
     return a.agree ? tr("Prediction and measurement agree: they differ by %1, and may by %2.")
                          .arg(difference, limit)
                    : tr("Prediction and measurement do not agree: they differ by %1, and may by %2 only.")

@@ -6,6 +6,7 @@
 
 #include "core/study/fit.h"
 #include "core/study/uncertainty_budget.h"
+#include "widgets/text/figure_text.h"
 
 #include <QString>
 
@@ -16,11 +17,10 @@ QString valueName(const study::Unknown& value);
 QString statedText(const study::FittedValue& value);
 QString beforehandText(const study::FittedValue& value);
 QString figureName(const study::FittedFigure& figure);
-/// Four digits in the figure's own unit.
-QString figureText(double value, units::Unit unit);
-/// With its standard uncertainty.
-QString withUncertainty(double value, double uncertainty, units::Unit unit);
-QString withUncertainty(const circuit::Measured& value, units::Unit unit);
+/// How numbers of a unit are written: rates and times as in the readings, shares in per cent.
+FigureText formOf(units::Unit unit);
+/// Of the input of a budget.
+FigureText formOf(const study::BudgetRow& row);
 
 QString budgetFigureName(study::BudgetFigure figure);
 /// `C1, by its tolerance`; `Count “First try”`.

@@ -1,8 +1,7 @@
 #include "widgets/rooms/retune_row.h"
 
-#include "widgets/rooms/account_words.h"
 #include "widgets/rooms/quantity_field.h"
-#include "widgets/text/figure_text.h"
+#include "widgets/text/measured_text.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -138,7 +137,7 @@ QString RetuneRow::words(const study::Retuning& r) const {
     if (r.proposals.empty()) return QString::fromStdString(r.reason);
     const auto value = [&](double v) { return QString::fromStdString(units::formatQuantity(v, r.unit, 3)); };
     const auto rate = [](const circuit::Measured& m) {
-        return tr("%1 flashes a minute").arg(withUncertainty(60 * m.value, 60 * m.uncertainty, units::Unit::none));
+        return tr("%1 flashes a minute").arg(measuredText({60 * m.value, 60 * m.uncertainty}, numberText));
     };
     const study::RetuneProposal& best = r.proposals.front();
     const QString percent = QString::number(best.tolerance * 100, 'g', 3) + QStringLiteral("\u00A0%");
