@@ -81,8 +81,9 @@ Table tableOf(const std::vector<std::string_view>& lines, Separator separator, c
             bestAt = at;
             break;
         }
+    const Row first = all[bestAt];
     for (std::size_t k = bestAt; k < all.size(); ++k)
-        if (hasNumber(all[k]) && alike(all[k], all[bestAt])) table.rows.push_back(std::move(all[k]));
+        if (hasNumber(all[k]) && alike(all[k], first)) table.rows.push_back(std::move(all[k]));
     const auto texts = std::ranges::count(table.rows.front().kinds, 't');
     table.score =
         static_cast<double>(table.rows.size()) * std::max(0.0, 1 - doubtPerText * static_cast<double>(texts));
@@ -115,11 +116,9 @@ class Headers {
     Headers(const std::vector<std::string_view>& lines, const Table& table) : m_table(table) {
         std::size_t at = table.rows.front().line;
         auto cells = cellsAbove(lines, at);
-        if (cells.empty()) {
-            m_preamble = table.rows.front().line;
-            return;
-        }
-        m_first = at;
+        m_preamble = table.rows.front().line;
+        if (cells.empty()) return;
+        m_preamble = at;
         m_lines = 1;
         if (isOfUnits(cells)) {
             std::size_t above = at;
@@ -127,12 +126,11 @@ class Headers {
                 for (std::size_t k = 0; k < cells.size(); ++k)
                     if (!cells[k].empty()) namesAbove[k] += " [" + bare(cells[k]) + "]";
                 cells = std::move(namesAbove);
-                m_first = above;
+                m_preamble = above;
                 m_lines = 2;
             }
         }
         m_names = std::move(cells);
-        m_preamble = m_first;
     }
     const std::vector<std::string>& names() const { return m_names; }
     std::size_t preamble() const { return m_preamble; }
@@ -177,7 +175,7 @@ class Headers {
 
     const Table& m_table;
     std::vector<std::string> m_names;
-    std::size_t m_first = 0, m_lines = 0, m_preamble = 0;
+    std::size_t m_lines = 0, m_preamble = 0;
 };
 
 /// Which columns of a table are what.
@@ -263,7 +261,9 @@ Result<RecordLayout> guessLayout(std::string_view beginning) {
         const Table table = tableOf(lines, separator, mark);
         if (table.rows.empty()) continue;
         anyTable = true;
-        RecordLayout layout{.separator = separator, .decimalMark = mark};
+        RecordLayout layout;
+        layout.separator = separator;
+        layout.decimalMark = mark;
         const Headers headers(lines, table);
         layout.preambleLines = headers.preamble();
         layout.headerLines = headers.lines();

@@ -137,8 +137,10 @@ SignalShape shapeOf(std::span<const double> values) {
     }
     const double share = static_cast<double>(nearLow + nearHigh) / static_cast<double>(values.size());
     shape.levels = levels;
-    shape.isTwoLevel = swing >= smallestSwing_V && swing >= leastSeparation * shape.noise_V &&
-                       share >= shareNearStates && std::min(nearLow, nearHigh) >= 1;
+    const bool twoLevels =
+        swing >= smallestSwing_V && share >= shareNearStates && std::min(nearLow, nearHigh) >= 1;
+    shape.isRestless = twoLevels && swing < leastSeparation * shape.noise_V;
+    shape.isTwoLevel = twoLevels && !shape.isRestless;
     return shape;
 }
 

@@ -18,6 +18,7 @@ struct SignalShape {
     double noise_V = 0;                 ///< standard deviation of one sample, by neighbouring samples
     circuit::Levels levels = {};        ///< of the two states; only where isTwoLevel
     bool isTwoLevel = false;
+    bool isRestless = false; ///< has two levels, but goes from one to the other with most samples
 
     double swing_V() const { return levels.high_V - levels.low_V; }
 };

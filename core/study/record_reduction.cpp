@@ -78,7 +78,13 @@ std::string voltsText(double volts) {
     return units::formatQuantity(volts, units::Unit::volt);
 }
 
+Fault tooFast() {
+    return {"", "the output changes with nearly every sample: record it with a shorter time step"};
+}
+
 Fault unreadable(const std::vector<Trace>& traces) {
+    for (const Trace& trace : traces)
+        if (trace.shape.isRestless && (trace.of == TraceOf::output || !trace.raw->named)) return tooFast();
     const auto output = std::ranges::find(traces, TraceOf::output, &Trace::of);
     if (output != traces.end()) {
         const SignalShape& shape = output->shape;
@@ -153,9 +159,7 @@ Result<Reduction> reduceRecord(const RawRecord& raw, const ReductionOptions& opt
     if (read) {
         switchings = crossingsOf(time, read->raw->values_V, read->shape, options.glitchSamples);
         const auto states = static_cast<double>(switchings.times_s.size() + 2 * switchings.glitches + 1);
-        if (static_cast<double>(time.size()) < fewestSamplesAState * states)
-            return Fault{"",
-                         "the output changes with nearly every sample: record it with a shorter time step"};
+        if (static_cast<double>(time.size()) < fewestSamplesAState * states) return tooFast();
     } else {
         const bool output = std::ranges::find(traces, TraceOf::output, &Trace::of) != traces.end();
         for (const Trace& trace : traces)

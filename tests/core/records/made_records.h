@@ -75,7 +75,7 @@ inline study::RawRecord rawRecord(const MadeRecord& made, std::uint64_t seed = 1
         if (made.output) {
             double volts = made.signal.output(t);
             if (made.edge_s > 0) { // mean over the edge's length: straight edges
-                constexpr int parts = 64;
+                constexpr int parts = 16;
                 volts = 0;
                 for (int p = 0; p < parts; ++p)
                     volts += made.signal.output(t + made.edge_s * ((p + 0.5) / parts - 0.5)) / parts;

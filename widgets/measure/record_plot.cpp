@@ -1,0 +1,131 @@
+#include "widgets/measure/record_plot.h"
+
+#include "widgets/curves/axis_scale.h"
+#include "widgets/measure/record_preview.h"
+
+#include <algorithm>
+
+namespace blinkwright::widgets {
+
+using circuit::TraceOf;
+
+namespace {
+
+constexpr double edgeRoom = 0.08;
+constexpr qreal markSize = 4.5;
+constexpr double pixelsAMark = 9; ///< closer than this, marks would run into one another
+
+} // namespace
+
+RecordPlot::RecordPlot(Use use, QWidget* parent)
+    : RoomPlot(use, parent), m_time(QSharedPointer<ScaleTicker>::create()),
+      m_volts(QSharedPointer<ScaleTicker>::create()) {
+    setObjectName(QStringLiteral("record plot"));
+    setAccessibleName(tr("The record"));
+    xAxis->setTicker(m_time);
+    yAxis->setTicker(m_volts);
+    m_time->setTickCount(6);
+    m_volts->setTickCount(4);
+    restyle();
+}
+
+void RecordPlot::setRecord(std::shared_ptr<const circuit::Record> record) {
+    m_record = std::move(record);
+    if (m_record) setMessage({});
+    draw();
+    replot(rpQueuedReplot);
+}
+
+std::unique_ptr<RoomPlot> RecordPlot::forPage() const {
+    auto page = std::make_unique<RecordPlot>(Use::page);
+    page->setRecord(m_record);
+    return page;
+}
+
+void RecordPlot::restyle() {
+    RoomPlot::restyle();
+    draw();
+}
+
+QColor RecordPlot::colourOf(TraceOf of) const {
+    return of == TraceOf::output      ? theme().measured
+           : of == TraceOf::capacitor ? theme().level
+                                      : theme().quietInk;
+}
+
+void RecordPlot::draw() {
+    clearGraphs();
+    const bool any = m_record && m_record->time_s.size() > 1;
+    for (QCPAxis* axis : {xAxis, yAxis}) axis->setVisible(any);
+    if (!any) return;
+    const QVector<double> time(m_record->time_s.begin(), m_record->time_s.end());
+    double low = 0, high = 0;
+    for (const circuit::Trace& trace : m_record->traces) {
+        QCPGraph* graph = addGraph();
+        graph->setPen(QPen(colourOf(trace.of), 1));
+        graph->setData(time, QVector<double>(trace.values_V.begin(), trace.values_V.end()), true);
+        const auto [least, most] = std::ranges::minmax(trace.values_V);
+        low = std::min(low, least);
+        high = std::max(high, most);
+    }
+    const double room = edgeRoom * std::max(high - low, 1e-9);
+    yAxis->setRange(low - room, high + room);
+    m_volts->scale = AxisScale::of(std::max(high, -low), units::Unit::volt);
+    yAxis->setLabel(QStringLiteral("%1 (%2)").arg(tr("Voltage"), m_volts->scale.unitText()));
+    xAxis->setRange(m_record->time_s.front(), m_record->time_s.back());
+    m_time->scale =
+        AxisScale::ofTime(std::max(std::abs(m_record->time_s.front()), std::abs(m_record->time_s.back())));
+    xAxis->setLabel((m_record->fromPowerOn ? tr("Time from power-on (%1)") : tr("Time (%1)"))
+                        .arg(m_time->scale.unitText()));
+}
+
+void RecordPlot::paintOver(QCPPainter& painter) {
+    if (!m_record || m_record->time_s.size() < 2) return;
+    std::vector<Key> keys;
+    for (const circuit::Trace& trace : m_record->traces)
+        keys.push_back({traceText(trace.of), colourOf(trace.of)});
+    const double across =
+        axisRect()->width() / std::max<double>(1, static_cast<double>(m_record->switchings_s.size()));
+    if (across >= pixelsAMark) {
+        paintMarks(painter);
+        paintKeys(painter, axisRect(), keys);
+        if (m_record->switchings_s.empty()) return;
+        // A key of its own: a mark is no line.
+        const QFontMetricsF metrics(smallFont());
+        const QString words = tr("switching");
+        const qreal right = axisRect()->right(), width = metrics.horizontalAdvance(words) + 2;
+        const qreal top = axisRect()->top() - lineHeight() - 1, middle = top + lineHeight() / 2.0;
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(theme().accent);
+        painter.drawEllipse(QPointF(right - width - 8, middle), markSize - 1, markSize - 1);
+        painter.setPen(theme().ink);
+        painter.drawText(QRectF(right - width, top, width, lineHeight()), Qt::AlignVCenter | Qt::AlignLeft,
+                         words);
+    } else {
+        paintKeys(painter, axisRect(), keys);
+    }
+}
+
+/// Discs where the trace crosses the middle of its levels; of a capacitor alone, on the level where it turns.
+void RecordPlot::paintMarks(QCPPainter& painter) const {
+    if (!m_record->levels) return;
+    const bool output =
+        std::ranges::find(m_record->traces, TraceOf::output, &circuit::Trace::of) != m_record->traces.end();
+    painter.save();
+    painter.setClipRect(axisRect()->rect().adjusted(-5, -5, 5, 5));
+    painter.setPen(QPen(theme().paper, 1));
+    painter.setBrush(theme().accent);
+    bool rise = m_record->firstRises;
+    for (const double time : m_record->switchings_s) {
+        const circuit::Levels& levels = *m_record->levels;
+        const double volts = output ? (levels.high_V + levels.low_V) / 2
+                             : rise ? levels.low_V
+                                    : levels.high_V;
+        painter.drawEllipse(QPointF(xAxis->coordToPixel(time), yAxis->coordToPixel(volts)), markSize,
+                            markSize);
+        rise = !rise;
+    }
+    painter.restore();
+}
+
+} // namespace blinkwright::widgets

@@ -1,0 +1,35 @@
+// A record as it was reduced: its traces over time, the switchings that were found marked on their level.
+//
+//   RecordPlot plot(RoomPlot::Use::screen);
+//   plot.setRecord(std::make_shared<const circuit::Record>(record));
+#pragma once
+
+#include "core/circuit/measurement.h"
+#include "widgets/rooms/room_plot.h"
+
+namespace blinkwright::widgets {
+
+class ScaleTicker;
+
+class RecordPlot : public RoomPlot {
+    Q_OBJECT
+  public:
+    explicit RecordPlot(Use use, QWidget* parent = nullptr);
+
+    void setRecord(std::shared_ptr<const circuit::Record> record); ///< null: empty
+    std::unique_ptr<RoomPlot> forPage() const override;
+
+  protected:
+    void restyle() override;
+    void paintOver(QCPPainter& painter) override;
+
+  private:
+    void draw();
+    QColor colourOf(circuit::TraceOf of) const;
+    void paintMarks(QCPPainter& painter) const;
+
+    std::shared_ptr<const circuit::Record> m_record;
+    QSharedPointer<ScaleTicker> m_time, m_volts;
+};
+
+} // namespace blinkwright::widgets
