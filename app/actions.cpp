@@ -61,6 +61,8 @@ void MainWindow::makeFileMenu() {
     m_save = add(menu, tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
     m_saveAs = add(menu, tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::askSaveAs);
     menu->addSeparator();
+    add(menu, tr("&Import a record…"), QKeySequence(tr("Ctrl+Shift+I")), this, &MainWindow::askImportRecord);
+    menu->addSeparator();
     m_export = add(menu, tr("&Export curves…"), QKeySequence(tr("Ctrl+E")), this, &MainWindow::askExport);
     m_copyPicture = add(menu, tr("Copy &picture of the curves"), QKeySequence(tr("Ctrl+Shift+P")), this,
                         &MainWindow::copyPicture);

@@ -1,5 +1,6 @@
 // Files of the window: opening, saving, and the question before changes would be lost.
 #include "app/main_window.h"
+#include "app/measure/record_import_dialog.h"
 #include "widgets/hookup/hookup_view.h"
 
 #include <QFileDialog>
@@ -43,6 +44,26 @@ void MainWindow::askOpen() {
     const QString path =
         QFileDialog::getOpenFileName(this, tr("Open a circuit"), m_settings.lastFolder(), circuitFilter());
     if (!path.isEmpty()) openFile(path);
+}
+
+void MainWindow::askImportRecord() {
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Import a record"), m_settings.lastFolder(),
+                                     tr("Tables of an instrument (*.csv *.txt *.tsv *.dat);;All files (*)"));
+    if (!path.isEmpty()) importRecord(path);
+}
+
+void MainWindow::importRecord(const QString& path) {
+    const auto measurement = RecordImportDialog::ask(this, path, m_appearance.theme());
+    if (!measurement) return;
+    m_settings.setLastFolder(QFileInfo(path).absolutePath());
+    circuit::Measurements all = m_document.circuit().measurements;
+    all.push_back(std::make_shared<const circuit::Measurement>(*measurement));
+    if (Result<void> done = m_document.apply({circuit::edits::SetMeasurements{
+            std::move(all), tr("Import the record %1").arg(QFileInfo(path).fileName()).toStdString()}});
+        !done)
+        return tell(tr("The record was not imported"), done.fault());
+    say(tr("Imported the record %1").arg(QFileInfo(path).fileName()));
 }
 
 bool MainWindow::save() {

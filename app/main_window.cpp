@@ -33,6 +33,7 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace blinkwright::app {
@@ -59,6 +60,11 @@ QSplitter* splitter(Qt::Orientation orientation, const QString& name, std::initi
 QString droppedFile(const QMimeData* data) {
     const QList<QUrl> urls = data->urls();
     return urls.size() == 1 && urls.front().isLocalFile() ? urls.front().toLocalFile() : QString();
+}
+
+bool isTable(const QString& file) {
+    static const QStringList endings{"csv", "txt", "tsv", "dat"};
+    return endings.contains(QFileInfo(file).suffix().toLower());
 }
 
 } // namespace
@@ -270,7 +276,9 @@ void MainWindow::dropEvent(QDropEvent* event) {
     const QString file = droppedFile(event->mimeData());
     if (file.isEmpty()) return;
     event->acceptProposedAction();
-    openInstead(file);
+    if (!isTable(file)) return openInstead(file);
+    // Not from within the drop: whoever drags waits for its end.
+    QTimer::singleShot(0, this, [this, file] { importRecord(file); });
 }
 
 } // namespace blinkwright::app

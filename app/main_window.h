@@ -119,6 +119,8 @@ class MainWindow : public QMainWindow {
     void startNew();
     void askOpen();
     void openInstead(const QString& path);
+    void askImportRecord();
+    void importRecord(const QString& path);
     bool save();
     bool askSaveAs();
     bool mayLeave();

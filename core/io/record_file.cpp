@@ -21,6 +21,8 @@ constexpr std::size_t longestLine = 64u << 10;
 /// No instrument means more than this many volts or seconds: beyond it, sums of squares might overflow.
 constexpr double mostVolts = 1e9, mostSeconds = 1e12;
 constexpr std::size_t shownBytes = 24;
+/// Two moments that are the same but for their last bits, relative: no step back.
+constexpr double rounding = 1e-12;
 
 std::string lineText(std::size_t line) {
     return "line " + std::to_string(line);
@@ -98,11 +100,14 @@ class RowReader {
         double time = static_cast<double>(m_rows - 1) * m_layout.step_s;
         if (m_layout.timeColumn) time = values[w++];
         if (!m_raw.time_s.empty() && time < m_raw.time_s.back()) {
+            const double last = m_raw.time_s.back();
             if (cut) return skip(line);
+            if (last - time <= rounding * std::abs(last)) time = last;
+        }
+        if (!m_raw.time_s.empty() && time < m_raw.time_s.back())
             return refuse(line, *m_layout.timeColumn,
                           "the time " + units::shortest(time) + " s lies before the " +
                               units::shortest(m_raw.time_s.back()) + " s of the row above");
-        }
         m_raw.time_s.push_back(time);
         for (study::RawTrace& trace : m_raw.traces) trace.values_V.push_back(values[w++]);
         return true;
@@ -157,7 +162,7 @@ class LineFeed {
             if (auto ok = line(rest.substr(0, length), found == nullptr); !ok) return ok;
             rest.remove_prefix(std::min(length + 1, rest.size()));
         }
-        if (rest.size() > longestLine) return tooLong();
+        if (rest.size() > longestLine) return tooLong(m_line + 1);
         block.erase(0, block.size() - rest.size());
         return {};
     }
@@ -165,7 +170,7 @@ class LineFeed {
   private:
     Result<void> line(std::string_view text, bool cut) {
         ++m_line;
-        if (text.size() > longestLine) return tooLong();
+        if (text.size() > longestLine) return tooLong(m_line);
         if (m_line <= m_passOver) return {};
         if (text.ends_with('\r')) text.remove_suffix(1);
         if (!m_rows.take(text, m_line, cut)) return m_rows.fault();
@@ -174,8 +179,8 @@ class LineFeed {
                          "more than " + std::to_string(maxRecordRows) + " rows are not supported"};
         return {};
     }
-    Fault tooLong() const {
-        return {lineText(m_line + 1),
+    static Fault tooLong(std::size_t line) {
+        return {lineText(line),
                 "is longer than " + std::to_string(longestLine >> 10) + " KiB: this is no table"};
     }
 

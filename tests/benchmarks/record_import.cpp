@@ -11,6 +11,7 @@
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
+#include <sys/resource.h>
 #include <unistd.h>
 #include <vector>
 
@@ -44,6 +45,9 @@ int main() {
             std::fprintf(stderr, "%zu switchings\n", record.value().switchings_s.size());
     }
     std::filesystem::remove(path);
+    rusage used{};
+    getrusage(RUSAGE_SELF, &used);
+    std::fprintf(stderr, "most memory: %ld MiB\n", used.ru_maxrss >> 10);
     if (!whole) return 1;
     std::ranges::sort(seconds);
     std::printf("import_2m_rows %.3f s\n", seconds[times / 2]);

@@ -22,6 +22,7 @@ programs() {
   printf '#!/usr/bin/env bash\nprintf "cost_100_timers 3.9 x\\n"\n' >"$bin/hundred_timers"
   printf '#!/usr/bin/env bash\nprintf "wait_over_solve 41 x\\n"\n' >"$bin/settling"
   printf '#!/usr/bin/env bash\nprintf "spread_one_lamp 90 ms\\nspread_two_lamps 400 ms\\ntrend_40 20.5 ms\\nchoose_screen 50 ms\\nchoose_simulate 200 ms\\nsymptoms_200 300 ms\\n"\n' >"$bin/studies"
+  printf '#!/usr/bin/env bash\nprintf "import_2m_rows 0.7 s\\n"\n' >"$bin/record_import"
   printf '#!/usr/bin/env bash\nprintf "hookup_drag_60 2.5 ms\\nhookup_drag_500 9 ms\\n"\n' >"$bin/hookup_drag"
   chmod +x "$bin"/*
 }
@@ -56,10 +57,11 @@ spread_two_lamps 400 ms
 trend_40 20.5 ms
 choose_screen 50 ms
 choose_simulate 200 ms
+import_2m_rows 0.7 s
 hookup_drag_60 2.5 ms
 hookup_drag_500 9 ms"
 expect "each program is built once" test "$(calls ninja)" = \
-  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling studies hookup_drag"
+  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling studies record_import hookup_drag"
 
 forget_calls
 figures memory_at_rest

@@ -1,5 +1,6 @@
 #include "widgets/measure/record_plot.h"
 
+#include "core/circuit/measurement.h"
 #include "widgets/curves/axis_scale.h"
 #include "widgets/measure/record_preview.h"
 

@@ -4,8 +4,12 @@
 //   plot.setRecord(std::make_shared<const circuit::Record>(record));
 #pragma once
 
-#include "core/circuit/measurement.h"
 #include "widgets/rooms/room_plot.h"
+
+namespace blinkwright::circuit {
+enum class TraceOf;
+struct Record;
+} // namespace blinkwright::circuit
 
 namespace blinkwright::widgets {
 

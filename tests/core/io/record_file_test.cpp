@@ -176,10 +176,10 @@ TEST_F(RecordFile, CutOrSpoiledFilesNeverCrashOrHang) {
     for (std::size_t length = 0; length <= whole.size(); ++length)
         tables += importRecord(written(whole.substr(0, length))).ok() +
                   readAs(written(whole.substr(0, length) + ' ')).ok();
-    EXPECT_GT(tables, 30);
+    EXPECT_GT(tables, 20);
     const RandomDraws draws(5, 0);
     std::uint64_t draw = 0;
-    for (int round = 0; round < 3000; ++round) {
+    for (int round = 0; round < 1500; ++round) {
         std::string text = whole;
         const auto changes = 1 + draws.bits(draw++) % 6;
         for (std::uint64_t k = 0; k < changes; ++k) {

@@ -1,0 +1,65 @@
+#include "widgets/measure/figures_table.h"
+
+#include "widgets/text/figure_text.h"
+
+#include <QHeaderView>
+
+namespace blinkwright::widgets {
+
+namespace {
+
+enum Column { name, value, uncertainty, columns };
+
+} // namespace
+
+FiguresTable::FiguresTable(QWidget* parent) : QTableWidget(parent) {
+    setObjectName(QStringLiteral("figures"));
+    setAccessibleName(tr("Figures of the record"));
+    setEditTriggers(NoEditTriggers);
+    setSelectionMode(ContiguousSelection);
+    setTabKeyNavigation(false);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setColumnCount(columns);
+    setHorizontalHeaderLabels({tr("Figure"), tr("Measured"), tr("Uncertainty")});
+    horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    horizontalHeaderItem(uncertainty)->setToolTip(tr("Standard uncertainty: one standard deviation, k = 1"));
+    verticalHeader()->hide();
+    verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
+    setFigures({});
+}
+
+QSize FiguresTable::sizeHint() const {
+    const int rows = rowCount() * verticalHeader()->defaultSectionSize();
+    return {320, rows + horizontalHeader()->sizeHint().height() + 2 * frameWidth()};
+}
+
+void FiguresTable::setFigures(const study::RecordFigures& figures) {
+    struct Row {
+        QString name;
+        const std::optional<circuit::Measured>& figure;
+        FigureText text;
+    };
+    const Row rows[] = {{tr("Cycle time"), figures.period_s, secondsText},
+                        {tr("Pulse width (high)"), figures.high_s, secondsText},
+                        {tr("Space width (low)"), figures.low_s, secondsText},
+                        {tr("Duty cycle"), figures.duty, shareText},
+                        {tr("First flash"), figures.firstHigh_s, secondsText}};
+    setRowCount(static_cast<int>(std::size(rows)));
+    int r = 0;
+    for (const Row& row : rows) {
+        const QString dash(QChar(0x2013));
+        const auto put = [&](Column column, const QString& text) {
+            auto* item = new QTableWidgetItem(text);
+            if (column != name) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            setItem(r, column, item);
+        };
+        put(name, row.name);
+        put(value, row.figure ? row.text(row.figure->value) : dash);
+        put(uncertainty, row.figure ? row.text(row.figure->uncertainty) : dash);
+        ++r;
+    }
+}
+
+} // namespace blinkwright::widgets
