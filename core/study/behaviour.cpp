@@ -2,6 +2,7 @@
 
 #include "core/engine/transient.h"
 #include "core/study/figures.h"
+#include "core/study/lobatto.h"
 #include "core/study/settled_start.h"
 #include "core/study/unpowered.h"
 
@@ -30,9 +31,8 @@ struct Span {
     std::vector<double> capacitor_V = {};
 };
 
-// Gauss-Lobatto rule with five points on [0, 1]. Abramowitz & Stegun, table 25.6.
-constexpr std::array<double, 5> nodes = {0, 0.17267316464601143, 0.5, 0.82732683535398857, 1};
-constexpr std::array<double, 5> weights = {1.0 / 20, 49.0 / 180, 16.0 / 45, 49.0 / 180, 1.0 / 20};
+using lobatto::nodes;
+using lobatto::weights;
 /// Where a step that begins with a switching is cut.
 constexpr std::array pieces{1e-4, 1e-2, 1.0};
 

@@ -1,5 +1,7 @@
 #include "core/study/figures.h"
 
+#include "core/study/lobatto.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -12,9 +14,8 @@ using engine::Waveform;
 
 namespace {
 
-// Gauss-Lobatto rule with five points on [0, 1]; exact to degree 7. Abramowitz & Stegun, table 25.6.
-constexpr std::array<double, 5> nodes = {0, 0.17267316464601143, 0.5, 0.82732683535398857, 1};
-constexpr std::array<double, 5> weights = {1.0 / 20, 49.0 / 180, 16.0 / 45, 49.0 / 180, 1.0 / 20};
+using lobatto::nodes;
+using lobatto::weights;
 
 /// One part's terminals at an instant.
 struct Terminal {

@@ -1,5 +1,7 @@
 #include "core/study/flash_light.h"
 
+#include "core/study/lobatto.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -9,8 +11,7 @@ namespace {
 
 constexpr int fine = 32;          ///< pieces of a step
 constexpr double accuracy = 1e-6; ///< of the peak; the law itself is far rougher
-// Gauss-Lobatto nodes on [0, 1]. Abramowitz & Stegun, table 25.6.
-constexpr std::array<double, 5> nodes = {0, 0.17267316464601143, 0.5, 0.82732683535398857, 1};
+using lobatto::nodes;
 
 using Weights = std::array<std::array<double, 5>, fine + 1>;
 
