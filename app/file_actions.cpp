@@ -46,17 +46,26 @@ void MainWindow::askOpen() {
     if (!path.isEmpty()) openFile(path);
 }
 
+QString MainWindow::askRecordFile(QWidget* over) {
+    return QFileDialog::getOpenFileName(
+        over, tr("Import a record"), m_settings.lastFolder(),
+        tr("Tables of an instrument (*.csv *.txt *.tsv *.dat);;All files (*)"));
+}
+
 void MainWindow::askImportRecord() {
-    const QString path =
-        QFileDialog::getOpenFileName(this, tr("Import a record"), m_settings.lastFolder(),
-                                     tr("Tables of an instrument (*.csv *.txt *.tsv *.dat);;All files (*)"));
+    const QString path = askRecordFile(this);
     if (!path.isEmpty()) importRecord(path);
 }
 
+std::optional<circuit::Measurement> MainWindow::readRecord(QWidget* over, const QString& path) {
+    auto measurement = RecordImportDialog::ask(over, path, m_appearance.theme());
+    if (measurement) m_settings.setLastFolder(QFileInfo(path).absolutePath());
+    return measurement;
+}
+
 void MainWindow::importRecord(const QString& path) {
-    const auto measurement = RecordImportDialog::ask(this, path, m_appearance.theme());
+    const auto measurement = readRecord(this, path);
     if (!measurement) return;
-    m_settings.setLastFolder(QFileInfo(path).absolutePath());
     circuit::Measurements all = m_document.circuit().measurements;
     all.push_back(std::make_shared<const circuit::Measurement>(*measurement));
     if (Result<void> done = m_document.apply({circuit::edits::SetMeasurements{

@@ -98,6 +98,10 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
                                [this](const QString& sentence) { say(sentence); },
                                [this](const QString& title, const Fault& fault) { tell(title, fault); },
                                [this](const QString& place) { m_live->activate(place); }});
+    m_rooms->setImportRecord([this](QWidget* over) -> std::optional<circuit::Measurement> {
+        const QString path = askRecordFile(over);
+        return path.isEmpty() ? std::nullopt : readRecord(over, path);
+    });
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());

@@ -13,6 +13,7 @@
 #include "app/settings.h"
 
 #include <QMainWindow>
+#include <optional>
 #include <vector>
 
 class QActionGroup;
@@ -120,6 +121,8 @@ class MainWindow : public QMainWindow {
     void askOpen();
     void openInstead(const QString& path);
     void askImportRecord();
+    QString askRecordFile(QWidget* over); ///< empty where the user gave up
+    std::optional<circuit::Measurement> readRecord(QWidget* over, const QString& path);
     void importRecord(const QString& path);
     bool save();
     bool askSaveAs();
