@@ -5,10 +5,24 @@
 #include "app/whole_file.h"
 #include "core/io/circuit_file.h"
 
+#include <QCryptographicHash>
 #include <QFile>
 #include <QFileInfo>
 
 namespace blinkwright::app {
+
+namespace {
+
+/// Of a file's bytes; nothing where there is no such file. Times of files are too coarse to tell two saves
+/// apart.
+std::optional<QByteArray> digestOf(const QString& path) {
+    QFile file(path);
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    if (!file.open(QIODevice::ReadOnly) || !hash.addData(&file)) return std::nullopt;
+    return hash.result();
+}
+
+} // namespace
 
 Document::Document(QObject* parent) : QObject(parent) {
     connect(&m_undo, &QUndoStack::cleanChanged, this, [this](bool clean) { emit modifiedChanged(!clean); });
@@ -43,6 +57,7 @@ void Document::show(circuit::Circuit circuit, const QString& path) {
     else
         m_undo.setClean(); // clear() leaves an empty stack as it was
     m_path = path;
+    noteDisk();
     m_openedRevision = m_revision + 1;
     ++m_revision;
     emit pathChanged();
@@ -52,6 +67,12 @@ void Document::show(circuit::Circuit circuit, const QString& path) {
 
 void Document::startWith(circuit::Circuit circuit) {
     show(std::move(circuit), {});
+}
+
+void Document::openUnsaved(circuit::Circuit circuit, const QString& path) {
+    show(std::move(circuit), path);
+    m_undo.resetClean();
+    emit modifiedChanged(true);
 }
 
 Result<void> Document::open(const QString& path) {
@@ -75,8 +96,24 @@ Result<void> Document::saveAs(const QString& path) {
         m_path = whole;
         emit pathChanged();
     }
+    noteDisk();
     m_undo.setClean();
     return {};
+}
+
+void Document::noteDisk() {
+    m_onDisk = m_path.isEmpty() ? QByteArray() : digestOf(m_path).value_or(QByteArray());
+}
+
+void Document::acceptDisk() {
+    noteDisk();
+}
+
+Document::OnDisk Document::onDisk() const {
+    if (m_path.isEmpty()) return OnDisk::asItWas;
+    const std::optional<QByteArray> now = digestOf(m_path);
+    if (!now) return OnDisk::gone;
+    return m_onDisk == *now ? OnDisk::asItWas : OnDisk::changed;
 }
 
 } // namespace blinkwright::app

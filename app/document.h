@@ -9,6 +9,7 @@
 
 #include "core/circuit/edit.h"
 
+#include <QByteArray>
 #include <QObject>
 #include <QUndoStack>
 
@@ -38,8 +39,16 @@ class Document : public QObject {
     /// A circuit without a file in place of the open one: by default an empty one. One with parts counts as
     /// modified until it is saved.
     void startWith(circuit::Circuit circuit = {});
+    /// A circuit with changes that are in no file yet, though it came from one.
+    /// @param path the file that it came from, empty for none
+    void openUnsaved(circuit::Circuit circuit, const QString& path);
     /// Reads a file in place of the open circuit. On a fault what was open stays as it was.
     Result<void> open(const QString& path);
+    /// What has become of the file since it was read or written by us.
+    enum class OnDisk { asItWas, changed, gone };
+    OnDisk onDisk() const;
+    /// From here on the file as it is now counts as the one that was read: the user was asked.
+    void acceptDisk();
     /// Writes to the file it came from; a fault where there is none yet.
     Result<void> save();
     /// Writes a whole new file beside the old and then puts it in its place; clean only after that succeeded.
@@ -57,12 +66,14 @@ class Document : public QObject {
     /// Applies one direction of an undo step and answers with the other.
     circuit::Edit replay(const circuit::Edit& edit);
     void touch();
+    void noteDisk();
 
     circuit::Circuit m_circuit;
     QUndoStack m_undo;
     QString m_path;
     quint64 m_revision = 0;
     quint64 m_openedRevision = 0;
+    QByteArray m_onDisk; ///< digest of the file as it was read or written; empty while there is none
     int m_lastGesture = 0;
 };
 

@@ -1,10 +1,14 @@
 // Files of the window: opening, saving, and the question before changes would be lost.
+#include "app/left_behind_dialog.h"
 #include "app/main_window.h"
 #include "app/measure/record_import_dialog.h"
 #include "widgets/hookup/hookup_view.h"
 
+#include <QApplication>
 #include <QFileDialog>
 #include <QMessageBox>
+#include <QPushButton>
+#include <QTimer>
 
 namespace blinkwright::app {
 
@@ -77,10 +81,8 @@ void MainWindow::importRecord(const QString& path) {
 
 bool MainWindow::save() {
     if (m_document.path().isEmpty()) return askSaveAs();
-    if (Result<void> done = m_document.save(); !done) {
-        tell(tr("The circuit was not saved"), done.fault());
-        return false;
-    }
+    if (!mayOverwrite()) return false;
+    if (Result<void> done = m_document.save(); !done) return tellNotSaved(done.fault());
     say(tr("Saved"));
     return true;
 }
@@ -91,10 +93,8 @@ bool MainWindow::askSaveAs() {
     dialog.setDefaultSuffix(ending.mid(1));
     if (!m_document.path().isEmpty()) dialog.selectFile(m_document.path());
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
-    if (Result<void> done = m_document.saveAs(dialog.selectedFiles().front()); !done) {
-        tell(tr("The circuit was not saved"), done.fault());
-        return false;
-    }
+    if (Result<void> done = m_document.saveAs(dialog.selectedFiles().front()); !done)
+        return tellNotSaved(done.fault());
     m_settings.addRecentFile(m_document.path());
     m_settings.setLastFolder(QFileInfo(m_document.path()).absolutePath());
     say(tr("Saved"));
@@ -118,6 +118,80 @@ bool MainWindow::mayLeave() {
     default:
         return false;
     }
+}
+
+/// Says why, and offers another place. @return whether it is saved there
+bool MainWindow::tellNotSaved(const Fault& fault) {
+    QMessageBox box(QMessageBox::Warning, tr("The circuit was not saved"),
+                    QString::fromStdString(fault.message()), QMessageBox::NoButton, this);
+    box.setTextFormat(Qt::PlainText);
+    const QPushButton* elsewhere = box.addButton(tr("Save &as…"), QMessageBox::AcceptRole);
+    box.addButton(QMessageBox::Cancel);
+    box.exec();
+    return box.clickedButton() == elsewhere && askSaveAs();
+}
+
+bool MainWindow::mayOverwrite() {
+    const Document::OnDisk disk = m_document.onDisk();
+    if (disk == Document::OnDisk::asItWas) return true;
+    const QString name = QFileInfo(m_document.path()).fileName();
+    const bool changed = disk == Document::OnDisk::changed;
+    QMessageBox box(QMessageBox::Question, tr("The file is not as it was"),
+                    changed ? tr("Another program has changed %1 since it was opened. Saving would overwrite "
+                                 "that change.")
+                                  .arg(name)
+                            : tr("%1 has been moved or deleted since it was opened.").arg(name),
+                    QMessageBox::NoButton, this);
+    box.setTextFormat(Qt::PlainText);
+    const QPushButton* over =
+        box.addButton(changed ? tr("&Overwrite it") : tr("Save it &anew"), QMessageBox::DestructiveRole);
+    QPushButton* elsewhere = box.addButton(tr("&Save as…"), QMessageBox::AcceptRole);
+    box.addButton(QMessageBox::Cancel);
+    box.setDefaultButton(elsewhere);
+    box.exec();
+    if (box.clickedButton() == over) return true;
+    if (box.clickedButton() == elsewhere) askSaveAs();
+    return false;
+}
+
+/// When the window comes up again: somebody else may have written the file meanwhile.
+void MainWindow::askAboutDisk() {
+    if (m_askingAboutDisk || m_document.onDisk() != Document::OnDisk::changed) return;
+    m_askingAboutDisk = true;
+    const QString name = QFileInfo(m_document.path()).fileName();
+    QMessageBox box(
+        QMessageBox::Question, tr("The file has changed"),
+        m_document.isModified()
+            ? tr("Another program has changed %1. Read it again, and lose what is not saved here?").arg(name)
+            : tr("Another program has changed %1. Read it again?").arg(name),
+        QMessageBox::NoButton, this);
+    box.setTextFormat(Qt::PlainText);
+    QPushButton* read = box.addButton(tr("&Read it again"), QMessageBox::DestructiveRole);
+    QPushButton* keep = box.addButton(tr("&Keep what is open"), QMessageBox::RejectRole);
+    box.setDefaultButton(m_document.isModified() ? keep : read);
+    box.setEscapeButton(keep);
+    box.exec();
+    if (box.clickedButton() == read)
+        openFile(m_document.path());
+    else
+        m_document.acceptDisk(); // asked once; saving then overwrites it
+    m_askingAboutDisk = false;
+}
+
+bool MainWindow::event(QEvent* event) {
+    if (event->type() == QEvent::WindowActivate && !QApplication::activeModalWidget())
+        QTimer::singleShot(0, this, &MainWindow::askAboutDisk);
+    return QMainWindow::event(event);
+}
+
+void MainWindow::offerLeftBehind() {
+    std::vector<Recovery::Left> left = m_recovery->leftBehind();
+    if (left.empty()) return;
+    LeftBehindDialog dialog(this, std::move(left));
+    connect(&dialog, &LeftBehindDialog::discardWished, m_recovery, &Recovery::discard);
+    if (dialog.exec() != QDialog::Accepted || !dialog.chosen() || !mayLeave()) return;
+    if (Result<void> done = m_recovery->takeUp(*dialog.chosen()); !done)
+        tell(tr("The unsaved changes were not opened"), done.fault());
 }
 
 void MainWindow::tell(const QString& title, const Fault& fault) {

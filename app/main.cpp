@@ -36,9 +36,10 @@ int runWindow(int argc, char** argv, const std::string& file) {
         QObject::connect(&window, &MainWindow::firstCurvePainted, &application, &QApplication::quit,
                          Qt::QueuedConnection);
     window.show();
-    if (!file.empty())
-        QTimer::singleShot(0, &window,
-                           [&] { window.openFile(QFile::decodeName(QByteArray::fromStdString(file))); });
+    QTimer::singleShot(0, &window, [&] {
+        if (!file.empty()) window.openFile(QFile::decodeName(QByteArray::fromStdString(file)));
+        if (!quitsAfterFirstCurve()) window.offerLeftBehind();
+    });
     return QApplication::exec();
 }
 

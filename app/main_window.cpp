@@ -9,6 +9,7 @@
 #include "app/play_actions.h"
 #include "app/play_strip.h"
 #include "app/ready_actions.h"
+#include "app/recovery.h"
 #include "app/rooms/room_actions.h"
 #include "app/second_set.h"
 #include "app/set_actions.h"
@@ -102,6 +103,10 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
         const QString path = askRecordFile(over);
         return path.isEmpty() ? std::nullopt : readRecord(over, path);
     });
+    m_recovery = new Recovery(m_document, m_settings.stateFolder(), this);
+    connect(m_recovery, &Recovery::failed, this, [this](const Fault& fault) {
+        say(tr("Unsaved changes are not kept for a crash: %1").arg(QString::fromStdString(fault.message())));
+    });
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());
@@ -143,6 +148,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
 
 MainWindow::~MainWindow() {
     // A cell that is still being edited when the window goes must find nobody who would change the document.
+    delete m_recovery; // in order: nothing is left behind
     delete m_pinsActions;
     delete m_play;
     delete m_band;

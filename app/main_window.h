@@ -41,6 +41,7 @@ class PinsActions;
 class PlayActions;
 class PlayStrip;
 class ReadyActions;
+class Recovery;
 class RoomActions;
 class SecondSet;
 class SetActions;
@@ -70,6 +71,9 @@ class MainWindow : public QMainWindow {
 
     /// Opens a file without asking about changes; says in a dialog why it could not.
     bool openFile(const QString& path);
+    /// Offers what an earlier program left unsaved, if there is anything.
+    void offerLeftBehind();
+    Recovery& recovery() { return *m_recovery; }
     /// Writes the curves that are shown, by the ending of the name.
     Result<void> exportTo(const QString& path);
 
@@ -85,6 +89,7 @@ class MainWindow : public QMainWindow {
   protected:
     void closeEvent(QCloseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    bool event(QEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -127,6 +132,9 @@ class MainWindow : public QMainWindow {
     bool save();
     bool askSaveAs();
     bool mayLeave();
+    bool mayOverwrite();
+    void askAboutDisk();
+    bool tellNotSaved(const Fault& fault);
     void tell(const QString& title, const Fault& fault);
 
     // export_actions.cpp
@@ -167,6 +175,7 @@ class MainWindow : public QMainWindow {
     ReadyActions* m_readyActions = nullptr;
     RoomActions* m_rooms = nullptr;
     BandBehind* m_band = nullptr;
+    Recovery* m_recovery = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;
@@ -187,6 +196,7 @@ class MainWindow : public QMainWindow {
     QSpinBox* m_flashes = nullptr;
     std::vector<QToolButton*> m_steadyButtons; ///< whose size stays while their texts change
     bool m_painted = false;
+    bool m_askingAboutDisk = false;
 };
 
 } // namespace blinkwright::app

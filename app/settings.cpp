@@ -33,16 +33,30 @@ constexpr LooksName looksNames[] = {
 
 } // namespace
 
+namespace {
+
+/// XDG Base Directory Specification 0.8; the toolkit does not know this folder yet.
+QString userState() {
+    const QString given = qEnvironmentVariable("XDG_STATE_HOME");
+    const bool isUsable = QDir::isAbsolutePath(given); // the specification: others are to be ignored
+    return (isUsable ? given : QDir::home().filePath(QStringLiteral(".local/state"))) +
+           QStringLiteral("/blinkwright");
+}
+
+} // namespace
+
 Settings::Settings()
     : m_store(std::make_unique<QSettings>(QSettings::IniFormat, QSettings::UserScope,
                                           QStringLiteral("blinkwright"), QStringLiteral("blinkwright"))),
       m_data(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
-             QStringLiteral("/blinkwright")) {
+             QStringLiteral("/blinkwright")),
+      m_state(userState()) {
 }
 
 Settings::Settings(const QString& iniFile)
     : m_store(std::make_unique<QSettings>(iniFile, QSettings::IniFormat)),
-      m_data(QFileInfo(iniFile).absolutePath()) {
+      m_data(QFileInfo(iniFile).absolutePath()),
+      m_state(QFileInfo(iniFile).absoluteDir().filePath(QStringLiteral("state"))) {
 }
 
 QStringList Settings::recentFiles() const {

@@ -71,6 +71,9 @@ class Settings {
     QVariantMap answers(const QString& dialog) const;
     void setAnswers(const QString& dialog, const QVariantMap& answers);
 
+    /// The folder of what must outlive a crash, but is no data of the user's own. It lies beside a trial
+    /// file.
+    QString stateFolder() const { return m_state; }
     /// A file of the user's own data, by its name. It lies beside a trial file of settings.
     QString dataFile(const QString& name) const;
 
@@ -79,6 +82,7 @@ class Settings {
   private:
     std::unique_ptr<QSettings> m_store;
     QString m_data; ///< the folder of data files
+    QString m_state;
 };
 
 } // namespace blinkwright::app

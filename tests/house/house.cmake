@@ -1,6 +1,8 @@
-# Tests of the house itself: layers, top level, scripts, documents. Each is a bash script that is given the tree.
+# Tests of the house itself: layers, top level, scripts, documents. Each is a bash script that is given the tree
+# and the build folder.
 function(blinkwright_house_test name)
-  add_test(NAME House.${name} COMMAND bash ${CMAKE_CURRENT_LIST_DIR}/${ARGN} ${CMAKE_SOURCE_DIR})
+  add_test(NAME House.${name}
+    COMMAND bash ${CMAKE_CURRENT_LIST_DIR}/${ARGN} ${CMAKE_SOURCE_DIR} ${CMAKE_BINARY_DIR})
   set_tests_properties(House.${name} PROPERTIES TIMEOUT 120)
 endfunction()
 
@@ -13,3 +15,6 @@ blinkwright_house_test(StartBuildsOnceAndOpensTheFile start_window_test.sh)
 blinkwright_house_test(TestRunEndsWithTheSummaryOfCtest run_test.sh)
 blinkwright_house_test(FiguresHaveNamesAndRefuseOthers figures_test.sh)
 blinkwright_house_test(DocumentsNameWhatIsThere documents_test.sh)
+if(BLINKWRIGHT_WINDOW)
+  blinkwright_house_test(InstallsAndPackages install_test.sh)
+endif()
