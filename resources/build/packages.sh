@@ -24,7 +24,11 @@ BLINKWRIGHT_TEST_PACKAGES=(
   libgtest-dev libgmock-dev libsundials-dev libbenchmark-dev
   xvfb xdotool openbox fonts-dejavu-core poppler-utils locales
   desktop-file-utils appstream shared-mime-info dpkg-dev file
+  clang libclang-rt-14-dev
 )
+
+# To fuzz what reads texts from outside.
+BLINKWRIGHT_FUZZ_PACKAGES=(clang libclang-rt-14-dev cmake ninja-build nlohmann-json3-dev)
 
 # To run the benchmarks, besides the build packages. The engine is measured against the independent solver too.
 BLINKWRIGHT_BENCHMARK_PACKAGES=(libbenchmark-dev libsundials-dev fonts-dejavu-core)
