@@ -1,8 +1,8 @@
 #include "app/measure/record_import_dialog.h"
 
 #include "core/units/engineering.h"
-#include "widgets/measure/figures_table.h"
 #include "widgets/measure/layout_form.h"
+#include "widgets/measure/record_figures_table.h"
 #include "widgets/measure/record_plot.h"
 #include "widgets/measure/record_preview.h"
 #include "widgets/rooms/quantity_field.h"
@@ -49,8 +49,9 @@ QWidget* titled(const QString& title, QWidget* body) {
 
 RecordImportDialog::RecordImportDialog(const QString& path, const widgets::Theme& theme, QWidget* parent)
     : QDialog(parent), m_reader(path), m_preview(new widgets::RecordPreview), m_form(new widgets::LayoutForm),
-      m_plot(new widgets::RecordPlot(widgets::RoomPlot::Use::screen)), m_figures(new widgets::FiguresTable),
-      m_said(new QPlainTextEdit), m_title(new QLineEdit(QFileInfo(path).completeBaseName())),
+      m_plot(new widgets::RecordPlot(widgets::RoomPlot::Use::screen)),
+      m_figures(new widgets::RecordFiguresTable), m_said(new QPlainTextEdit),
+      m_title(new QLineEdit(QFileInfo(path).completeBaseName())),
       m_powerOn(
           new QCheckBox(tr("The supply came on within it: its first flash counts as one from &power-on"))),
       m_accuracy(new widgets::QuantityField), m_message(new QLabel), m_progress(new QProgressBar) {

@@ -20,7 +20,7 @@ class QProgressBar;
 class QPushButton;
 
 namespace blinkwright::widgets {
-class FiguresTable;
+class RecordFiguresTable;
 class LayoutForm;
 class QuantityField;
 class RecordPlot;
@@ -45,11 +45,10 @@ class RecordImportDialog : public QDialog {
     QString message() const; ///< a fault, or what goes on
     void setTheme(const widgets::Theme& theme);
 
+    void reject() override; ///< Esc stops what is being read first
+
   signals:
     void settled(); ///< a reading, or the reason why there is none, is shown
-
-  protected:
-    void reject() override; ///< Esc stops what is being read first
 
   private:
     void makeLayout();
@@ -73,7 +72,7 @@ class RecordImportDialog : public QDialog {
     widgets::RecordPreview* m_preview;
     widgets::LayoutForm* m_form;
     widgets::RecordPlot* m_plot;
-    widgets::FiguresTable* m_figures;
+    widgets::RecordFiguresTable* m_figures;
     QPlainTextEdit* m_said;
     QLineEdit* m_title;
     QCheckBox* m_powerOn;

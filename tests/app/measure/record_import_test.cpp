@@ -237,8 +237,9 @@ TEST_F(ImportInTheWindow, TheMenuHasItWithAKeyOfItsOwn) {
     const QKeySequence keys = action("Import a record").shortcut();
     EXPECT_FALSE(keys.isEmpty());
     for (const QAction* other : window->findChildren<QAction*>())
-        if (other != &action("Import a record"))
+        if (other != &action("Import a record")) {
             EXPECT_FALSE(other->shortcuts().contains(keys)) << other->text().toStdString();
+        }
 }
 
 } // namespace

@@ -7,8 +7,8 @@
 #include "core/io/record_file.h"
 #include "core/study/measured_readings.h"
 #include "core/study/study.h"
-#include "tests/core/records/made_records.h"
 #include "places.h"
+#include "tests/core/records/made_records.h"
 #include "tests/core/workbench.h"
 
 #include <gtest/gtest.h>
@@ -41,7 +41,8 @@ class Bench {
         return {moment.output_V, moment.capacitor_V};
     }
     double seen(double volts, double noise_V, double quantum_V) {
-        return std::round((volts + noise_V * test::normal(m_draws, m_draw++)) / quantum_V) * quantum_V;
+        return std::round((volts + noise_V * test::normal(m_draws, m_draw++)) / quantum_V) * quantum_V +
+               0.0; // no negative zero
     }
 
   private:

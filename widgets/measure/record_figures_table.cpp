@@ -1,4 +1,4 @@
-#include "widgets/measure/figures_table.h"
+#include "widgets/measure/record_figures_table.h"
 
 #include "widgets/text/figure_text.h"
 
@@ -12,7 +12,7 @@ enum Column { name, value, uncertainty, columns };
 
 } // namespace
 
-FiguresTable::FiguresTable(QWidget* parent) : QTableWidget(parent) {
+RecordFiguresTable::RecordFiguresTable(QWidget* parent) : QTableWidget(parent) {
     setObjectName(QStringLiteral("figures"));
     setAccessibleName(tr("Figures of the record"));
     setEditTriggers(NoEditTriggers);
@@ -30,12 +30,12 @@ FiguresTable::FiguresTable(QWidget* parent) : QTableWidget(parent) {
     setFigures({});
 }
 
-QSize FiguresTable::sizeHint() const {
+QSize RecordFiguresTable::sizeHint() const {
     const int rows = rowCount() * verticalHeader()->defaultSectionSize();
     return {320, rows + horizontalHeader()->sizeHint().height() + 2 * frameWidth()};
 }
 
-void FiguresTable::setFigures(const study::RecordFigures& figures) {
+void RecordFiguresTable::setFigures(const study::RecordFigures& figures) {
     struct Row {
         QString name;
         const std::optional<circuit::Measured>& figure;

@@ -10,10 +10,10 @@
 
 namespace blinkwright::widgets {
 
-class FiguresTable : public QTableWidget {
+class RecordFiguresTable : public QTableWidget {
     Q_OBJECT
   public:
-    explicit FiguresTable(QWidget* parent = nullptr);
+    explicit RecordFiguresTable(QWidget* parent = nullptr);
 
     void setFigures(const study::RecordFigures& figures); ///< of no record: dashes alone
     QSize sizeHint() const override;
