@@ -53,7 +53,7 @@ RecordImportDialog::RecordImportDialog(const QString& path, const widgets::Theme
       m_figures(new widgets::RecordFiguresTable), m_said(new QPlainTextEdit),
       m_title(new QLineEdit(QFileInfo(path).completeBaseName())),
       m_powerOn(
-          new QCheckBox(tr("The supply came on within it: its first flash counts as one from &power-on"))),
+          new QCheckBox(tr("It begins with &power-on: the first flash is the one from an empty capacitor"))),
       m_accuracy(new widgets::QuantityField), m_message(new QLabel), m_progress(new QProgressBar) {
     setObjectName(QStringLiteral("import record"));
     setWindowTitle(tr("Import a record – %1").arg(QFileInfo(path).fileName()));

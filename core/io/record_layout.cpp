@@ -21,8 +21,15 @@ std::string linesText(std::size_t from, std::size_t count) {
     return "Lines " + std::to_string(from + 1) + " to " + std::to_string(from + count);
 }
 
+/// `mV` of 0.001 and a volt; any other factor with its number.
+std::string unitText(double one, Unit unit) {
+    const units::Prefix prefix = units::prefixFor(one);
+    if (prefix.factor == one) return std::string(prefix.text) + std::string(units::symbol(unit));
+    return formatQuantity(one, unit);
+}
+
 std::string voltageText(const VoltageColumn& column) {
-    const std::string unit = column.unit_V == 1 ? "V" : formatQuantity(column.unit_V, Unit::volt);
+    const std::string unit = unitText(column.unit_V, Unit::volt);
     if (column.of == circuit::TraceOf::other) return "something else, in " + unit;
     const std::string of = column.of == circuit::TraceOf::output ? "the output" : "the timing capacitor";
     return of + ", in " + unit;
@@ -72,9 +79,8 @@ std::vector<std::string> saidOf(const RecordLayout& layout) {
                        : linesText(layout.preambleLines, layout.headerLines) +
                              (layout.headerLines == 1 ? " names the columns." : " name the columns."));
     if (layout.timeColumn)
-        said.push_back(
-            columnText(layout, *layout.timeColumn) + " is the time, in " +
-            (layout.timeUnit_s == 1 ? "s." : formatQuantity(layout.timeUnit_s, Unit::second) + "."));
+        said.push_back(columnText(layout, *layout.timeColumn) + " is the time, in " +
+                       unitText(layout.timeUnit_s, Unit::second) + ".");
     else
         said.push_back("There is no time column: one row follows the other by " +
                        formatQuantity(layout.step_s, Unit::second, 6) + ".");

@@ -2,6 +2,7 @@
 #include "core/units/engineering.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace blinkwright::study {
 
@@ -40,8 +41,12 @@ std::vector<std::string> saidOf(const Reduction& reduction) {
                         : ""));
     said.push_back(tracesText(record));
     if (record.levels) {
-        const std::string levels = formatQuantity(record.levels->high_V, Unit::volt) + " and " +
-                                   formatQuantity(record.levels->low_V, Unit::volt);
+        // To a thousandth of the swing: a low level of 0.4 mV is 0 V to any instrument.
+        const double step = (record.levels->high_V - record.levels->low_V) / 1000;
+        const auto volts = [&](double level) {
+            return formatQuantity(step > 0 ? std::round(level / step) * step : level, Unit::volt);
+        };
+        const std::string levels = volts(record.levels->high_V) + " and " + volts(record.levels->low_V);
         said.push_back(reduction.from == SwitchingsFrom::levels
                            ? "The output stands at " + levels + "; the noise on it is " +
                                  formatQuantity(reduction.noise_V, Unit::volt, 2) + "."

@@ -19,6 +19,7 @@ constexpr double timeUnits[] = {1, 1e-3, 1e-6};
 constexpr double voltUnits[] = {1, 1e-3};
 constexpr int mostLinesAbove = 1000;
 constexpr double usualStep_s = 1e-3;
+constexpr int fewestLetters = 14, widestColumns = 210;
 
 template <std::size_t n>
 int indexOf(const double (&units)[n], double unit) {
@@ -55,6 +56,7 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
         if (step && !(step.value() > 0)) return Fault{"", "the time step must be greater than 0"};
         return step;
     });
+    m_unitWord = new QLabel(tr("in"));
     m_stepWord = new QLabel(tr("of"));
     const QString ordinal[] = {tr("first voltage"), tr("second voltage")};
     for (std::size_t k = 0; k < m_voltages.size(); ++k) {
@@ -72,13 +74,18 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
     const auto word = [](const QString& text) { return new QLabel(text); };
     addRow(*grid, 0, tr("&Between columns"), {m_separator, word(tr("decimal mark")), m_mark});
     addRow(*grid, 1, tr("&Lines above it"), {m_above, word(tr("lines of names")), m_names});
-    addRow(*grid, 2, tr("&Time"), {m_time, word(tr("in")), m_timeUnit, m_stepWord, m_step});
+    addRow(*grid, 2, tr("&Time"), {m_time, m_unitWord, m_timeUnit, m_stepWord, m_step});
     addRow(*grid, 3, tr("&First voltage"),
            {m_voltages[0].column, word(tr("in")), m_voltages[0].unit, word(tr("is")), m_voltages[0].of});
     addRow(*grid, 4, tr("Sec&ond voltage"),
            {m_voltages[1].column, word(tr("in")), m_voltages[1].unit, word(tr("is")), m_voltages[1].of});
     grid->setColumnStretch(1, 1);
 
+    // Names of columns may be long; the lists open to show them whole.
+    for (QComboBox* columns : {m_time, m_voltages[0].column, m_voltages[1].column}) {
+        columns->setMinimumContentsLength(fewestLetters);
+        columns->setMaximumWidth(widestColumns);
+    }
     for (QComboBox* table : {m_separator, m_mark, m_names})
         connect(table, &QComboBox::currentIndexChanged, this, [this] {
             if (m_showing) return;
@@ -106,7 +113,7 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
         });
     connect(m_step, &QuantityField::entered, this, [this](double step) {
         m_layout.step_s = step;
-        show();
+        showLayout();
         emit changed();
     });
     connect(m_step, &QuantityField::refused, this, &LayoutForm::refused);
@@ -134,10 +141,10 @@ void LayoutForm::addRow(QGridLayout& grid, int row, const QString& label,
 
 void LayoutForm::setRecordLayout(const io::RecordLayout& layout) {
     m_layout = layout;
-    show();
+    showLayout();
 }
 
-void LayoutForm::show() {
+void LayoutForm::showLayout() {
     m_showing = true;
     m_separator->setCurrentIndex(static_cast<int>(m_layout.separator));
     m_mark->setCurrentIndex(m_layout.decimalMark == ',' ? 1 : 0);
@@ -157,9 +164,10 @@ void LayoutForm::show() {
     fill(m_time, columns + QStringList{tr("constant step")},
          m_layout.timeColumn ? static_cast<int>(*m_layout.timeColumn) : static_cast<int>(columns.size()));
     m_timeUnit->setCurrentIndex(indexOf(timeUnits, m_layout.timeUnit_s));
-    m_timeUnit->setEnabled(m_layout.timeColumn.has_value());
-    m_step->setEnabled(!m_layout.timeColumn);
-    m_stepWord->setEnabled(!m_layout.timeColumn);
+    m_unitWord->setVisible(m_layout.timeColumn.has_value());
+    m_timeUnit->setVisible(m_layout.timeColumn.has_value());
+    m_stepWord->setVisible(!m_layout.timeColumn);
+    m_step->setVisible(!m_layout.timeColumn);
     m_step->showText(m_layout.timeColumn ? QString()
                                          : QString::fromStdString(units::formatQuantity(
                                                m_layout.step_s, units::Unit::second, 6)));
@@ -200,7 +208,7 @@ void LayoutForm::take() {
         voltages.push_back(voltage);
     }
     m_layout.voltages = std::move(voltages);
-    show();
+    showLayout();
 }
 
 } // namespace blinkwright::widgets

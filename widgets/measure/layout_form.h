@@ -38,7 +38,7 @@ class LayoutForm : public QWidget {
     };
     QComboBox* chooser(const char* object, const QString& accessible, const QStringList& texts);
     void addRow(QGridLayout& grid, int row, const QString& label, std::initializer_list<QWidget*> parts);
-    void show();
+    void showLayout();
     void take(); ///< from the controls
 
     io::RecordLayout m_layout;
@@ -46,7 +46,7 @@ class LayoutForm : public QWidget {
     QComboBox *m_separator, *m_mark, *m_names, *m_time, *m_timeUnit;
     QSpinBox* m_above;
     QuantityField* m_step;
-    QLabel* m_stepWord;
+    QLabel *m_unitWord, *m_stepWord;
     std::array<Voltage, 2> m_voltages;
 };
 

@@ -10,6 +10,15 @@ namespace {
 
 enum Column { name, value, uncertainty, columns };
 
+// An uncertainty is stated to two digits (JCGM 100:2008, 7.2.6).
+QString timeUncertainty(double value_s) {
+    return QString::fromStdString(units::formatQuantity(value_s, units::Unit::second, 2));
+}
+QString shareUncertainty(double share) {
+    return QString::fromStdString(units::formatQuantity(100 * share, units::Unit::none, 2)) + QChar(0xA0) +
+           u'%';
+}
+
 } // namespace
 
 RecordFiguresTable::RecordFiguresTable(QWidget* parent) : QTableWidget(parent) {
@@ -25,6 +34,7 @@ RecordFiguresTable::RecordFiguresTable(QWidget* parent) : QTableWidget(parent) {
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     horizontalHeaderItem(uncertainty)->setToolTip(tr("Standard uncertainty: one standard deviation, k = 1"));
+    horizontalHeader()->setSectionResizeMode(name, QHeaderView::ResizeToContents);
     verticalHeader()->hide();
     verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
     setFigures({});
@@ -39,13 +49,13 @@ void RecordFiguresTable::setFigures(const study::RecordFigures& figures) {
     struct Row {
         QString name;
         const std::optional<circuit::Measured>& figure;
-        FigureText text;
+        FigureText text, uncertainty;
     };
-    const Row rows[] = {{tr("Cycle time"), figures.period_s, secondsText},
-                        {tr("Pulse width (high)"), figures.high_s, secondsText},
-                        {tr("Space width (low)"), figures.low_s, secondsText},
-                        {tr("Duty cycle"), figures.duty, shareText},
-                        {tr("First flash"), figures.firstHigh_s, secondsText}};
+    const Row rows[] = {{tr("Cycle time"), figures.period_s, secondsText, timeUncertainty},
+                        {tr("Pulse width (high)"), figures.high_s, secondsText, timeUncertainty},
+                        {tr("Space width (low)"), figures.low_s, secondsText, timeUncertainty},
+                        {tr("Duty cycle"), figures.duty, shareText, shareUncertainty},
+                        {tr("First flash"), figures.firstHigh_s, secondsText, timeUncertainty}};
     setRowCount(static_cast<int>(std::size(rows)));
     int r = 0;
     for (const Row& row : rows) {
@@ -57,7 +67,7 @@ void RecordFiguresTable::setFigures(const study::RecordFigures& figures) {
         };
         put(name, row.name);
         put(value, row.figure ? row.text(row.figure->value) : dash);
-        put(uncertainty, row.figure ? row.text(row.figure->uncertainty) : dash);
+        put(uncertainty, row.figure ? row.uncertainty(row.figure->uncertainty) : dash);
         ++r;
     }
 }

@@ -14,6 +14,8 @@ namespace {
 
 constexpr double edgeRoom = 0.08;
 constexpr qreal markSize = 4.5;
+constexpr std::size_t marksAtFirst = 40;
+constexpr double zoomStep = 1.5;
 constexpr double pixelsAMark = 9; ///< closer than this, marks would run into one another
 
 } // namespace
@@ -27,6 +29,12 @@ RecordPlot::RecordPlot(Use use, QWidget* parent)
     yAxis->setTicker(m_volts);
     m_time->setTickCount(6);
     m_volts->setTickCount(4);
+    if (use == Use::screen) {
+        setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
+        axisRect()->setRangeDrag(Qt::Horizontal);
+        axisRect()->setRangeZoom(Qt::Horizontal);
+    }
+    connect(xAxis, qOverload<const QCPRange&>(&QCPAxis::rangeChanged), this, &RecordPlot::keepWithin);
     restyle();
 }
 
@@ -34,7 +42,59 @@ void RecordPlot::setRecord(std::shared_ptr<const circuit::Record> record) {
     m_record = std::move(record);
     if (m_record) setMessage({});
     draw();
+    if (m_record && m_record->time_s.size() > 1) showFirst();
     replot(rpQueuedReplot);
+}
+
+void RecordPlot::showFirst() {
+    const auto& times = m_record->switchings_s;
+    const double begin = m_record->time_s.front();
+    const bool long_ = use() == Use::screen && times.size() > marksAtFirst;
+    xAxis->setRange(begin, long_ ? times[marksAtFirst] : m_record->time_s.back());
+}
+
+void RecordPlot::keepWithin(const QCPRange& range) {
+    if (!m_record || m_record->time_s.size() < 2) return;
+    const double first = m_record->time_s.front(), last = m_record->time_s.back();
+    const double span = std::clamp(range.size(), std::min(2 * m_record->step_s, last - first), last - first);
+    const double low = std::clamp(range.lower, first, last - span);
+    if (low != range.lower || low + span != range.upper) {
+        const QSignalBlocker quiet(xAxis);
+        xAxis->setRange(low, low + span);
+    }
+    m_time->scale = AxisScale::ofTime(std::max(std::abs(low), std::abs(low + span)));
+    xAxis->setLabel((m_record->fromPowerOn ? tr("Time from power-on (%1)") : tr("Time (%1)"))
+                        .arg(m_time->scale.unitText()));
+}
+
+void RecordPlot::keyPressEvent(QKeyEvent* event) {
+    if (!m_record || m_record->time_s.size() < 2) return RoomPlot::keyPressEvent(event);
+    const QCPRange range = xAxis->range();
+    switch (event->key()) {
+    case Qt::Key_Left:
+    case Qt::Key_Right:
+        xAxis->setRange(range + (event->key() == Qt::Key_Left ? -1 : 1) * range.size() / 4);
+        break;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        xAxis->scaleRange(1 / zoomStep);
+        break;
+    case Qt::Key_Minus:
+        xAxis->scaleRange(zoomStep);
+        break;
+    case Qt::Key_Home:
+        xAxis->setRange(m_record->time_s.front(), m_record->time_s.back());
+        break;
+    default:
+        return RoomPlot::keyPressEvent(event);
+    }
+    replot(rpQueuedReplot);
+}
+
+std::size_t RecordPlot::marksWithin(const QCPRange& range) const {
+    const auto& times = m_record->switchings_s;
+    return static_cast<std::size_t>(std::ranges::upper_bound(times, range.upper) -
+                                    std::ranges::lower_bound(times, range.lower));
 }
 
 std::unique_ptr<RoomPlot> RecordPlot::forPage() const {
@@ -73,11 +133,6 @@ void RecordPlot::draw() {
     yAxis->setRange(low - room, high + room);
     m_volts->scale = AxisScale::of(std::max(high, -low), units::Unit::volt);
     yAxis->setLabel(QStringLiteral("%1 (%2)").arg(tr("Voltage"), m_volts->scale.unitText()));
-    xAxis->setRange(m_record->time_s.front(), m_record->time_s.back());
-    m_time->scale =
-        AxisScale::ofTime(std::max(std::abs(m_record->time_s.front()), std::abs(m_record->time_s.back())));
-    xAxis->setLabel((m_record->fromPowerOn ? tr("Time from power-on (%1)") : tr("Time (%1)"))
-                        .arg(m_time->scale.unitText()));
 }
 
 void RecordPlot::paintOver(QCPPainter& painter) {
@@ -85,26 +140,12 @@ void RecordPlot::paintOver(QCPPainter& painter) {
     std::vector<Key> keys;
     for (const circuit::Trace& trace : m_record->traces)
         keys.push_back({traceText(trace.of), colourOf(trace.of)});
-    const double across =
-        axisRect()->width() / std::max<double>(1, static_cast<double>(m_record->switchings_s.size()));
-    if (across >= pixelsAMark) {
+    const auto count = static_cast<double>(marksWithin(xAxis->range()));
+    if (count > 0 && axisRect()->width() >= pixelsAMark * count) {
         paintMarks(painter);
-        paintKeys(painter, axisRect(), keys);
-        if (m_record->switchings_s.empty()) return;
-        // A key of its own: a mark is no line.
-        const QFontMetricsF metrics(smallFont());
-        const QString words = tr("switching");
-        const qreal right = axisRect()->right(), width = metrics.horizontalAdvance(words) + 2;
-        const qreal top = axisRect()->top() - lineHeight() - 1, middle = top + lineHeight() / 2.0;
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(theme().accent);
-        painter.drawEllipse(QPointF(right - width - 8, middle), markSize - 1, markSize - 1);
-        painter.setPen(theme().ink);
-        painter.drawText(QRectF(right - width, top, width, lineHeight()), Qt::AlignVCenter | Qt::AlignLeft,
-                         words);
-    } else {
-        paintKeys(painter, axisRect(), keys);
+        keys.push_back({tr("switching"), theme().accent, Qt::SolidLine, true});
     }
+    paintKeys(painter, axisRect(), keys);
 }
 
 /// Discs where the trace crosses the middle of its levels; of a capacitor alone, on the level where it turns.

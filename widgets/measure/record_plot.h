@@ -1,4 +1,5 @@
-// A record as it was reduced: its traces over time, the switchings that were found marked on their level.
+// A record as it was reduced: its traces over time, the switchings that were found marked on their level. Of
+// a long one the beginning is shown; wheel, drag, arrows, + and - go through it, Home shows all of it.
 //
 //   RecordPlot plot(RoomPlot::Use::screen);
 //   plot.setRecord(std::make_shared<const circuit::Record>(record));
@@ -26,8 +27,12 @@ class RecordPlot : public RoomPlot {
   protected:
     void restyle() override;
     void paintOver(QCPPainter& painter) override;
+    void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    void showFirst(); ///< as much from the beginning as marks have room for
+    void keepWithin(const QCPRange& range);
+    std::size_t marksWithin(const QCPRange& range) const;
     void draw();
     QColor colourOf(circuit::TraceOf of) const;
     void paintMarks(QCPPainter& painter) const;

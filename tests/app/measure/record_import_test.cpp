@@ -43,7 +43,10 @@ class ImportRecord : public testing::Test {
         return dialog->findChild<Kind*>(QLatin1String(name));
     }
     QString figure(int row) const { return part<QTableWidget>("figures")->item(row, 1)->text(); }
-    circuit::Record shown() const { return std::get<circuit::Record>(dialog->measurement()->what); }
+    circuit::Record shown() const {
+        if (!dialog->measurement()) throw std::runtime_error(dialog->message().toStdString());
+        return std::get<circuit::Record>(dialog->measurement()->what);
+    }
     QString written(const char* name, const QByteArray& text) const {
         QFile file(folder.filePath(QLatin1String(name)));
         EXPECT_TRUE(file.open(QIODevice::WriteOnly));
@@ -125,7 +128,7 @@ TEST_F(ImportRecord, PowerOnAndTimeBaseAreTheUsersWord) {
 }
 
 TEST_F(ImportRecord, AnotherTableNamesItsColumnsAnew) {
-    open(written("two.csv", "x;y\n0;5\n1;5\n2;0\n3;0\n4;0\n5;5\n6;5\n7;5\n8;0\n9;0\n10;0\n"));
+    open(written("two.csv", "x;y\n0;5\n1;5\n2;0\n3;0\n4;0\n5;5\n6;5\n7;5\n8;0\n9;0\n10;0\n11;0\n12;0\n"));
     EXPECT_EQ(shown().switchings_s.size(), 3U);
     part<QSpinBox>("lines above")->setValue(2);
     part<QComboBox>("names")->setCurrentIndex(0);
@@ -176,6 +179,24 @@ TEST_F(ImportRecord, ReadingCanBeStoppedAndNeverBlocks) {
     EXPECT_FALSE(dialog->isVisible());
 }
 
+TEST_F(ImportRecord, TheKeysGoThroughALongRecord) {
+    QByteArray rows = "time,output\n";
+    for (int k = 0; k < 5000; ++k) rows += QByteArray::number(k) + (k / 50 % 2 == 0 ? ",5\n" : ",0\n");
+    open(written("many.csv", rows));
+    auto* plot = part<widgets::RecordPlot>("record plot");
+    const QCPRange first = plot->xAxis->range();
+    EXPECT_EQ(first.lower, 0);
+    EXPECT_NEAR(first.upper, 2050, 51); // 40 switchings of 50 s each
+    QTest::keyClick(plot, Qt::Key_Right);
+    EXPECT_NEAR(plot->xAxis->range().lower, first.size() / 4, 1e-6);
+    QTest::keyClick(plot, Qt::Key_Plus);
+    EXPECT_LT(plot->xAxis->range().size(), first.size());
+    QTest::keyClick(plot, Qt::Key_Home);
+    EXPECT_EQ(plot->xAxis->range(), QCPRange(0, 4999));
+    QTest::keyClick(plot, Qt::Key_Minus); // there is no more
+    EXPECT_EQ(plot->xAxis->range(), QCPRange(0, 4999));
+}
+
 TEST_F(ImportRecord, Pictures) {
     for (const bool dark : {false, true}) {
         const Theme& theme = Theme::of(dark ? Theme::Mode::dark : Theme::Mode::light);
@@ -198,6 +219,9 @@ class ImportInTheWindow : public test::WindowFixture {
     void drop(const QString& path) {
         QMimeData data;
         data.setUrls({QUrl::fromLocalFile(path)});
+        QDragEnterEvent enter(QPoint(50, 50), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(window.get(), &enter);
+        ASSERT_TRUE(enter.isAccepted());
         QDropEvent event(QPointF(50, 50), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
         QApplication::sendEvent(window.get(), &event);
     }

@@ -165,7 +165,7 @@ TEST(RecordLayout, SaysWhatItTookForWhat) {
     EXPECT_THAT(said, Contains("Between two columns stands a semicolon, the decimal mark is a comma."));
     EXPECT_THAT(said, Contains("Line 1 above the table is passed over."));
     EXPECT_THAT(said, Contains("Line 2 names the columns."));
-    EXPECT_THAT(said, Contains("Column 1 (\u201Ctime [ms]\u201D) is the time, in 1\u00A0ms."));
+    EXPECT_THAT(said, Contains("Column 1 (\u201Ctime [ms]\u201D) is the time, in ms."));
     EXPECT_THAT(said,
                 Contains("Column 2 (\u201Ca\u201D) is the output, in V, unless its shape says otherwise."));
 }
