@@ -7,6 +7,7 @@
 #include "app/measured_panels.h"
 #include "app/pins_actions.h"
 #include "app/ready_actions.h"
+#include "app/rooms/room_actions.h"
 #include "app/second_set.h"
 #include "app/set_actions.h"
 #include "widgets/curves/curves_view.h"
@@ -71,6 +72,7 @@ void MainWindow::makeFileMenu() {
     m_setActions->addToFileMenu(menu);
     menu->addSeparator();
     m_readyActions->addWiringListTo(menu);
+    m_rooms->addLabSheetTo(menu);
     menu->addSeparator();
     QAction* quit = add(menu, tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &MainWindow::close);
     quit->setMenuRole(QAction::QuitRole);

@@ -4,6 +4,7 @@
 #include "app/rooms/choose_room.h"
 #include "app/rooms/drawer_desk.h"
 #include "app/rooms/eye_room.h"
+#include "app/rooms/lab_sheet_room.h"
 #include "app/rooms/spread_room.h"
 #include "app/rooms/symptoms_room.h"
 #include "app/rooms/trend_room.h"
@@ -44,9 +45,18 @@ RoomActions::RoomActions(const Room::House& house)
     connect(drawer, &QAction::triggered, m_desk, &DrawerDesk::open);
 }
 
+void RoomActions::addLabSheetTo(QMenu* menu) {
+    addTo(menu, tr("&Lab sheet…"), tr("Ctrl+Shift+L"), QStringLiteral("labSheet"), &makeRoom<LabSheetRoom>);
+}
+
 void RoomActions::add(const QString& text, const QString& keys, const QString& name, Make make) {
+    addTo(m_menu, text, keys, name, std::move(make));
+}
+
+void RoomActions::addTo(QMenu* menu, const QString& text, const QString& keys, const QString& name,
+                        Make make) {
     m_makers[name] = std::move(make);
-    QAction* action = m_menu->addAction(text);
+    QAction* action = menu->addAction(text);
     action->setObjectName(name);
     action->setShortcut(QKeySequence(keys));
     connect(action, &QAction::triggered, this, [this, name] { open(name); });

@@ -21,6 +21,8 @@ class RoomActions : public QObject {
     explicit RoomActions(const Room::House& house);
 
     QMenu* menu() const { return m_menu; }
+    /// The lab sheet, which is a file to make rather than a question.
+    void addLabSheetTo(QMenu* menu);
     /// By the name of its frame: `why`. Opens it.
     Room& open(const QString& name);
     DrawerDesk& drawer() { return *m_desk; }
@@ -30,6 +32,7 @@ class RoomActions : public QObject {
   private:
     using Make = std::function<std::unique_ptr<Room>(const Room::House&)>;
     void add(const QString& text, const QString& keys, const QString& name, Make make);
+    void addTo(QMenu* menu, const QString& text, const QString& keys, const QString& name, Make make);
 
     Room::House m_house;
     QMenu* m_menu;

@@ -1,13 +1,11 @@
 #include "app/exporter.h"
 #include "app/measured_panels.h"
 #include "app/verbs/all.h"
+#include "app/verbs/lab_sheet.h"
+#include "app/verbs/offscreen.h"
 #include "app/verbs/studying.h"
 
-#include <QApplication>
 #include <QFile>
-
-#include <array>
-#include <iostream>
 
 namespace blinkwright::app::verbs {
 
@@ -15,16 +13,7 @@ namespace {
 
 Result<void> write(const Studied& studied, const QString& path) {
     if (exportKind(path) == ExportKind::csv) return exportStudy(studied.study, {}, path);
-    // Pictures need the toolkit's fonts, but never a display, and what it misses of a desktop is no user's
-    // concern.
-    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& text) {
-        if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << text.toStdString() << "\n";
-    });
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    std::string name = "blinkwright";
-    std::array<char*, 2> argv{name.data(), nullptr};
-    int argc = 1;
-    const QApplication application(argc, argv.data());
+    const Offscreen toolkit;
     StudiesToExport studies{.first = &studied.study};
     studies.records = recordsOver(studied.circuit, studied.study);
     return exportStudies(studies, curvesPage(studied.circuit, studied.set), path);
@@ -33,18 +22,15 @@ Result<void> write(const Studied& studied, const QString& path) {
 Result<ExitCode> run(const Arguments& arguments, std::ostream&, std::ostream& err) {
     const std::string& out = arguments.operands[1];
     const QString path = QFile::decodeName(QByteArray::fromStdString(out));
-    if (arguments.has("--lab-sheet")) return Fault{"--lab-sheet", "lab sheets cannot be written yet"};
+    if (arguments.has("--lab-sheet")) return exportLabSheet(arguments, err);
+    for (const Option& option : labSheetOptions())
+        if (arguments.has(option.name)) return Fault{std::string(option.name), "goes with --lab-sheet only"};
     if (!exportKind(path)) return Fault{out, "the name must end in .png, .svg, .pdf or .csv"};
     const Result<Studied> result = studied(arguments);
     if (!result) return result.fault();
     const study::Readings& readings = result.value().study.readings;
     const bool blinks = readings.verdict == study::Verdict::blinks;
-    if (!blinks) {
-        err << "blinkwright export: " << arguments.operands[0] << ": " << study::name(readings.verdict)
-            << ".";
-        for (const std::string& reason : readings.reasons) err << " " << reason;
-        err << "\n";
-    }
+    if (!blinks) sayWhyNot(err, "export", arguments, readings);
     if (result.value().study.curves.time_s.empty() && !blinks) return answerIsNo;
     if (Result<void> written = write(result.value(), path); !written) return written.fault();
     return blinks ? done : answerIsNo;
@@ -52,7 +38,7 @@ Result<ExitCode> run(const Arguments& arguments, std::ostream&, std::ostream& er
 
 std::vector<Option> options() {
     std::vector<Option> all = runOptions();
-    all.push_back({"--lab-sheet", "", ""});
+    for (const Option& option : labSheetOptions()) all.push_back(option);
     return all;
 }
 
@@ -61,9 +47,9 @@ std::vector<Option> options() {
 const Verb& exportVerb() {
     static const Verb verb{
         "export",
-        "writes the curves to a file: .png, .svg, .pdf or .csv",
-        "The ending of OUT says which. Exit code 1 where the circuit does not blink; curves that\n"
-        "there are, are written all the same.",
+        "writes the curves to a file: .png, .svg, .pdf or .csv; or a lab sheet: .pdf, .html or .odt",
+        "The ending of OUT says which. Exit code 1 where the circuit does not blink; what there is, is\n"
+        "written all the same. A lab sheet has Set B beside Set A where they differ, unless --set names one.",
         {"FILE", "OUT"},
         options(),
         run};

@@ -3,6 +3,8 @@
 #include "app/circuit_loading.h"
 #include "core/devices/board.h"
 
+#include <ostream>
+
 namespace blinkwright::app::verbs {
 
 namespace {
@@ -25,7 +27,17 @@ Result<circuit::Begin> readBegin(const std::string& text) {
     return Fault{"--begin", "must be power-on or settled, got '" + text + "'"};
 }
 
-/// What the options say, else what the file says.
+Result<void> putValue(circuit::Circuit& circuit, circuit::PartSet set, const std::string& text) {
+    const std::string place = "--value " + text;
+    const Result<devices::ValueOverride> value = devices::parseOverride(circuit, text);
+    if (!value) return Fault{place, value.fault().text};
+    if (Result<void> put = devices::applyOverride(circuit, set, value.value()); !put)
+        return Fault{place, put.fault().text};
+    return {};
+}
+
+} // namespace
+
 Result<study::StudyRequest> readRun(const Arguments& arguments, const circuit::RunSettings& run) {
     study::StudyRequest request;
     request.flashes = run.flashes;
@@ -47,17 +59,6 @@ Result<study::StudyRequest> readRun(const Arguments& arguments, const circuit::R
     }
     return request;
 }
-
-Result<void> putValue(circuit::Circuit& circuit, circuit::PartSet set, const std::string& text) {
-    const std::string place = "--value " + text;
-    const Result<devices::ValueOverride> value = devices::parseOverride(circuit, text);
-    if (!value) return Fault{place, value.fault().text};
-    if (Result<void> put = devices::applyOverride(circuit, set, value.value()); !put)
-        return Fault{place, put.fault().text};
-    return {};
-}
-
-} // namespace
 
 std::vector<Option> commonOptions() {
     return {{"--set", "A|B", "which of the two sets of values (A)"},
@@ -89,6 +90,14 @@ Result<devices::Board> boardOf(const Arguments& arguments, const Loaded& loaded)
     Result<devices::Board> board = devices::makeBoard(loaded.circuit, loaded.set);
     if (!board) return Fault{arguments.operands.front(), board.fault().message()};
     return board;
+}
+
+void sayWhyNot(std::ostream& err, std::string_view verb, const Arguments& arguments,
+               const study::Readings& readings) {
+    err << "blinkwright " << verb << ": " << arguments.operands.front() << ": "
+        << study::name(readings.verdict) << ".";
+    for (const std::string& reason : readings.reasons) err << " " << reason;
+    err << "\n";
 }
 
 Result<Studied> studied(const Arguments& arguments) {

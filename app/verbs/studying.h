@@ -7,6 +7,8 @@
 #include "app/verbs/arguments.h"
 #include "core/study/study.h"
 
+#include <iosfwd>
+
 namespace blinkwright::app::verbs {
 
 /// `--set` and `--value`, which every verb takes.
@@ -29,6 +31,13 @@ struct Studied {
     circuit::PartSet set = circuit::PartSet::A;
     study::Study study;
 };
+
+/// Flashes, begin and accuracy: what the options say, else what the file says.
+Result<study::StudyRequest> readRun(const Arguments& arguments, const circuit::RunSettings& run);
+
+/// Of a circuit that does not blink: `blinkwright VERB: FILE: settles high. WHY`, a line.
+void sayWhyNot(std::ostream& err, std::string_view verb, const Arguments& arguments,
+               const study::Readings& readings);
 
 /// Reads the file, puts the values on top and studies it. Faults name the file or the option.
 Result<Studied> studied(const Arguments& arguments);

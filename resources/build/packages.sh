@@ -18,11 +18,11 @@ BLINKWRIGHT_BUILD_PACKAGES=(
 BLINKWRIGHT_WAYLAND_PACKAGES=(qt6-wayland)
 
 # To build and run the tests, besides the above: test frameworks, the independent solver, a display with a window
-# manager for tests that need a real one, a font so that pictures look alike everywhere, readers of exported PDF, the
+# manager for tests that need a real one, a font so that pictures look alike everywhere, readers of exported PDF and of packages, the
 # source of a locale with a decimal comma, and what checks desktop files and makes the package.
 BLINKWRIGHT_TEST_PACKAGES=(
   libgtest-dev libgmock-dev libsundials-dev libbenchmark-dev
-  xvfb xdotool openbox fonts-dejavu-core poppler-utils locales
+  xvfb xdotool openbox fonts-dejavu-core poppler-utils unzip locales
   desktop-file-utils appstream shared-mime-info dpkg-dev file
   clang libclang-rt-14-dev
 )

@@ -14,6 +14,9 @@ QString tr(const char* text) {
     return QCoreApplication::translate("CurvesExport", text);
 }
 
+/// Vector formats are thinned as for a fine print: 300 dots to the inch.
+constexpr double vectorScale = 300 / PageSheet::layoutDpi;
+
 /// Puts the curves on a plot for a page, thinned for so many dots to a layout pixel.
 void fill(StripPlot& plot, const PageCurves& curves, const CurvesPage& page, const QSize& room,
           double scale) {
@@ -54,12 +57,26 @@ QImage curvesPicture(const PageCurves& curves, const CurvesPage& page) {
     return sheet.image(plot);
 }
 
+void paintCurves(QCPPainter& painter, const PageCurves& curves, const QSize& room,
+                 const std::function<void(QCPPainter&, const StripPlot&)>& over) {
+    StripPlot plot(nullptr, StripPlot::Use::page);
+    fill(plot, curves, {}, room, vectorScale);
+    painter.save();
+    painter.setMode(QCPPainter::pmVectorized);
+    painter.setMode(QCPPainter::pmNonCosmetic);
+    plot.toPainter(&painter, room.width(), room.height());
+    painter.restore();
+    if (!over) return;
+    painter.save();
+    over(painter, plot);
+    painter.restore();
+}
+
 Result<void> exportCurves(const PageCurves& curves, const CurvesPage& page, PageFormat format,
                           const QString& path) {
     const PageSheet sheet(page);
     StripPlot plot(nullptr, StripPlot::Use::page);
-    // Vector formats are thinned as for a fine print: 300 dots to the inch.
-    const double scale = format == PageFormat::png ? sheet.scale() : 300 / PageSheet::layoutDpi;
+    const double scale = format == PageFormat::png ? sheet.scale() : vectorScale;
     fill(plot, curves, page, sheet.room().size(), scale);
     // The file itself comes last, so that nothing half done ever stands in it.
     const Result<QByteArray> bytes = sheet.written(plot, format);

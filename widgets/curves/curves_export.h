@@ -9,10 +9,15 @@
 
 #include <QImage>
 #include <QString>
+#include <functional>
 #include <memory>
 #include <optional>
 
+class QCPPainter;
+
 namespace blinkwright::widgets {
+
+class StripPlot;
 
 struct CurvesPage {
     QString title;
@@ -47,5 +52,9 @@ enum class PageFormat { png, svg, pdf };
 Result<void> exportCurves(const PageCurves& curves, const CurvesPage& page, PageFormat format,
                           const QString& path);
 QImage curvesPicture(const PageCurves& curves, const CurvesPage& page);
+/// The strips alone, as on a page but without title and values, for a page of somebody else's.
+/// @param painter its unit is a pixel of 96 to the inch. @param over draws on top, if given.
+void paintCurves(QCPPainter& painter, const PageCurves& curves, const QSize& room,
+                 const std::function<void(QCPPainter&, const StripPlot&)>& over = {});
 
 } // namespace blinkwright::widgets

@@ -35,7 +35,7 @@ TEST(Rounding, AnUncertaintyOfMoreThanAHundredUnitsRoundsBeforeThePoint) {
 
 TEST(Rounding, WithoutAnUncertaintyFourDigitsStay) {
     EXPECT_EQ(roundingOf(1.01199, 0, Unit::second).text(1.01199), "1.012\u00A0s");
-    EXPECT_EQ(roundingOf(0.98815, 0, Unit::hertz).text(0.98815), "0.9882\u00A0Hz");
+    EXPECT_EQ(roundingOf(0.98816, 0, Unit::hertz).text(0.98816), "0.9882\u00A0Hz");
     EXPECT_EQ(roundingOf(2969.3, 0, Unit::second).text(2969.3), "2969\u00A0s");
     EXPECT_EQ(percentRounding(0.534247, 0).text(0.534247), "53.42\u00A0%");
 }

@@ -1,0 +1,256 @@
+#include "app/sheet/make_sheet.h"
+
+#include "app/sheet/sheet_sections.h"
+#include "core/study/wiring_list.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <array>
+
+namespace blinkwright::app::sheet {
+
+namespace {
+
+constexpr int conclusionLines = 8;
+
+struct TopicText {
+    Topic topic;
+    const char* key;
+    const char* title;
+};
+constexpr std::array<TopicText, std::size(allTopics)> texts{{
+    {Topic::head, "head", QT_TRANSLATE_NOOP("LabSheet", "Title, author and date")},
+    {Topic::aim, "aim", QT_TRANSLATE_NOOP("LabSheet", "Aim")},
+    {Topic::theory, "theory", QT_TRANSLATE_NOOP("LabSheet", "Theory")},
+    {Topic::drawing, "drawing", QT_TRANSLATE_NOOP("LabSheet", "Circuit")},
+    {Topic::parts, "parts", QT_TRANSLATE_NOOP("LabSheet", "Parts")},
+    {Topic::wiring, "wiring", QT_TRANSLATE_NOOP("LabSheet", "Wiring")},
+    {Topic::cautions, "cautions", QT_TRANSLATE_NOOP("LabSheet", "Cautions")},
+    {Topic::method, "method", QT_TRANSLATE_NOOP("LabSheet", "Method")},
+    {Topic::readings, "readings", QT_TRANSLATE_NOOP("LabSheet", "Readings")},
+    {Topic::traces, "traces", QT_TRANSLATE_NOOP("LabSheet", "Traces")},
+    {Topic::spread, "spread", QT_TRANSLATE_NOOP("LabSheet", "Spread by tolerances")},
+    {Topic::findings, "findings", QT_TRANSLATE_NOOP("LabSheet", "Findings")},
+    {Topic::why, "why", QT_TRANSLATE_NOOP("LabSheet", "What explains the difference")},
+    {Topic::conclusions, "conclusions", QT_TRANSLATE_NOOP("LabSheet", "Conclusions")},
+    {Topic::references, "references", QT_TRANSLATE_NOOP("LabSheet", "References")},
+}};
+
+/// A student's copy holds no results.
+bool isResult(Topic topic) {
+    return topic == Topic::spread || topic == Topic::findings;
+}
+
+QString titleFor(const Making& making) {
+    if (!making.words.title.isEmpty()) return making.words.title;
+    const std::string& title = making.facts.circuit.title;
+    return title.empty() ? say("Lamp blinker") : qs(title);
+}
+
+QString markFor(const Making& making) {
+    QStringList marks;
+    if (making.choice.copy == Copy::student) marks << say("Student copy");
+    if (making.choice.copy == Copy::answers) marks << say("Answer key");
+    if (making.facts.variant) marks << say("Variant %1").arg(*making.facts.variant);
+    if (making.facts.firstName == "Set B") marks << say("Set B");
+    return marks.join(QStringLiteral(", "));
+}
+
+std::vector<Block> headBlocks(const Making& making) {
+    const SheetWords& w = making.words;
+    return {Fields{{{say("Author"), w.author},
+                    {say("Date"), w.date},
+                    {say("Partner"), w.partner},
+                    {say("Group"), w.group}}}};
+}
+
+std::vector<Block> aimBlocks(const Making& making) {
+    std::vector<Block> all;
+    all.emplace_back(paragraph(making.words.aim.isEmpty()
+                                   ? say("To predict the flash rate and the duty cycle of this circuit from "
+                                         "the values of its parts, to measure "
+                                         "both on the board, and to account for the difference.")
+                                   : making.words.aim));
+    // The circuit's own notes tell what it does, which a class is to find out, and speak of its own numbers.
+    if (making.choice.copy == Copy::full && !making.facts.variant && !making.facts.circuit.notes.empty())
+        all.emplace_back(paragraph(qs(making.facts.circuit.notes)));
+    return all;
+}
+
+std::vector<Block> partsBlocks(const Making& making) {
+    const auto rowsOf = [&](circuit::PartSet set) { return study::partsList(making.facts.circuit, set); };
+    const auto list = [&](const std::vector<study::PartsRow>& parts) {
+        Table table;
+        table.name = say("Parts");
+        table.columns = {
+            {say("Number"), 1.0, true}, {say("Part"), 2.6}, {say("Marking"), 2.2}, {say("Designators"), 1.6}};
+        for (const study::PartsRow& row : parts) {
+            QStringList refs;
+            for (const std::string& ref : row.refs) refs << qs(ref);
+            table.rows.push_back({{{QString::number(row.refs.size())},
+                                   {qs(row.description)},
+                                   {qs(row.marking)},
+                                   {refs.join(QStringLiteral(", "))}},
+                                  false});
+        }
+        return table;
+    };
+    const std::vector<study::PartsRow> own = rowsOf(circuit::PartSet::A);
+    if (!making.facts.b) return {list(own)};
+    std::vector<study::PartsRow> others = rowsOf(circuit::PartSet::B);
+    std::erase_if(others, [&](const study::PartsRow& row) {
+        return std::ranges::any_of(own, [&](const study::PartsRow& known) {
+            return known.refs == row.refs && known.description == row.description;
+        });
+    });
+    return {Subheading{say("Set A")}, list(own), Subheading{say("Set B, where it differs")}, list(others)};
+}
+
+std::vector<Block> wiringBlocks(const Making& making) {
+    std::vector<Block> all;
+    int number = 0;
+    for (const study::BuildStep& step : study::wiringList(making.facts.circuit, circuit::PartSet::A))
+        all.emplace_back(Paragraph{qs(step.text), Paragraph::Style::numbered, ++number});
+    if (making.facts.b) all.emplace_back(note(say("Values are those of Set A.")));
+    return all;
+}
+
+std::vector<Block> cautionsBlocks(const Making& making) {
+    std::vector<Block> all;
+    for (const std::string& caution : study::buildCautions(making.facts.circuit, circuit::PartSet::A))
+        all.emplace_back(bullet(qs(caution)));
+    all.emplace_back(bullet(say("The rules of your school, laboratory and country come before this sheet.")));
+    return all;
+}
+
+std::vector<Block> methodBlocks(const Making& making) {
+    std::vector<Block> all;
+    all.emplace_back(Fields{{{say("Stopwatch"), {}},
+                             {say("Meter"), {}},
+                             {say("Oscilloscope or logger"), {}},
+                             {say("Temperature"), {}}}});
+    if (!making.words.method.isEmpty()) {
+        for (const QString& part : making.words.method.split(u'\n', Qt::SkipEmptyParts))
+            all.emplace_back(paragraph(part));
+    } else {
+        int number = 0;
+        for (const QString& step : {say("Build the circuit by the wiring list. Let somebody else check it "
+                                        "before the supply is joined."),
+                                    say("Measure the supply at its terminals while the circuit runs."),
+                                    say("Count 20 flashes by stopwatch, from the start of a flash to the "
+                                        "start of the twentieth after it; repeat "
+                                        "three times."),
+                                    say("Record pin 3 and pin 6 against pin 1 over several cycles, and read "
+                                        "pulse width and space width."),
+                                    say("Measure the output (pin 3) while high and while low, and the "
+                                        "current of each lamp while it is lit."),
+                                    say("State an uncertainty beside every reading.")})
+            all.emplace_back(Paragraph{step, Paragraph::Style::numbered, ++number});
+    }
+    std::vector<Block> measured = making.student() ? std::vector<Block>{} : measurementsBlocks(making);
+    if (!measured.empty()) {
+        all.emplace_back(Subheading{say("What was measured")});
+        for (Block& block : measured) all.push_back(std::move(block));
+    }
+    return all;
+}
+
+std::vector<Block> conclusionsBlocks(const Making& making) {
+    if (making.words.conclusions.isEmpty() || making.student()) return {WritingLines{conclusionLines}};
+    std::vector<Block> all;
+    for (const QString& part : making.words.conclusions.split(u'\n', Qt::SkipEmptyParts))
+        all.emplace_back(paragraph(part));
+    return all;
+}
+
+std::vector<Block> blocksOf(const Making& making, Topic topic) {
+    switch (topic) {
+    case Topic::head:
+        return headBlocks(making);
+    case Topic::aim:
+        return aimBlocks(making);
+    case Topic::theory:
+        return theoryBlocks(making);
+    case Topic::drawing:
+        return drawingBlocks(making);
+    case Topic::parts:
+        return partsBlocks(making);
+    case Topic::wiring:
+        return wiringBlocks(making);
+    case Topic::cautions:
+        return cautionsBlocks(making);
+    case Topic::method:
+        return methodBlocks(making);
+    case Topic::readings:
+        return readingsBlocks(making);
+    case Topic::traces:
+        return tracesBlocks(making);
+    case Topic::spread:
+        return spreadBlocks(making);
+    case Topic::findings:
+        return findingsBlocks(making);
+    case Topic::why:
+        return whyBlocks(making);
+    case Topic::conclusions:
+        return conclusionsBlocks(making);
+    case Topic::references:
+        return referencesBlocks(making);
+    }
+    return {};
+}
+
+} // namespace
+
+QString say(const char* text) {
+    return QCoreApplication::translate("LabSheet", text);
+}
+
+const char* keyOf(Topic topic) {
+    for (const TopicText& text : texts)
+        if (text.topic == topic) return text.key;
+    return "";
+}
+
+std::optional<Topic> topicNamed(const QString& key) {
+    for (const TopicText& text : texts)
+        if (key == QLatin1String(text.key)) return text.topic;
+    return {};
+}
+
+QString titleOf(Topic topic) {
+    for (const TopicText& text : texts)
+        if (text.topic == topic) return say(text.title);
+    return {};
+}
+
+const study::TimerReading* Making::timer() const {
+    return readings().timers.empty() ? nullptr : &readings().timers.front();
+}
+
+QString Making::firstName() const {
+    return facts.firstName.empty() ? say("Simulated") : qs(facts.firstName);
+}
+
+bool tellsWhy(const SheetChoice& choice) {
+    return choice.topics.contains(Topic::why) && choice.copy != Copy::student;
+}
+
+bool tellsSpread(const SheetChoice& choice) {
+    return choice.topics.contains(Topic::spread) && choice.copy != Copy::student;
+}
+
+LabSheet makeLabSheet(const study::LabFacts& facts, const SheetWords& words, const SheetChoice& choice) {
+    const Making making{facts, words, choice};
+    LabSheet sheet;
+    sheet.title = titleFor(making);
+    sheet.mark = markFor(making);
+    sheet.author = words.author;
+    for (const Topic topic : allTopics) {
+        if (!choice.topics.contains(topic) || (making.student() && isResult(topic))) continue;
+        Section section{topic, topic == Topic::head ? QString() : titleOf(topic), blocksOf(making, topic)};
+        if (!section.blocks.empty()) sheet.sections.push_back(std::move(section));
+    }
+    return sheet;
+}
+
+} // namespace blinkwright::app::sheet

@@ -1,0 +1,409 @@
+// The table of readings: textbook, simulated, measured, and how far they lie apart.
+#include "app/sheet/sheet_sections.h"
+#include "core/units/rounding.h"
+#include "widgets/readings/reading_rows.h"
+#include "widgets/text/figure_text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blinkwright::app::sheet {
+
+namespace {
+
+using circuit::Measured;
+using units::Unit;
+const QString dash = QStringLiteral("–");
+
+enum class Form { seconds, hertz, share, number, ampere, volt, coulomb, duration };
+
+struct Figure {
+    QString name;
+    Form form{};
+    std::optional<double> book, a, b;
+    std::optional<Measured> measured;
+    bool byHand = true; ///< can be measured on the bench
+};
+
+Unit unitOf(Form form) {
+    switch (form) {
+    case Form::seconds:
+    case Form::duration:
+        return Unit::second;
+    case Form::hertz:
+        return Unit::hertz;
+    case Form::ampere:
+        return Unit::ampere;
+    case Form::volt:
+        return Unit::volt;
+    case Form::coulomb:
+        return Unit::coulomb;
+    case Form::share:
+    case Form::number:
+        break;
+    }
+    return Unit::none;
+}
+
+QString text(Form form, double value) {
+    switch (form) {
+    case Form::seconds:
+        return widgets::secondsText(value);
+    case Form::hertz:
+        return widgets::rateText(value);
+    case Form::share:
+        return widgets::shareText(value);
+    case Form::number:
+        return widgets::numberText(value);
+    case Form::duration:
+        return widgets::durationText(value);
+    default:
+        return widgets::quantityText(value, unitOf(form));
+    }
+}
+
+units::Rounding roundingOf(const Figure& f, double value, double uncertainty) {
+    return f.form == Form::share ? units::percentRounding(value, uncertainty)
+                                 : units::roundingOf(value, uncertainty, unitOf(f.form));
+}
+
+/// What a table of readings has besides the names of the figures.
+struct Wanted {
+    bool book = false, second = false, measured = false, measuring = false;
+};
+
+class Rows {
+  public:
+    Rows(const Making& making, Table& table) : m_making(making), m_table(table) {
+        const study::MeasuredReadings& m = making.facts.measured;
+        m_wanted.measured = !m.empty();
+        m_wanted.second = making.facts.b.has_value();
+        const auto* timer = making.timer();
+        m_wanted.book = timer && timer->textbook;
+        if (making.student())
+            studentColumns();
+        else
+            columns();
+    }
+
+    void head(const QString& name) { m_pendingHead = name; }
+
+    void add(const Figure& f) {
+        const bool nothing = !f.book && !f.a && !f.b && !f.measured;
+        if (nothing || (m_making.student() && !f.byHand)) return;
+        if (!m_pendingHead.isEmpty()) m_table.rows.push_back({{{m_pendingHead}}, true});
+        m_pendingHead.clear();
+        m_table.rows.push_back({m_making.student() ? studentCells(f) : cells(f), false});
+    }
+
+  private:
+    void studentColumns() {
+        m_table.columns = {{say("Figure"), 2.2},
+                           {say("Predicted"), 1.2},
+                           {say("Measured"), 1.2},
+                           {say("Uncertainty"), 1.1},
+                           {say("Measured − predicted"), 1.3},
+                           {say("in %"), 0.9}};
+    }
+    std::vector<Cell> studentCells(const Figure& f) const {
+        std::vector<Cell> cells{{f.name}};
+        // No formula, no prediction.
+        cells.push_back(f.book ? Cell{{}, true} : Cell{dash});
+        cells.push_back({{}, true});
+        cells.push_back({{}, true});
+        while (cells.size() < m_table.columns.size()) cells.push_back(f.book ? Cell{{}, true} : Cell{dash});
+        return cells;
+    }
+
+    void columns() {
+        const QString first = m_making.firstName();
+        auto& c = m_table.columns;
+        c.push_back({say("Figure"), 2.1});
+        if (m_wanted.book) c.push_back({say("Textbook"), 1.1, true});
+        c.push_back({first, 1.1, true});
+        if (m_wanted.second) c.push_back({say("Set B"), 1.1, true});
+        c.push_back({say("Measured"), 1.15, true});
+        if (m_wanted.measured) c.push_back({say("Uncertainty"), 1.15, true});
+        c.push_back({difference(), 1.25, true});
+        c.push_back({say("in %"), 0.85, true});
+    }
+    QString difference() const {
+        // The columns are narrow: a set by its letter.
+        const std::string& name = m_making.facts.firstName;
+        const QString brief = name.empty() ? say("simulated") : qs(name).right(1);
+        if (m_wanted.measured) return say("Measured − %1").arg(brief);
+        return say("%1 − textbook").arg(name.empty() ? say("Simulated") : brief);
+    }
+
+    static Cell cell(const Figure& f, std::optional<double> value) {
+        return {value && std::isfinite(*value) ? text(f.form, *value) : dash};
+    }
+
+    std::vector<Cell> cells(const Figure& f) const {
+        std::vector<Cell> cells{{f.name}};
+        if (m_wanted.book) cells.push_back(cell(f, f.book));
+        cells.push_back(cell(f, f.a));
+        if (m_wanted.second) cells.push_back(cell(f, f.b));
+        addMeasured(f, cells);
+        return cells;
+    }
+
+    void addMeasured(const Figure& f, std::vector<Cell>& cells) const {
+        if (!m_wanted.measured) {
+            cells.push_back(f.byHand ? Cell{{}, true} : Cell{dash});
+            addDifference(f, f.a, f.book, 0, cells);
+            return;
+        }
+        if (!f.measured) {
+            cells.push_back({dash});
+            cells.push_back({dash});
+            addDifference(f, {}, {}, 0, cells);
+            return;
+        }
+        const Measured& m = *f.measured;
+        const units::Rounding r = roundingOf(f, m.value, m.uncertainty);
+        cells.push_back({qs(r.text(m.value))});
+        cells.push_back({m.uncertainty > 0 ? qs(r.text(m.uncertainty)) : dash});
+        addDifference(f, m.value, f.a, m.uncertainty, cells);
+    }
+
+    /// In units and in per cent; of a share in percentage points alone, since a per cent of a share misleads.
+    void addDifference(const Figure& f, std::optional<double> found, std::optional<double> expected,
+                       double uncertainty, std::vector<Cell>& cells) const {
+        if (!found || !expected || *expected == 0) {
+            cells.push_back({dash});
+            cells.push_back({dash});
+            return;
+        }
+        // Without an uncertainty the difference ends where the four digits of the figures do.
+        units::Rounding rounding = roundingOf(f, *expected, uncertainty);
+        if (f.form == Form::share) rounding.unit.clear();
+        const QString units = qs(rounding.text(*found - *expected, true));
+        if (f.form == Form::share) {
+            cells.push_back({say("%1 points").arg(units)});
+            cells.push_back({dash});
+            return;
+        }
+        const double relative = uncertainty / std::abs(*expected);
+        const QString percent =
+            uncertainty > 0 ? qs(units::percentRounding(1, relative).text(*found / *expected - 1, true))
+                            : widgets::offText(*found, *expected);
+        cells.push_back({units});
+        cells.push_back({percent});
+    }
+
+    const Making& m_making;
+    Table& m_table;
+    Wanted m_wanted;
+    QString m_pendingHead;
+};
+
+template <class T, class Get>
+std::optional<double> of(const std::optional<T>& thing, Get get) {
+    return thing ? std::optional<double>(get(*thing)) : std::nullopt;
+}
+
+std::optional<Measured> times(const std::optional<Measured>& m, double factor) {
+    if (!m) return {};
+    return Measured{m->value * factor, m->uncertainty * factor};
+}
+
+/// The figures of one timer; those measured are of the first.
+void addTimer(Rows& rows, const Making& making, std::size_t index) {
+    const study::TimerReading& a = making.readings().timers[index];
+    const study::TimerReading* b = nullptr;
+    if (making.facts.b && index < making.facts.b->readings.timers.size())
+        b = &making.facts.b->readings.timers[index];
+    const study::MeasuredReadings none;
+    const study::MeasuredReadings& m = index == 0 ? making.facts.measured : none;
+    if (making.readings().timers.size() > 1) rows.head(say("Timer %1").arg(qs(a.ref)));
+    std::optional<study::Phase> book, second;
+    if (a.textbook) book = a.textbook->phase;
+    if (b) second = b->settled;
+    using P = const study::Phase&;
+    const auto add = [&](const QString& name, Form form, auto get, const std::optional<Measured>& measured) {
+        rows.add({name, form, of(book, get), of(a.settled, get), of(second, get), measured});
+    };
+    add(
+        say("Cycle time T"), Form::seconds, [](P p) { return p.period_s(); }, m.period_s);
+    add(
+        say("Flash rate f"), Form::hertz, [](P p) { return p.rate_Hz(); }, m.rate_Hz);
+    add(
+        say("Flashes a minute"), Form::number, [](P p) { return 60 * p.rate_Hz(); }, times(m.rate_Hz, 60));
+    add(
+        say("Pulse width (high)"), Form::seconds, [](P p) { return p.high_s; }, m.high_s);
+    add(
+        say("Space width (low)"), Form::seconds, [](P p) { return p.low_s; }, m.low_s);
+    add(
+        say("Duty cycle D"), Form::share, [](P p) { return p.duty(); }, m.duty);
+    rows.add({say("First flash"), Form::seconds,
+              of(a.textbook, [](const study::Textbook& t) { return t.firstHigh_s; }), a.firstHigh_s,
+              b ? b->firstHigh_s : std::nullopt, m.firstHigh_s});
+}
+
+constexpr double leastVolt = 1e-6;
+
+struct OutputLevels {
+    std::optional<double> high_V, low_V;
+};
+/// Of the first timer's output, in the middle of its last phases.
+OutputLevels levelsOf(const study::Study& study) {
+    OutputLevels levels;
+    const std::vector<double>& at = study.curves.switchings_s;
+    for (std::size_t k = 1; k < at.size(); ++k) {
+        const double volt = engine::momentOf(study.curves, (at[k - 1] + at[k]) / 2).output_V;
+        levels.high_V = std::max(levels.high_V.value_or(volt), volt);
+        levels.low_V = std::min(levels.low_V.value_or(volt), volt);
+    }
+    if (at.size() < 3) return {};
+    // An output that reaches its rail is at 0 V, not at the last bit of the arithmetic.
+    if (std::abs(*levels.low_V) < leastVolt) levels.low_V = 0;
+    return levels;
+}
+
+/// The first supply's mean voltage under its mean current.
+std::optional<double> terminalsOf(const study::Study& study) {
+    if (study.board.supplies.empty() || !study.readings.supply || !study.readings.supply->mean_A) return {};
+    const devices::Supply& supply = study.board.supplies.front();
+    return supply.voltage - supply.resistance * *study.readings.supply->mean_A;
+}
+
+void addLevels(Rows& rows, const Making& making) {
+    const study::MeasuredReadings& m = making.facts.measured;
+    const OutputLevels a = levelsOf(making.facts.a);
+    const OutputLevels b = making.facts.b ? levelsOf(*making.facts.b) : OutputLevels{};
+    rows.head(say("Voltages"));
+    rows.add({say("Supply at its terminals"),
+              Form::volt,
+              {},
+              terminalsOf(making.facts.a),
+              making.facts.b ? terminalsOf(*making.facts.b) : std::nullopt,
+              m.supply_V});
+    rows.add({say("Output (pin 3) while high"), Form::volt, {}, a.high_V, b.high_V, m.outputHigh_V});
+    rows.add({say("Output (pin 3) while low"), Form::volt, {}, a.low_V, b.low_V, m.outputLow_V});
+}
+
+void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
+    const study::LampReading* b = nullptr;
+    if (making.facts.b)
+        for (const study::LampReading& lamp : making.facts.b->readings.lamps)
+            if (lamp.ref == a.ref) b = &lamp;
+    std::optional<Measured> measured;
+    for (const study::MeasuredLamp& lamp : making.facts.measured.lamps)
+        if (lamp.part == a.id) measured = lamp.current_A;
+    rows.head(say("Lamp %1").arg(qs(a.ref)));
+    const auto lit = [](const study::LampReading* lamp) -> std::optional<double> {
+        if (!lamp || !lamp->charge_C || !lamp->litTime_s || !(*lamp->litTime_s > 0)) return {};
+        return *lamp->charge_C / *lamp->litTime_s;
+    };
+    const auto add = [&](const QString& name, Form form, std::optional<double> study::LampReading::*figure,
+                         bool byHand) {
+        rows.add({name, form, {}, a.*figure, b ? b->*figure : std::nullopt, {}, byHand});
+    };
+    rows.add({say("Current while lit, mean"), Form::ampere, {}, lit(&a), lit(b), measured});
+    add(say("Lit time in a cycle"), Form::seconds, &study::LampReading::litTime_s, true);
+    add(say("Peak current"), Form::ampere, &study::LampReading::peak_A, false);
+    add(say("Mean current"), Form::ampere, &study::LampReading::mean_A, false);
+    add(say("Charge a flash"), Form::coulomb, &study::LampReading::charge_C, false);
+}
+
+void addSupply(Rows& rows, const Making& making) {
+    const std::optional<study::SupplyReading>& a = making.readings().supply;
+    if (!a) return;
+    const study::SupplyReading* b =
+        making.facts.b && making.facts.b->readings.supply ? &*making.facts.b->readings.supply : nullptr;
+    rows.head(say("Supply %1").arg(qs(a->ref)));
+    rows.add({say("Mean current"), Form::ampere, {}, a->mean_A, b ? b->mean_A : std::nullopt, {}, false});
+    rows.add({say("Battery life"),
+              Form::duration,
+              {},
+              a->batteryLife_s,
+              b ? b->batteryLife_s : std::nullopt,
+              {},
+              false});
+}
+
+/// How far off the cycle time is, held against what the measurement can tell.
+QString verdictOf(const Making& making) {
+    const auto& m = making.facts.measured.period_s;
+    const study::TimerReading* timer = making.timer();
+    if (!m || !(m->uncertainty > 0) || !timer || !timer->settled) return {};
+    const double off = std::abs(m->value - timer->settled->period_s()) / m->uncertainty;
+    return say("The measured cycle time lies %1 times its standard uncertainty from the simulated one.")
+        .arg(QString::number(off, 'f', off < 9.95 ? 1 : 0));
+}
+
+} // namespace
+
+std::vector<Block> readingsBlocks(const Making& making) {
+    std::vector<Block> all;
+    if (!making.student() && !making.blinks()) {
+        const std::string verdict(study::name(making.readings().verdict));
+        all.emplace_back(paragraph(say("By simulation the circuit does not blink: %1.").arg(qs(verdict))));
+        for (const std::string& reason : making.readings().reasons) all.emplace_back(bullet(qs(reason)));
+    }
+    Table table;
+    table.name = say("Readings");
+    Rows rows(making, table);
+    for (std::size_t k = 0; k < making.readings().timers.size(); ++k) addTimer(rows, making, k);
+    addLevels(rows, making);
+    for (const study::LampReading& lamp : making.readings().lamps) addLamp(rows, making, lamp);
+    addSupply(rows, making);
+    all.emplace_back(std::move(table));
+    if (making.student()) {
+        all.emplace_back(
+            note(say("Predicted: by the formulas of the theory. Uncertainty: standard uncertainty, k = 1 "
+                     "(JCGM 100:2008).")));
+        return all;
+    }
+    if (const QString verdict = verdictOf(making); !verdict.isEmpty()) all.emplace_back(paragraph(verdict));
+    if (making.facts.measured.contradicting)
+        all.emplace_back(
+            paragraph(say("Two measurements of one figure lie further apart than their uncertainties "
+                          "allow: one of them is wrong, or the board changed between them.")));
+    QString sentence =
+        making.facts.b ? say("The textbook's figures are those of Set A's values. ") : QString();
+    if (!making.facts.measured.empty())
+        sentence += say(
+            "Uncertainties are standard uncertainties, k = 1 (JCGM 100:2008); measured numbers are rounded "
+            "by them. ");
+    sentence += say("Simulated figures are of the settled cycle, with the timer's typical values.");
+    all.emplace_back(note(sentence));
+    return all;
+}
+
+std::vector<Block> measurementsBlocks(const Making& making) {
+    std::vector<Block> all;
+    const auto quantity = [](const Measured& m, Unit unit) {
+        const units::Rounding r = units::roundingOf(m.value, m.uncertainty, unit);
+        return m.uncertainty > 0
+                   ? say("%1, standard uncertainty %2").arg(qs(r.text(m.value)), qs(r.text(m.uncertainty)))
+                   : qs(r.text(m.value));
+    };
+    for (const auto& measurement : making.facts.circuit.measurements) {
+        if (!measurement->used) continue;
+        QString text;
+        if (const auto* count = std::get_if<circuit::Count>(&measurement->what)) {
+            text = say("%1 flashes in %2").arg(count->flashes).arg(quantity(count->time_s, Unit::second));
+        } else if (const auto* meter = std::get_if<circuit::MeterReading>(&measurement->what)) {
+            const circuit::Part* part = making.facts.circuit.find(meter->part);
+            const bool current = meter->quantity == circuit::MeterQuantity::lampCurrent;
+            Unit unit = current ? Unit::ampere : Unit::volt;
+            QString what = qs(std::string(circuit::name(meter->quantity)));
+            if (meter->quantity == circuit::MeterQuantity::partValue && part) {
+                const circuit::KeyInfo* key = circuit::findKey(circuit::info(part->kind), meter->key);
+                if (key) unit = key->unit;
+                what = qs(meter->key);
+            }
+            text = say("%1 of %2: %3").arg(what, part ? qs(part->ref) : dash, quantity(meter->value, unit));
+        } else if (const auto* record = std::get_if<circuit::Record>(&measurement->what)) {
+            text = say("Record %1: %2 switchings").arg(qs(record->source)).arg(record->switchings_s.size());
+        }
+        if (text.isEmpty()) continue;
+        all.emplace_back(
+            bullet(measurement->title.empty() ? text : qs(measurement->title) + QStringLiteral(": ") + text));
+    }
+    return all;
+}
+
+} // namespace blinkwright::app::sheet
