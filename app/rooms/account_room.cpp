@@ -20,7 +20,7 @@ using study::BudgetFigure;
 
 namespace {
 
-constexpr QSize firstSize(900, 760);
+constexpr QSize firstSize(940, 720);
 const char name[] = "account";
 
 } // namespace
@@ -135,6 +135,7 @@ void AccountRoom::show(std::shared_ptr<const Found> found) {
 
 QString AccountRoom::sentence() const {
     const study::FitOutcome& fit = m_found->fit;
+    if (fit.nothingMeasured) return tr("What is predicted, and how surely, stands under Uncertainty.");
     if (!fit.found) return QString::fromStdString(fit.reason);
     const QString sums =
         tr("%1 against a limit of %2")

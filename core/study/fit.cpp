@@ -20,10 +20,6 @@ using Eigen::VectorXd;
 namespace {
 
 constexpr double coverage = 2;
-/// No datum counts as better than this, relative: no board holds still to that, and the differences that make
-/// the derivatives are exact enough for it.
-constexpr double finest = 1e-5;
-
 /// One thing measured, and whether it is a datum of its own. High and low follow from period and duty cycle,
 /// and the rate from the period: to count them too would count one record twice.
 struct Datum {
@@ -44,7 +40,8 @@ std::vector<Datum> dataOf(const MeasuredReadings& m) {
     for (const MeasuredLamp& lamp : m.lamps)
         data.push_back({{FitFigure::lampCurrent, lamp.part}, lamp.current_A});
     for (Datum& datum : data)
-        datum.value.uncertainty = std::max(datum.value.uncertainty, finest * std::abs(datum.value.value));
+        datum.value.uncertainty =
+            std::max(datum.value.uncertainty, finestDatum * std::abs(datum.value.value));
     return data;
 }
 

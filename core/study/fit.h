@@ -14,7 +14,9 @@
 #include "core/circuit/edit.h"
 #include "core/study/fit_model.h"
 
+#include <algorithm>
 #include <atomic>
+#include <cmath>
 #include <memory>
 
 namespace blinkwright::study {
@@ -29,6 +31,10 @@ struct FittedValue : Unknown {
     double movedSigmas() const { return (value - prior.value) / prior.uncertainty; }
 };
 
+/// No datum counts as better than this, relative: no board holds still to that, and the differences that make
+/// the derivatives are exact enough for it.
+inline constexpr double finestDatum = 1e-5;
+
 /// One figure: measured, as the circuit stands, and with the fitted values.
 struct FittedFigure : FigureOf {
     std::string ref; ///< of the lamp, supply or timer; empty for times
@@ -37,10 +43,11 @@ struct FittedFigure : FigureOf {
     std::optional<circuit::Measured> measured;
     double before = 0;
     circuit::Measured after; ///< its uncertainty is that which the fitted values leave
-    /// Measured less after, over the uncertainty of the measurement.
+    /// Measured less after, over the uncertainty of the measurement, finestDatum at least.
     std::optional<double> offSigmas() const {
-        if (!measured || !(measured->uncertainty > 0)) return std::nullopt;
-        return (measured->value - after.value) / measured->uncertainty;
+        if (!measured || measured->value == 0) return std::nullopt;
+        const double u = std::max(measured->uncertainty, finestDatum * std::abs(measured->value));
+        return (measured->value - after.value) / u;
     }
 };
 

@@ -78,7 +78,7 @@ TEST(Crash, LeavesAWholeFileAndLosesAtMostTheLastSecond) {
         const QString file = folder.filePath("mole.blinkwright"), state = folder.filePath("state");
         ASSERT_TRUE(QFile::copy(sample("mole-light"), file));
         QFile(file).setPermissions(QFile::ReadOwner | QFile::WriteOwner);
-        const int life = std::uniform_int_distribution(5, 2500)(random);
+        const int life = std::uniform_int_distribution(5, 3500)(random);
         const auto [story, died] = runAndKill(file, state, static_cast<unsigned>(k), life);
         ASSERT_GT(died, 0) << "the child did not start";
 

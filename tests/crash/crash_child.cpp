@@ -46,7 +46,7 @@ int main(int argc, char** argv) {
     QObject::connect(&save, &QTimer::timeout, [&] {
         say("saving", number);
         if (document.save()) say("saved", number);
-        save.start(20 + upTo(1500));
+        save.start(20 + upTo(5000));
     });
     edit.start(1);
     save.start(50);

@@ -23,17 +23,19 @@ QString inSigmas(double sigmas) {
     return signedText(sigmas, [](double value) { return QString::number(value, 'f', 1); });
 }
 
-void start(QTableWidget& table, const QString& name, const QStringList& head,
-           const QStringList& meanings = {}) {
+void start(QTableWidget& table, const QString& name, const QStringList& head, const QStringList& meanings,
+           int texts = 1) {
     table.setAccessibleName(name);
     prepareTable(table);
     table.setHorizontalHeaderLabels(head);
-    table.horizontalHeaderItem(0)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    for (int column = 0; column < head.size(); ++column)
+        table.horizontalHeaderItem(column)->setTextAlignment(
+            Qt::AlignVCenter | (column < texts ? Qt::AlignLeft : Qt::AlignRight));
     for (int column = 0; column < meanings.size(); ++column)
         table.horizontalHeaderItem(column)->setToolTip(meanings[column]);
     table.verticalHeader()->setDefaultSectionSize(rowSize);
     table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table.horizontalHeader()->setStretchLastSection(true);
+    table.horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     table.horizontalHeader()->setMinimumSectionSize(70);
 }
 
@@ -56,7 +58,7 @@ void mark(QTableWidgetItem& item, const QColor& colour) {
 
 } // namespace
 
-ValuesTable::ValuesTable(QWidget* parent) : QTableWidget(0, 6, parent) {
+ValuesTable::ValuesTable(QWidget* parent) : WholeTable(6, parent) {
     setObjectName(QStringLiteral("values"));
     start(*this, tr("Fitted values"),
           {tr("Value"), tr("Stated"), tr("Known beforehand"), tr("Fitted"), tr("Moved by"), tr("In σ")},
@@ -76,10 +78,10 @@ void ValuesTable::setFit(const study::FitOutcome& fit, const Theme& theme) {
                        v.nominal > 0 ? offText(v.value, v.nominal) : dash, inSigmas(v.movedSigmas())});
         if (std::abs(v.movedSigmas()) > far) mark(*item(rowCount() - 1, 5), theme.doubt);
     }
-    fitToRows(*this);
+    fitToRows();
 }
 
-AccountTable::AccountTable(QWidget* parent) : QTableWidget(0, 5, parent) {
+AccountTable::AccountTable(QWidget* parent) : WholeTable(5, parent) {
     setObjectName(QStringLiteral("figures"));
     start(*this, tr("Figures before and after"),
           {tr("Figure"), tr("As stated"), tr("With fitted values"), tr("Measured"), tr("Off, in u")},
@@ -104,13 +106,13 @@ void AccountTable::setFit(const study::FitOutcome& fit, const Theme& theme) {
         add(figureName(f), 1, formOf(f.unit));
         if (f.figure == study::FitFigure::rate) add(tr("Flashes a minute"), 60, numberText);
     }
-    fitToRows(*this);
+    fitToRows();
 }
 
-BudgetTable::BudgetTable(const QString& accessibleName, QWidget* parent) : QTableWidget(0, 8, parent) {
+BudgetTable::BudgetTable(const QString& accessibleName, QWidget* parent) : WholeTable(8, parent) {
     start(*this, accessibleName,
-          {tr("Input"), tr("Known by"), tr("Value"), tr("Standard uncertainty"), tr("Evaluation"),
-           tr("Sensitivity"), tr("Contribution"), tr("Share")},
+          {tr("Input"), tr("Known by"), tr("Value"), tr("Uncertainty"), tr("Evaluation"), tr("Sensitivity"),
+           tr("Contribution"), tr("Share")},
           {{},
            {},
            tr("Best estimate"),
@@ -155,7 +157,7 @@ void BudgetTable::setBudget(const study::Budget& budget) {
     };
     sum(budgetFigureName(budget.figure), tr("combined"), budget.combined, 1);
     sum(budgetFigureName(budget.figure), tr("expanded, k = 2"), budget.expanded(), 0);
-    fitToRows(*this);
+    fitToRows();
 }
 
 } // namespace blinkwright::widgets

@@ -7,27 +7,26 @@
 
 #include "core/study/fit.h"
 #include "core/study/uncertainty_budget.h"
+#include "widgets/rooms/plain_table.h"
 #include "widgets/theme/theme.h"
-
-#include <QTableWidget>
 
 namespace blinkwright::widgets {
 
-class ValuesTable : public QTableWidget {
+class ValuesTable : public WholeTable {
     Q_OBJECT
   public:
     explicit ValuesTable(QWidget* parent = nullptr);
     void setFit(const study::FitOutcome& fit, const Theme& theme);
 };
 
-class AccountTable : public QTableWidget {
+class AccountTable : public WholeTable {
     Q_OBJECT
   public:
     explicit AccountTable(QWidget* parent = nullptr);
     void setFit(const study::FitOutcome& fit, const Theme& theme);
 };
 
-class BudgetTable : public QTableWidget {
+class BudgetTable : public WholeTable {
     Q_OBJECT
   public:
     explicit BudgetTable(const QString& accessibleName, QWidget* parent = nullptr);

@@ -1,6 +1,7 @@
 #include "widgets/rooms/plain_table.h"
 
 #include <QHeaderView>
+#include <QScrollBar>
 
 namespace blinkwright::widgets {
 
@@ -21,12 +22,20 @@ QTableWidgetItem* tableCell(const QString& text, bool number) {
     return item;
 }
 
-void fitToRows(QTableWidget& table) {
-    const int height = table.horizontalHeader()->sizeHint().height() +
-                       table.rowCount() * table.verticalHeader()->defaultSectionSize() +
-                       2 * table.frameWidth();
-    table.setFixedHeight(height);
-    table.setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+WholeTable::WholeTable(int columns, QWidget* parent) : QTableWidget(0, columns, parent) {
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+}
+
+void WholeTable::fitToRows() {
+    const int rows = rowCount() * verticalHeader()->defaultSectionSize();
+    const bool tooWide = horizontalHeader()->length() > viewport()->width();
+    setFixedHeight(horizontalHeader()->sizeHint().height() + rows + 2 * frameWidth() +
+                   (tooWide ? horizontalScrollBar()->sizeHint().height() : 0));
+}
+
+void WholeTable::resizeEvent(QResizeEvent* event) {
+    QTableWidget::resizeEvent(event);
+    fitToRows();
 }
 
 } // namespace blinkwright::widgets

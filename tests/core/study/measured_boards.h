@@ -46,6 +46,8 @@ inline circuit::Record recordOf(const devices::Board& board, const Instrument& w
         for (int k = 0; k <= with.cycles; ++k)
             for (const double at : {0.0, settled.high_s}) times.push_back(begin + k * settled.period_s + at);
     }
+    record.time_s = {0, times.back()}; // what is shown of a trace says nothing here
+    record.traces = {{circuit::TraceOf::output, {0, 0}}};
     const double base = 1 + with.timeBase * noise(random);
     for (const double t : times)
         record.switchings_s.push_back(std::round((t * base + with.jitter_s * noise(random)) / with.step_s) *
