@@ -113,7 +113,7 @@ void SymptomsRoom::show(const std::shared_ptr<const Known>& known, study::Diagno
     const bool fresh = std::exchange(m_known, known) != known;
     if (fresh) {
         m_form->setLibrary(known->library);
-        m_card->setCard(known->circuit, known->set, known->expected);
+        m_card->setCard(known->expected);
         QStringList cautions;
         for (const std::string& caution : study::buildCautions(known->circuit, known->set))
             cautions << QString::fromStdString(caution);

@@ -61,16 +61,14 @@ std::string checkCardHeading(const ExpectedReadings& expected) {
     return "There are no readings: the simulation found no settled state.";
 }
 
-std::vector<std::string> checkCardNotes(const circuit::Circuit& circuit, circuit::PartSet set) {
-    std::vector<std::string> notes{
+std::vector<std::string> checkCardNotes() {
+    return {
         "Black lead on 0 V, the minus of the supply. Touch the legs of the timer itself, and of a lamp the "
         "places where anode and cathode belong.",
         "Readings are with a DC meter of 10 MΩ on that place alone. “Mean” is what a slow meter "
         "settles on; a meter that follows wanders between least and most.",
         "Lamp currents want the meter in series with the lamp: take the battery off before a joint is "
         "opened."};
-    for (std::string& caution : buildCautions(circuit, set)) notes.push_back(std::move(caution));
-    return notes;
 }
 
 std::string readingText(const ReadingPlace& place, double value) {
@@ -94,7 +92,8 @@ std::string checkCardText(const circuit::Circuit& circuit, circuit::PartSet set,
         text += "________\n";
     }
     text += "\n";
-    for (const std::string& note : checkCardNotes(circuit, set)) text += note + "\n";
+    for (const std::string& note : checkCardNotes()) text += note + "\n";
+    for (const std::string& caution : buildCautions(circuit, set)) text += caution + "\n";
     return text;
 }
 

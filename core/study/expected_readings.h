@@ -42,7 +42,7 @@ Result<ExpectedReadings> expectedReadings(const circuit::Circuit& circuit, circu
 /// `over one cycle of 1.02 s`, `at rest`, ...: what the figures of a card stand for.
 std::string checkCardHeading(const ExpectedReadings& expected);
 /// How to measure, sentences.
-std::vector<std::string> checkCardNotes(const circuit::Circuit& circuit, circuit::PartSet set);
+std::vector<std::string> checkCardNotes();
 /// One figure of the card: `4.59 V`; rounding left over by the solver reads as 0.
 std::string readingText(const ReadingPlace& place, double value);
 /// The whole card as plain text: title, a line a place, notes and cautions.

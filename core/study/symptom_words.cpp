@@ -10,7 +10,7 @@ namespace blinkwright::study {
 namespace {
 
 constexpr std::size_t mostLabels = 3, mostReadings = 4, mostInText = 8;
-constexpr double leastInText = 0.005;
+constexpr double leastInText = 0.005, plain = 0.95;
 
 double valueOf(const FaultLibrary& library, const Suspect& suspect, const Telling& telling) {
     return library.cases[suspect.faults.front()].behaviour.readings[telling.place].of(telling.quantity);
@@ -36,6 +36,8 @@ std::string labelOf(const FaultLibrary& library, const Suspect& suspect) {
 
 std::string nextWords(const FaultLibrary& library, const Diagnosis& diagnosis) {
     if (diagnosis.suspects.size() < 2) return {};
+    if (diagnosis.suspects.front().share > plain)
+        return "That is plain enough to act on: mend the first one and look again.";
     if (!diagnosis.next)
         return "No reading at these places tells the first ones apart: look at the parts and joints "
                "themselves.";

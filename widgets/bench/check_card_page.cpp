@@ -52,7 +52,8 @@ void printCheckCard(QPrinter& printer, const circuit::Circuit& circuit, circuit:
                      {}, true));
     }
     rows.push_back({{{tr("How to measure, and cautions")}}, PrintedRow::heading_pt, true});
-    for (const std::string& note : study::checkCardNotes(circuit, set)) rows.push_back({{{qs(note)}}});
+    for (const std::string& note : study::checkCardNotes()) rows.push_back({{{qs(note)}}});
+    for (const std::string& caution : study::buildCautions(circuit, set)) rows.push_back({{{qs(caution)}}});
     printRows(printer, qs(circuit.title), rows);
 }
 

@@ -14,6 +14,7 @@ namespace {
 constexpr double footSize_pt = 8;
 constexpr double border_mm = 18; ///< from the edge of the paper: room to file the page
 constexpr double gap_mm = 4, footLine_mm = 5, rowGap_mm = 1;
+constexpr double writing_mm = 3; ///< more room above a line to write on
 
 QString tr(const char* text) {
     return QCoreApplication::translate("BuildPage", text);
@@ -46,8 +47,13 @@ Places placesOn(const QPrinter& printer) {
     return {text, foot, rowGap_mm * dots};
 }
 
-constexpr int flagsOf(Qt::Alignment side) {
-    return static_cast<int>(side | Qt::AlignTop) | Qt::TextWordWrap;
+/// Texts of a row to write in stand on its line.
+bool isRuled(const PrintedRow& row) {
+    return std::ranges::any_of(row.cells, [](const PrintedCell& cell) { return cell.ruled; });
+}
+
+int flagsOf(Qt::Alignment side, bool ruled = false) {
+    return static_cast<int>(side | (ruled ? Qt::AlignBottom : Qt::AlignTop)) | Qt::TextWordWrap;
 }
 
 QRectF roomOf(const PrintedCell& cell, const Places& places, double top, double height) {
@@ -63,6 +69,7 @@ double heightOf(const PrintedRow& row, const Places& places, QPaintDevice* on) {
             height,
             metrics.boundingRect(roomOf(cell, places, 0, places.text.height()), flagsOf(cell.side), cell.text)
                 .height());
+    if (isRuled(row)) height += writing_mm / rowGap_mm * places.rowGap;
     return height + places.rowGap * (row.size_pt > PrintedRow::text_pt ? 3 : 1);
 }
 
@@ -122,12 +129,12 @@ void printRows(QPrinter& printer, const QString& title, const std::vector<Printe
             for (auto k = firsts[static_cast<std::size_t>(page) - 1];
                  k < firsts[static_cast<std::size_t>(page)]; ++k) {
                 painter.setFont(fontOf(rows[k].size_pt));
+                const bool ruled = isRuled(rows[k]);
                 for (const PrintedCell& cell : rows[k].cells) {
-                    const QRectF room = roomOf(cell, places, top, heights[k]);
-                    painter.drawText(room, flagsOf(cell.side) | Qt::TextDontClip, cell.text);
-                    const double below = room.bottom() - places.rowGap;
-                    if (cell.ruled)
-                        painter.drawLine(QPointF(room.left(), below), QPointF(room.right(), below));
+                    const QRectF room =
+                        roomOf(cell, places, top, heights[k]).adjusted(0, 0, 0, -places.rowGap);
+                    painter.drawText(room, flagsOf(cell.side, ruled) | Qt::TextDontClip, cell.text);
+                    if (cell.ruled) painter.drawLine(room.bottomLeft(), room.bottomRight());
                 }
                 top += heights[k];
             }

@@ -1,5 +1,7 @@
 #include "widgets/rooms/check_card_view.h"
 
+#include "widgets/rooms/reading_shown.h"
+
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QHBoxLayout>
@@ -62,11 +64,10 @@ CheckCardView::CheckCardView(QWidget* parent)
     column->addWidget(m_notes);
 }
 
-void CheckCardView::setCard(const circuit::Circuit& circuit, circuit::PartSet set,
-                            study::ExpectedReadings expected) {
+void CheckCardView::setCard(study::ExpectedReadings expected) {
     m_expected = std::move(expected);
     QStringList notes;
-    for (const std::string& note : study::checkCardNotes(circuit, set)) notes << qs(note);
+    for (const std::string& note : study::checkCardNotes()) notes << qs(note);
     m_notes->setText(notes.join(u' '));
     m_heading->setText(qs(study::checkCardHeading(m_expected)));
     fill();
@@ -87,7 +88,7 @@ void CheckCardView::fill() {
         m_table->setItem(row, placeColumn, new QTableWidgetItem(qs(each.place.words)));
         int column = leastColumn;
         for (const double value : {extent.least, extent.mean, extent.most}) {
-            auto* item = new QTableWidgetItem(qs(study::readingText(each.place, value)));
+            auto* item = new QTableWidgetItem(readingShown(each.place, value));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             m_table->setItem(row, column++, item);
         }

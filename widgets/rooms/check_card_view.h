@@ -1,7 +1,7 @@
 // The check card on the screen: what a meter or a probe reads at every place of a board that works as drawn.
 //
 //   CheckCardView view;
-//   view.setCard(circuit, PartSet::A, expected);
+//   view.setCard(expected);
 #pragma once
 
 #include "core/study/expected_readings.h"
@@ -20,7 +20,7 @@ class CheckCardView : public QWidget {
   public:
     explicit CheckCardView(QWidget* parent = nullptr);
 
-    void setCard(const circuit::Circuit& circuit, circuit::PartSet set, study::ExpectedReadings expected);
+    void setCard(study::ExpectedReadings expected);
     void clear();
     const study::ExpectedReadings& expected() const { return m_expected; }
     void setTheme(const Theme& theme);

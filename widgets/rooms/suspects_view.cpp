@@ -3,9 +3,9 @@
 #include "core/study/symptom_words.h"
 #include "widgets/rooms/share_bar.h"
 
-#include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
+#include <QRegularExpression>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -17,12 +17,17 @@ namespace blinkwright::widgets {
 namespace {
 
 enum Column { shareColumn, faultColumn, columns };
-constexpr int shareWidth = 130, faultLeast = 300, mostRows = 25;
+constexpr int shareWidth = 116, faultLeast = 230, mostRows = 25, rowGap = 8;
 constexpr double leastShare = 0.001; ///< less is not shown, but for the first few
 constexpr int alwaysShown = 3;
 
 QString qs(const std::string& text) {
     return QString::fromStdString(text);
+}
+/// With true minus signs before numbers; words keep their hyphens.
+QString shown(const std::string& text) {
+    static const QRegularExpression minus(QStringLiteral("(?<!\\w)-(?=\\d)"));
+    return qs(text).replace(minus, QString(QChar(0x2212)));
 }
 QString percentText(double share) {
     const QString number = share < 0.001 ? QStringLiteral("< 0.1") : QString::number(100 * share, 'f', 1);
@@ -52,6 +57,7 @@ SuspectsView::SuspectsView(QWidget* parent)
     m_table->setColumnWidth(shareColumn, shareWidth);
     m_table->horizontalHeader()->setSectionResizeMode(faultColumn, QHeaderView::Stretch);
     m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -62,7 +68,9 @@ SuspectsView::SuspectsView(QWidget* parent)
     m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_table->setMinimumWidth(shareWidth + faultLeast);
     m_table->setItemDelegateForColumn(shareColumn, m_bar);
-    m_table->viewport()->installEventFilter(this);
+    connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, this, [this](int section) {
+        if (section == faultColumn) fitRows();
+    });
     connect(m_table, &QTableWidget::currentCellChanged, this, [this](int row, int, int before, int) {
         if (row == before) return;
         showChosen();
@@ -81,7 +89,8 @@ SuspectsView::SuspectsView(QWidget* parent)
 }
 
 SuspectsView::~SuspectsView() {
-    m_table->viewport()->removeEventFilter(this);
+    m_table->disconnect(this); // it goes after this, and its header may still be laid out
+    m_table->horizontalHeader()->disconnect(this);
 }
 
 void SuspectsView::setDiagnosis(std::shared_ptr<const study::FaultLibrary> library,
@@ -117,7 +126,7 @@ void SuspectsView::fill() {
             fault->setToolTip(text);
             m_table->setItem(row, faultColumn, fault);
         }
-    m_next->setText(m_library ? qs(nextWords(*m_library, m_diagnosis)) : QString());
+    m_next->setText(m_library ? shown(nextWords(*m_library, m_diagnosis)) : QString());
     m_next->setVisible(!m_next->text().isEmpty());
     m_limits->setVisible(m_library != nullptr);
     fitRows();
@@ -131,19 +140,18 @@ void SuspectsView::showChosen() {
     if (m_library && at < m_diagnosis.suspects.size()) {
         const study::Suspect& suspect = m_diagnosis.suspects[at];
         text = tr("What to do: %1").arg(qs(m_library->faults[suspect.faults.front()].remedy));
-        if (const std::string tell = tellWords(*m_library, suspect); !tell.empty()) text += u'\n' + qs(tell);
+        if (const std::string tell = tellWords(*m_library, suspect); !tell.empty())
+            text += u'\n' + shown(tell);
     }
     m_chosen->setText(text);
     m_chosen->setVisible(!text.isEmpty());
 }
 
 void SuspectsView::fitRows() {
-    m_table->resizeRowsToContents();
-}
-
-bool SuspectsView::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::Resize) fitRows();
-    return QWidget::eventFilter(watched, event);
+    for (int row = 0; row < m_table->rowCount(); ++row) {
+        m_table->resizeRowToContents(row);
+        m_table->setRowHeight(row, m_table->rowHeight(row) + rowGap);
+    }
 }
 
 QString SuspectsView::asText() const {

@@ -38,7 +38,6 @@ class SuspectsView : public QWidget {
     void fill();
     void showChosen();
     void fitRows();
-    bool eventFilter(QObject* watched, QEvent* event) override;
 
     std::shared_ptr<const study::FaultLibrary> m_library;
     study::Diagnosis m_diagnosis;

@@ -1,7 +1,7 @@
 #include "widgets/rooms/symptom_form.h"
 
-#include "core/study/expected_readings.h"
 #include "widgets/rooms/quantity_field.h"
+#include "widgets/rooms/reading_shown.h"
 #include "widgets/text/flow_layout.h"
 
 #include <QCheckBox>
@@ -21,7 +21,7 @@ using study::Quantity;
 
 enum Column { placeColumn, firstFigure, columns = firstFigure + 6 };
 constexpr std::array shownQuantities{Quantity::mean, Quantity::least, Quantity::most};
-constexpr int rowSize = 24, figureWidth = 76, placeLeast = 190;
+constexpr int rowSize = 24, figureWidth = 66, placeLeast = 178;
 
 int expectedColumn(std::size_t quantity) {
     return firstFigure + 2 * static_cast<int>(quantity);
@@ -83,8 +83,9 @@ class SymptomForm::Private {
         column->addLayout(counted);
         column->addSpacing(6);
         column->addWidget(heading(tr("What was measured")));
-        hint = new QLabel(tr("Expected readings beside empty cells: type what the meter shows. Black lead on "
-                             "0 V, the other on the timer’s own leg."));
+        hint = new QLabel(
+            tr("Expected readings, and cells beside them for what the meter shows. Black lead on 0 V, "
+               "the other on the leg itself."));
         hint->setWordWrap(true);
         column->addWidget(hint);
         column->addWidget(table, 1);
@@ -94,8 +95,8 @@ class SymptomForm::Private {
         table = new QTableWidget(0, columns);
         table->setObjectName(QStringLiteral("measured"));
         table->setAccessibleName(tr("Readings of the meter, with the expected ones"));
-        table->setHorizontalHeaderLabels({tr("Place"), tr("Mean"), tr("measured"), tr("Least"),
-                                          tr("measured"), tr("Most"), tr("measured")});
+        table->setHorizontalHeaderLabels(
+            {tr("Place"), tr("Mean"), tr("read"), tr("Least"), tr("read"), tr("Most"), tr("read")});
         table->horizontalHeaderItem(placeColumn)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
         table->verticalHeader()->hide();
         table->verticalHeader()->setDefaultSectionSize(rowSize);
@@ -185,9 +186,7 @@ class SymptomForm::Private {
         const auto& readings = library->cases.front().behaviour.readings;
         for (std::size_t k = 0; k < shownQuantities.size(); ++k) {
             const QString expected =
-                at < readings.size()
-                    ? QString::fromStdString(readingText(place, readings[at].of(shownQuantities[k])))
-                    : QString();
+                at < readings.size() ? readingShown(place, readings[at].of(shownQuantities[k])) : QString();
             auto* text = new QTableWidgetItem(expected);
             text->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
             text->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
