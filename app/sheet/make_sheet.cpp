@@ -57,7 +57,8 @@ QString markFor(const Making& making) {
 }
 
 std::vector<Block> headBlocks(const Making& making) {
-    const SheetWords& w = making.words;
+    // A student's copy is for the student to sign.
+    const SheetWords w = making.student() ? SheetWords{.group = making.words.group} : making.words;
     return {Fields{{{say("Author"), w.author},
                     {say("Date"), w.date},
                     {say("Partner"), w.partner},

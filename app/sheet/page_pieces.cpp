@@ -18,8 +18,9 @@ namespace {
 
 constexpr int titleSize = 24, headSize = 16, subSize = 13;
 constexpr double lineGap = 1.28; ///< of lines of a paragraph, in heights of its font
-constexpr double paragraphGap = 6, headGap = 18, blockGap = 8, listIndent = 22;
+constexpr double paragraphGap = 6, headGap = 18, blockGap = 8, listIndent = 27;
 constexpr double cellSide = 5, cellTop = 3; ///< between a cell's edge and its text
+constexpr std::size_t manyColumns = 6;      ///< beyond, a table has smaller text
 constexpr double blankRow = 27;             ///< least height of a row to write in: 7 mm
 constexpr double writingLine = 32;          ///< 8.5 mm
 constexpr double formulaIndent = 24, formulaGap = 7, captionGap = 4;
@@ -191,12 +192,13 @@ Piece rowPiece(const std::vector<Cell>& cells, const Table& table, const std::ve
     std::vector<LaidCell> laid;
     bool blank = false;
     double height = 0;
+    const QFont font = sheetFont(table.columns.size() > manyColumns ? smallSize : tableSize, strong);
     for (std::size_t k = 0; k < cells.size() && k < table.columns.size(); ++k) {
         const double end = across ? edges.back() : edges[k + 1];
         blank = blank || cells[k].blank;
-        laid.push_back({edges[k] + cellSide,
-                        Lines(cells[k].text, sheetFont(tableSize, strong), end - edges[k] - 2 * cellSide,
-                              table.columns[k].right && !across ? Qt::AlignRight : Qt::AlignLeft)});
+        laid.push_back(
+            {edges[k] + cellSide, Lines(cells[k].text, font, end - edges[k] - 2 * cellSide,
+                                        table.columns[k].right && !across ? Qt::AlignRight : Qt::AlignLeft)});
         height = std::max(height, laid.back().lines.height());
     }
     piece.height = std::max(height + 2 * cellTop, blank ? blankRow : 0);

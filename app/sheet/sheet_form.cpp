@@ -67,7 +67,10 @@ struct SheetForm::Private {
         number->setAccessibleName(tr("Number of the variant of values"));
         paper->setAccessibleName(tr("Paper"));
         connect(copy, &QComboBox::currentIndexChanged, &q, &SheetForm::choiceChanged);
-        connect(number, &QSpinBox::valueChanged, &q, &SheetForm::choiceChanged);
+        connect(number, &QSpinBox::valueChanged, &q, [this](int seed) {
+            beside->setEnabled(seed == 0); // a variant is of one set
+            emit q.choiceChanged();
+        });
         connect(beside, &QCheckBox::toggled, &q, &SheetForm::choiceChanged);
         connect(paper, &QComboBox::currentIndexChanged, &q, &SheetForm::wordsChanged);
     }

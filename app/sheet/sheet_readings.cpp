@@ -118,14 +118,14 @@ class Rows {
     void columns() {
         const QString first = m_making.firstName();
         auto& c = m_table.columns;
-        c.push_back({say("Figure"), 2.1});
+        c.push_back({say("Figure"), 2.0});
         if (m_wanted.book) c.push_back({say("Textbook"), 1.1, true});
         c.push_back({first, 1.1, true});
         if (m_wanted.second) c.push_back({say("Set B"), 1.1, true});
         c.push_back({say("Measured"), 1.15, true});
-        if (m_wanted.measured) c.push_back({say("Uncertainty"), 1.15, true});
+        if (m_wanted.measured) c.push_back({say("u"), 1.0, true});
         c.push_back({difference(), 1.25, true});
-        c.push_back({say("in %"), 0.85, true});
+        c.push_back({say("in %"), 0.75, true});
     }
     QString difference() const {
         // The columns are narrow: a set by its letter.
@@ -184,12 +184,12 @@ class Rows {
             cells.push_back({dash});
             return;
         }
-        const double relative = uncertainty / std::abs(*expected);
-        const QString percent =
-            uncertainty > 0 ? qs(units::percentRounding(1, relative).text(*found / *expected - 1, true))
-                            : widgets::offText(*found, *expected);
+        // The sign of per cent stands in the head of the column.
+        units::Rounding percent{.factor = 0.01, .unit = {}, .decimals = 2};
+        if (uncertainty > 0) percent = units::percentRounding(1, uncertainty / std::abs(*expected));
+        percent.unit.clear();
         cells.push_back({units});
-        cells.push_back({percent});
+        cells.push_back({qs(percent.text(*found / *expected - 1, true))});
     }
 
     const Making& m_making;
@@ -364,9 +364,8 @@ std::vector<Block> readingsBlocks(const Making& making) {
     QString sentence =
         making.facts.b ? say("The textbook's figures are those of Set A's values. ") : QString();
     if (!making.facts.measured.empty())
-        sentence += say(
-            "Uncertainties are standard uncertainties, k = 1 (JCGM 100:2008); measured numbers are rounded "
-            "by them. ");
+        sentence += say("u: standard uncertainty, k = 1 (JCGM 100:2008); measured numbers are rounded "
+                        "by them. ");
     sentence += say("Simulated figures are of the settled cycle, with the timer's typical values.");
     all.emplace_back(note(sentence));
     return all;

@@ -26,6 +26,12 @@ QString pointsOf(double share) {
     return say("%1 points").arg(qs(points.text(share, true)));
 }
 
+/// How far off, without the sign, which stands in the head of the column.
+QString perCent(double found, double expected) {
+    const units::Rounding percent{.factor = 0.01, .unit = {}, .decimals = 2};
+    return qs(percent.text(found / expected - 1, true));
+}
+
 QString measuredInBand(const Making& making, const study::SpreadFigure& period) {
     const auto& m = making.facts.measured.period_s;
     if (!m) return {};
@@ -175,7 +181,7 @@ std::vector<Block> whyBlocks(const Making& making) {
         }
         table.rows.push_back({{{name},
                                {withSign(change->period_s)},
-                               {widgets::offText(book + change->period_s, book)},
+                               {perCent(book + change->period_s, book)},
                                {pointsOf(change->duty)},
                                {meaning}},
                               false});
@@ -185,7 +191,7 @@ std::vector<Block> whyBlocks(const Making& making) {
     if (why->interaction) add(say("Together"), why->interaction, {});
     table.rows.push_back({{{say("Simulated")},
                            {widgets::secondsText(why->simulated->period_s())},
-                           {widgets::offText(why->simulated->period_s(), book)},
+                           {perCent(why->simulated->period_s(), book)},
                            {widgets::shareText(why->simulated->duty())},
                            {}},
                           false});
@@ -195,7 +201,7 @@ std::vector<Block> whyBlocks(const Making& making) {
         table.rows.push_back(
             {{{say("Measured less simulated")},
               {withSign(rest)},
-              {widgets::offText(m->value, why->simulated->period_s())},
+              {perCent(m->value, why->simulated->period_s())},
               {dash},
               {say("What the model does not know: tolerance of the parts, the timer at hand, temperature, "
                    "the measurement.")}},

@@ -213,7 +213,7 @@ class Theory {
                         summed  ? sum().numbers
                         : one() ? m_r2.number
                                 : m_r1.number),
-                secondsText(first), say("first flash after power-on, the capacitor empty"));
+                secondsText(first), say("first flash after power-on"));
         return lines;
     }
 

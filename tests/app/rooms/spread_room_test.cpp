@@ -63,11 +63,11 @@ TEST_F(SpreadRoomTest, TheTableHoldsTheFiguresThatAreChosen) {
     open("buoy-pair");
     SpreadRoom& room = spread();
     auto* figure = room.frame().findChild<QComboBox*>("figure");
-    ASSERT_EQ(figure->count(), 5);
+    ASSERT_EQ(figure->count(), 7); // rate, cycle time, duty cycle; of each lamp lit share and mean current
     const auto& table = room.view().figuresTable();
     EXPECT_EQ(table.item(0, 1)->text(), widgets::rateText(room.view().outcome()->rate_Hz->nominal));
-    figure->setCurrentIndex(3);
-    emit figure->activated(3);
+    figure->setCurrentIndex(4);
+    emit figure->activated(4);
     EXPECT_EQ(table.item(1, 1)->text(),
               widgets::quantityText(room.view().outcome()->lamps[0].mean_A.mean, units::Unit::ampere));
     EXPECT_TRUE(room.frame().message().contains("mean current"));

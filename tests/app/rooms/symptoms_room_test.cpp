@@ -131,7 +131,8 @@ TEST_F(SymptomsRoomTest, ACountedRateCounts) {
     answered(room);
     EXPECT_NEAR(room.form().observation().rate_Hz.value(), 5.9 / 60, 1e-12);
     const QString first = firstRow(room);
-    EXPECT_TRUE(first.startsWith("C1 is ten times too large") ||
+    // C1 and C3 in each other's place look the same: C3 is ten times as large.
+    EXPECT_TRUE(first.contains("C1 ten times too large") || first.startsWith("C1 is ten times too large") ||
                 first.startsWith("R2 is ten times too large"))
         << first.toStdString();
 }
@@ -167,9 +168,10 @@ TEST_F(SymptomsRoomTest, TheCheckCardIsWrittenAsAPageAndAsText) {
     QProcess pdf;
     pdf.start("pdftotext", {"-layout", page, "-"});
     ASSERT_TRUE(pdf.waitForFinished());
-    const QString printed = QString::fromUtf8(pdf.readAllStandardOutput());
+    const auto plain = [](QString text) { return text.replace(QChar(QChar::Nbsp), u' '); };
+    const QString printed = plain(QString::fromUtf8(pdf.readAllStandardOutput()));
     EXPECT_TRUE(printed.contains("pin 7 of U1 (discharge)"));
-    EXPECT_TRUE(printed.contains(table->item(6, 2)->text()));
+    EXPECT_TRUE(printed.contains(plain(table->item(6, 2)->text())));
     EXPECT_TRUE(printed.contains("Page 1 of 1"));
     QProcess picture; // to be looked at
     picture.start("pdftoppm",

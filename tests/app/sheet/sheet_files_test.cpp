@@ -127,8 +127,8 @@ TEST_F(SheetFiles, TheBuoyPairsSheetHasBothSetsAndTheMeasurements) {
     const QString text = textOf(path);
     EXPECT_TRUE(
         inOrder(text, {"Set A", "Set B", "By stopwatch: 20 flashes in 17.90 s, standard uncertainty 0.20 s",
-                       "Record pier-bench.csv", "Readings", "Set A", "Set B", "Measured", "Uncertainty",
-                       "Measured − A", "Cycle time T"}));
+                       "Record pier-bench.csv", "Readings", "Set A", "Set B", "Measured", "u", "Measured − A",
+                       "Cycle time T"}));
     EXPECT_TRUE(text.contains("Black, laid over: measured, pier-bench.csv"));
     EXPECT_TRUE(text.contains("8.930 V") && text.contains("0.020 V"));
     EXPECT_TRUE(text.contains("Measured less simulated"));

@@ -44,7 +44,7 @@ inline circuit::Record recordOf(double r1, double r2, double c, double supply, i
     circuit::Trace output{circuit::TraceOf::output, {}}, capacitor{circuit::TraceOf::capacitor, {}};
     double v = 0, t = 0;
     bool high = true;
-    record.switchings_s.push_back(0);
+    record.firstRises = false; // high from the beginning
     while (static_cast<int>(record.switchings_s.size()) < 2 * cycles) {
         record.time_s.push_back(t);
         output.values_V.push_back(high ? record.levels->high_V : record.levels->low_V);
