@@ -143,7 +143,7 @@ void LabSheetRoom::showSheet() {
     m_typing.stop();
     for (QPushButton* button : m_needSheet) button->setEnabled(m_facts != nullptr);
     m_preview->setPages(m_facts ? std::make_shared<const sheet::PageLayout>(labSheet(), m_form->pageSize())
-                            : nullptr);
+                                : nullptr);
 }
 
 void LabSheetRoom::showTheme(const widgets::Theme& theme) {

@@ -47,7 +47,7 @@ class LabSheetRoom : public Room {
     std::shared_ptr<const study::LabFacts> m_facts;
     std::shared_ptr<std::atomic<long>> m_done;
     long m_boards = 0;
-    QString m_path; ///< of the circuit that the texts in the form belong to
+    QString m_path;       ///< of the circuit that the texts in the form belong to
     quint64 m_opened = 0; ///< the revision that this circuit was opened at
     std::vector<QPushButton*> m_needSheet;
 };

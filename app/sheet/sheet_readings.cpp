@@ -118,13 +118,13 @@ class Rows {
     void columns() {
         const QString first = m_making.firstName();
         auto& c = m_table.columns;
-        c.push_back({say("Figure"), 2.0});
-        if (m_wanted.book) c.push_back({say("Textbook"), 1.1, true});
-        c.push_back({first, 1.1, true});
-        if (m_wanted.second) c.push_back({say("Set B"), 1.1, true});
+        c.push_back({say("Figure"), 1.95});
+        if (m_wanted.book) c.push_back({say("Textbook"), 1.05, true});
+        c.push_back({first, 1.05, true});
+        if (m_wanted.second) c.push_back({say("Set B"), 1.05, true});
         c.push_back({say("Measured"), 1.15, true});
-        if (m_wanted.measured) c.push_back({say("u"), 1.0, true});
-        c.push_back({difference(), 1.25, true});
+        if (m_wanted.measured) c.push_back({say("u"), 1.2, true});
+        c.push_back({difference(), 1.4, true});
         c.push_back({say("in %"), 0.75, true});
     }
     QString difference() const {

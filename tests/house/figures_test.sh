@@ -57,6 +57,7 @@ spread_two_lamps 400 ms
 trend_40 20.5 ms
 choose_screen 50 ms
 choose_simulate 200 ms
+symptoms_200 300 ms
 import_2m_rows 0.7 s
 hookup_drag_60 2.5 ms
 hookup_drag_500 9 ms"

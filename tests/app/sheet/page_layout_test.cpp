@@ -28,7 +28,7 @@ QStringList pagesOf(const LabSheet& sheet) {
 
 TEST(SheetPages, AHeadingIsNeverTheLastOfAPage) {
     // Filled up line by line, so that the heading comes by the end of the page at every offset.
-    for (int lines = 34; lines < 52; ++lines) {
+    for (int lines = 26; lines < 44; ++lines) {
         LabSheet sheet = withBlocks({});
         for (int k = 0; k < lines; ++k)
             sheet.sections.front().blocks.emplace_back(Paragraph{QStringLiteral("Line %1").arg(k)});

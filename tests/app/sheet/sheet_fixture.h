@@ -71,7 +71,7 @@ inline void measure(
 /// The buoy pair as somebody might have measured it.
 inline circuit::Circuit measuredBuoys() {
     circuit::Circuit circuit = sampleCircuit("buoy-pair");
-    measure(circuit, "By stopwatch", circuit::Count{20, {17.9, 0.2}});
+    measure(circuit, "By stopwatch", circuit::Count{20, {17.3, 0.2}});
     measure(circuit, "Supply under load",
             circuit::MeterReading{
                 circuit::MeterQuantity::supplyVoltage, circuit.findRef("BT1")->id, {}, {8.93, 0.02}});

@@ -111,7 +111,7 @@ TEST(ReadingMeasured, TheColumnsAreThereOnlyWithAMeasurement) {
     const int column = 6; // Measured
     EXPECT_EQ(plain(table->model()->index(3, column).data(Qt::AccessibleTextRole).toString()),
               "Cycle time, Measured: 1.020 ± 0.010 s");
-    view.resize(660, 400); // the difference to the textbook makes room, and then the textbook
+    view.resize(600, 400); // the difference to the textbook makes room, and then the textbook
     view.grab();
     EXPECT_EQ(shown(), (QStringList{"Figure", "Textbook", "Set A", "Measured", "Measured − A"}));
     view.resize(470, 400);
