@@ -20,7 +20,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         return 0;
     }
     if (!std::isfinite(read.value())) std::abort();
-    const std::string shown = units::formatQuantity(read.value(), unit, 17);
+    const std::string shown = units::formatQuantity(read.value(), unit, 15);
     const auto again = units::parseQuantity(shown, unit);
     if (!again || std::abs(again.value() - read.value()) > 1e-12 * std::abs(read.value())) std::abort();
     return 0;
