@@ -125,8 +125,12 @@ RecordFigures figuresOf(const circuit::Record& record) {
         rise = !rise;
     }
     const double step = record.step_s * evenly, relative = record.timeUncertainty;
-    if (record.fromPowerOn && !record.firstRises && !record.switchings_s.empty()) {
-        const double first = record.switchings_s.front();
+    // From power-on the first flash is a long one. Where the rise of the supply itself stands in the record, it
+    // begins there, and is no flash like the others.
+    const bool riseIsSupply = record.fromPowerOn && record.firstRises;
+    if (riseIsSupply && !rises.empty()) rises.erase(rises.begin());
+    if (record.fromPowerOn && !falls.empty()) {
+        const double first = falls.front() - (riseIsSupply ? record.switchings_s.front() : 0);
         figures.firstHigh_s = Measured{first, hypot3(step, step, relative * first)};
     }
     if (rises.size() < 2) return figures;

@@ -28,7 +28,7 @@ std::vector<std::size_t> keptSamples(std::span<const std::span<const double>> tr
         std::sort(kept.begin() + old, kept.end());
     }
     kept.push_back(count - 1);
-    kept.erase(std::ranges::unique(kept).begin(), kept.end());
+    kept.erase(std::unique(kept.begin(), kept.end()), kept.end());
     return kept;
 }
 

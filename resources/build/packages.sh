@@ -24,7 +24,6 @@ BLINKWRIGHT_TEST_PACKAGES=(
   libgtest-dev libgmock-dev libsundials-dev libbenchmark-dev
   xvfb xdotool openbox fonts-dejavu-core poppler-utils unzip locales
   desktop-file-utils appstream shared-mime-info dpkg-dev file
-  clang libclang-rt-14-dev
 )
 
 # To fuzz what reads texts from outside.

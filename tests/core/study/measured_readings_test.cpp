@@ -76,6 +76,18 @@ TEST(RecordFigures, TheStatedUncertaintyIsThatOfTheErrors) {
     EXPECT_NEAR(scatter / records, 1e-6, 5e-8);
 }
 
+TEST(RecordFigures, TheRiseOfTheSupplyIsNoFlashLikeTheOthers) {
+    circuit::Record r = beat(5, 0.8, 0.5, 0, 1, 1e-6);
+    for (double& t : r.switchings_s) t += 0.1; // the supply comes 0.1 s after the record begins
+    r.switchings_s.insert(r.switchings_s.begin(), 0.1);
+    r.firstRises = true;
+    const RecordFigures f = figuresOf(r);
+    EXPECT_EQ(f.cycles, 5);
+    EXPECT_NEAR(f.high_s->value, 0.5, 1e-12);
+    EXPECT_NEAR(f.duty->value, 0.625, 1e-12);
+    EXPECT_NEAR(f.firstHigh_s->value, 0.65, 1e-12);
+}
+
 TEST(RecordFigures, TooFewSwitchingsSayNothing) {
     circuit::Record r;
     r.step_s = 1e-3;
