@@ -1,21 +1,27 @@
 #include "core/io/circuit_file.h"
+#include "core/io/open_file.h"
 
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
-#include <fstream>
 
 namespace blinkwright::io {
 
-Result<std::string> readBytes(const std::string& path, std::size_t limit) {
+Result<std::ifstream> openFile(const std::string& path) {
     namespace fs = std::filesystem;
     std::error_code error;
     const fs::file_status status = fs::status(path, error);
     if (!fs::exists(status)) return Fault{path, "there is no such file"};
     if (fs::is_directory(status)) return Fault{path, "this is a folder, not a file"};
-
     std::ifstream file(path, std::ios::binary);
     if (!file) return Fault{path, "cannot be opened for reading"};
+    return file;
+}
+
+Result<std::string> readBytes(const std::string& path, std::size_t limit) {
+    auto opened = openFile(path);
+    if (!opened) return opened.fault();
+    std::ifstream& file = opened.value();
     // The size is found by reading: a pipe has none, and a file may grow meanwhile.
     std::string bytes;
     char buffer[1 << 16];

@@ -1,5 +1,6 @@
 #include "core/io/record_file.h"
 
+#include "core/io/open_file.h"
 #include "core/io/record_numbers.h"
 #include "core/study/record_reduction.h"
 #include "core/units/engineering.h"
@@ -7,7 +8,6 @@
 #include <array>
 #include <cassert>
 #include <filesystem>
-#include <fstream>
 
 namespace blinkwright::io {
 
@@ -29,16 +29,6 @@ std::string lineText(std::size_t line) {
 }
 Fault cancelled() {
     return {"", "cancelled"};
-}
-
-Result<std::ifstream> opened(const std::string& path) {
-    std::error_code error;
-    const fs::file_status status = fs::status(path, error);
-    if (!fs::exists(status)) return Fault{path, "there is no such file"};
-    if (fs::is_directory(status)) return Fault{path, "this is a folder, not a file"};
-    std::ifstream file(path, std::ios::binary);
-    if (!file) return Fault{path, "cannot be opened for reading"};
-    return file;
 }
 
 /// Puts the rows of a table into the columns of a record.
@@ -194,7 +184,7 @@ class LineFeed {
 } // namespace
 
 Result<std::string> readBeginning(const std::string& path) {
-    auto file = opened(path);
+    auto file = openFile(path);
     if (!file) return file.fault();
     std::string bytes(layoutBytes, '\0');
     file.value().read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
@@ -208,7 +198,7 @@ Result<RawRecord> readRawRecord(const std::string& path, const RecordLayout& lay
                                 const ReadControl& control) {
     assert(!layout.voltages.empty() && layout.voltages.size() <= 2);
     assert(layout.timeColumn || layout.step_s > 0);
-    auto file = opened(path);
+    auto file = openFile(path);
     if (!file) return file.fault();
     std::error_code error;
     const auto size = fs::file_size(path, error); // a pipe has none

@@ -16,6 +16,7 @@ constexpr double edgeRoom = 0.08;
 constexpr qreal markSize = 4.5;
 constexpr std::size_t marksAtFirst = 40;
 constexpr double zoomStep = 1.5;
+constexpr double wholeAsDrawn = 0.999;
 constexpr double pixelsAMark = 9; ///< closer than this, marks would run into one another
 
 } // namespace
@@ -63,8 +64,10 @@ void RecordPlot::keepWithin(const QCPRange& range) {
         xAxis->setRange(low, low + span);
     }
     m_time->scale = AxisScale::ofTime(std::max(std::abs(low), std::abs(low + span)));
-    xAxis->setLabel((m_record->fromPowerOn ? tr("Time from power-on (%1)") : tr("Time (%1)"))
-                        .arg(m_time->scale.unitText()));
+    QString label = (m_record->fromPowerOn ? tr("Time from power-on (%1)") : tr("Time (%1)"))
+                        .arg(m_time->scale.unitText());
+    if (span < (last - first) * wholeAsDrawn) label += tr("; Home shows all of it");
+    xAxis->setLabel(label);
 }
 
 void RecordPlot::keyPressEvent(QKeyEvent* event) {

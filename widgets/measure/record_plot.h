@@ -23,6 +23,7 @@ class RecordPlot : public RoomPlot {
 
     void setRecord(std::shared_ptr<const circuit::Record> record); ///< null: empty
     std::unique_ptr<RoomPlot> forPage() const override;
+    QSize minimumSizeHint() const override { return {370, 180}; } // the keys side by side
 
   protected:
     void restyle() override;
