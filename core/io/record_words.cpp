@@ -206,7 +206,6 @@ std::optional<double> stepStatedIn(std::string_view line, bool commas) {
         if (unitIn(behind, volts) || (behind.empty() && unitIn(before, volts))) return {};
         std::optional<double> rate = unitIn(behind, rates), time = unitIn(behind, seconds);
         if (!rate && perSecond) rate = unitIn(behind, {{"s", 1}, {"ms", 1e6}, {"gs", 1e9}});
-        if (rate) time.reset(); // samples a second
         if (!rate && !time)
             (key.rate ? rate : time) = key.rate ? unitIn(before, rates) : unitIn(before, seconds);
         if (key.needsUnit && !rate && !time) continue;
