@@ -30,6 +30,9 @@ void addOnce(std::vector<std::string>& words, const std::string& word) {
 }
 
 bool isUndecided(const FittedValue& v) {
+    // They move the figures by tenths of a per cent: to name them would say more of the timer than of the
+    // doubt.
+    if (v.kind == UnknownKind::leakage || v.kind == UnknownKind::discharge) return false;
     return v.from != PriorFrom::reading && v.value > 0 && v.uncertainty / v.value > stillUncertain &&
            v.uncertainty / v.prior.uncertainty * v.seen > overData;
 }

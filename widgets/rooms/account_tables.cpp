@@ -121,7 +121,8 @@ BudgetTable::BudgetTable(const QString& accessibleName, QWidget* parent) : Whole
               "half the width over the square root of 3"),
            tr("How far the figure moves with the input (5.1.3)"),
            tr("Sensitivity times standard uncertainty"),
-           tr("Of the variance")});
+           tr("Of the variance")},
+          2);
 }
 
 void BudgetTable::setBudget(const study::Budget& budget) {
