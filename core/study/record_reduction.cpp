@@ -51,11 +51,35 @@ struct Trace {
     Switchings turns; ///< of one that has no two levels
 };
 
+/// The values at even distances of time, where those of a record are not: a simulated trace has most of its
+/// points at its edges, but the levels of a signal are where it is for most of the time.
+std::vector<double> evenly(const std::vector<double>& time, const std::vector<double>& values) {
+    constexpr double unevenFrom = 2; // longest step over the mean one
+    constexpr std::size_t fewest = 4096, most = 100'000;
+    if (time.size() < 3 || !(time.back() > time.front())) return values;
+    const double span = time.back() - time.front();
+    double longest = 0;
+    for (std::size_t k = 1; k < time.size(); ++k) longest = std::max(longest, time[k] - time[k - 1]);
+    if (longest * static_cast<double>(time.size() - 1) < unevenFrom * span) return values;
+    const std::size_t count = std::clamp(2 * time.size(), fewest, most);
+    std::vector<double> even;
+    even.reserve(count);
+    std::size_t after = 1;
+    for (std::size_t k = 0; k < count; ++k) {
+        const double t = time.front() + span * static_cast<double>(k) / static_cast<double>(count - 1);
+        while (after + 1 < time.size() && time[after] < t) ++after;
+        const double step = time[after] - time[after - 1];
+        const double share = step > 0 ? std::clamp((t - time[after - 1]) / step, 0.0, 1.0) : 1.0;
+        even.push_back(values[after - 1] + share * (values[after] - values[after - 1]));
+    }
+    return even;
+}
+
 /// What each trace is: by its name, else by its shape.
 std::vector<Trace> judged(const RawRecord& raw, const std::vector<double>& time) {
     std::vector<Trace> traces;
     for (const RawTrace& each : raw.traces) {
-        Trace trace{&each, each.of, shapeOf(each.values_V), {}};
+        Trace trace{&each, each.of, shapeOf(evenly(time, each.values_V)), {}};
         const bool mayTurn = each.named ? each.of == TraceOf::capacitor : !trace.shape.isTwoLevel;
         if (mayTurn) trace.turns = turningsOf(time, each.values_V, trace.shape);
         if (!each.named)

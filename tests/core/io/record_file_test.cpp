@@ -1,5 +1,6 @@
 #include "core/io/record_file.h"
 
+#include "core/io/circuit_file.h"
 #include "core/io/reports.h"
 #include "core/study/measured_readings.h"
 #include "core/study/record_reduction.h"
@@ -7,6 +8,8 @@
 #include "core/units/engineering.h"
 #include "tests/core/records/made_records.h"
 #include "tests/core/reference_circuits.h"
+
+#include "places.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -165,6 +168,24 @@ TEST_F(RecordFile, CurvesThatWereExportedHereComeBackAsTheSameReadings) {
         if (begin == circuit::Begin::powerOn) {
             EXPECT_NEAR(figures.firstHigh_s->value, *timer.firstHigh_s, step);
         }
+    }
+}
+
+TEST_F(RecordFile, AnExportWithMostOfItsPointsAtTheEdgesKeepsItsLevels) {
+    // The points of a simulated trace crowd where it moves: levels are where it is for most of the time.
+    const auto sample = readBytes(BLINKWRIGHT_SAMPLES "/mole-light.blinkwright", maxCircuitBytes);
+    ASSERT_TRUE(sample);
+    const auto circuit = readCircuit(sample.value());
+    ASSERT_TRUE(circuit);
+    for (const int flashes : {3, 6, 12, 30}) {
+        const auto done = study::study(circuit.value(), circuit::PartSet::A, {.flashes = flashes});
+        ASSERT_TRUE(done);
+        const auto record = importRecord(written(curvesCsv(done.value().curves)));
+        ASSERT_TRUE(record) << flashes << " flashes: " << record.fault().message();
+        const study::RecordFigures figures = study::figuresOf(record.value());
+        const auto& timer = done.value().readings.timers.front();
+        EXPECT_NEAR(figures.period_s->value / timer.settled->period_s(), 1, 1e-5);
+        EXPECT_NEAR(figures.firstHigh_s->value / *timer.firstHigh_s, 1, 1e-4);
     }
 }
 
