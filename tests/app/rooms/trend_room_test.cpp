@@ -104,7 +104,8 @@ TEST_F(TrendRoomTest, ADragAlongTheCurveIsOneUndoStep) {
     const double during = r2();
     EXPECT_LT(during, before);
     EXPECT_EQ(line(room).present, during); // the line is where the document is, at once
-    EXPECT_NEAR(room.plot().handleAt(PartSet::A).x(), from.x() - 96, 2);
+    // Within a step of the hand: a longer number at the axis may have moved the plot by some pixels meanwhile.
+    EXPECT_NEAR(room.plot().handleAt(PartSet::A).x(), from.x() - 96, 8);
     mouse(room.plot(), QEvent::MouseButtonRelease, from - QPointF(96, 0));
     settle(room);
     EXPECT_EQ(steps(), count + 1);
