@@ -165,6 +165,7 @@ void MainWindow::makeViewMenu() {
         });
     }
     addSymbolChoices(menu);
+    addLanguageChoice(menu);
     menu->addSeparator();
     add(menu, tr("&Next panel"), QKeySequence(tr("F6")), this, [this] { goToPane(1); });
     add(menu, tr("Pre&vious panel"), QKeySequence(tr("Shift+F6")), this, [this] { goToPane(-1); });

@@ -3,6 +3,7 @@
 // For measuring how long a start takes: with BLINKWRIGHT_EXIT_AFTER_FIRST_CURVE=1 in the environment the
 // program prints nothing and quits as soon as the first curve has been painted.
 #include "app/icons.h"
+#include "app/language.h"
 #include "app/main_window.h"
 #include "app/settings.h"
 #include "app/verbs/verb.h"
@@ -31,6 +32,7 @@ int runWindow(int argc, char** argv, const std::string& file) {
     QApplication::setDesktopFileName(QStringLiteral("blinkwright"));
     QApplication::setWindowIcon(programIcon());
     Settings settings;
+    speak(settings.language());
     MainWindow window(settings);
     if (quitsAfterFirstCurve())
         QObject::connect(&window, &MainWindow::firstCurvePainted, &application, &QApplication::quit,

@@ -119,6 +119,7 @@ class MainWindow : public QMainWindow {
 
     // view_actions.cpp
     void addSymbolChoices(QMenu* menu);
+    void addLanguageChoice(QMenu* menu);
     void drawSymbolsAs(const widgets::hookup::SymbolStyle& style);
 
     // file_actions.cpp

@@ -13,6 +13,7 @@ const QString exportKey = QStringLiteral("files/export");
 const QString folderKey = QStringLiteral("files/folder");
 const QString answersGroup = QStringLiteral("answers/");
 const QString looksKey = QStringLiteral("window/looks");
+const QString languageKey = QStringLiteral("window/language");
 const QString barsKey = QStringLiteral("play/bars");
 const QString flickerKey = QStringLiteral("play/answered");
 
@@ -100,6 +101,14 @@ Looks Settings::looks() const {
 void Settings::setLooks(Looks looks) {
     for (const LooksName& known : looksNames)
         if (looks == known.looks) m_store->setValue(looksKey, QLatin1String(known.name));
+}
+
+QString Settings::language() const {
+    return m_store->value(languageKey).toString();
+}
+
+void Settings::setLanguage(const QString& code) {
+    m_store->setValue(languageKey, code);
 }
 
 widgets::hookup::SymbolStyle Settings::symbolStyle() const {

@@ -38,6 +38,10 @@ class Settings {
     Looks looks() const;
     void setLooks(Looks looks);
 
+    /// The language of the window by its code; empty for the desktop's.
+    QString language() const;
+    void setLanguage(const QString& code);
+
     /// How the Hook-up draws its symbols.
     widgets::hookup::SymbolStyle symbolStyle() const;
     void setSymbolStyle(const widgets::hookup::SymbolStyle& style);

@@ -1,9 +1,11 @@
-// The View menu's choices of how the Hook-up draws its symbols.
+// The View menu's choices: how the Hook-up draws its symbols, and the language.
+#include "app/language.h"
 #include "app/main_window.h"
 #include "widgets/hookup/hookup_view.h"
 
 #include <QActionGroup>
 #include <QMenu>
+#include <QStatusBar>
 
 #include <array>
 #include <utility>
@@ -48,6 +50,23 @@ void MainWindow::addSymbolChoices(QMenu* menu) {
             style.timer = look;
             drawSymbolsAs(style);
         });
+}
+
+void MainWindow::addLanguageChoice(QMenu* menu) {
+    QMenu* choice = menu->addMenu(tr("Lan&guage"));
+    auto* group = new QActionGroup(choice);
+    const QString now = m_settings.language();
+    const auto addLanguage = [&](const QString& code, const QString& text) {
+        QAction* action = group->addAction(choice->addAction(text));
+        action->setCheckable(true);
+        action->setChecked(code == now);
+        connect(action, &QAction::triggered, this, [this, code] {
+            m_settings.setLanguage(code);
+            statusBar()->showMessage(tr("The language changes when the program is started the next time."));
+        });
+    };
+    addLanguage({}, tr("As the &system"));
+    for (const QString& code : languages()) addLanguage(code, nameOf(code));
 }
 
 void MainWindow::drawSymbolsAs(const SymbolStyle& style) {

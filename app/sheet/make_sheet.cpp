@@ -44,31 +44,31 @@ bool isResult(Topic topic) {
 QString titleFor(const Making& making) {
     if (!making.words.title.isEmpty()) return making.words.title;
     const std::string& title = making.facts.circuit.title;
-    return title.empty() ? say("Lamp blinker") : qs(title);
+    return title.empty() ? tr("Lamp blinker") : qs(title);
 }
 
 QString markFor(const Making& making) {
     QStringList marks;
-    if (making.choice.copy == Copy::student) marks << say("Student copy");
-    if (making.choice.copy == Copy::answers) marks << say("Answer key");
-    if (making.facts.variant) marks << say("Variant %1").arg(*making.facts.variant);
-    if (making.facts.firstName == "Set B") marks << say("Set B");
+    if (making.choice.copy == Copy::student) marks << tr("Student copy");
+    if (making.choice.copy == Copy::answers) marks << tr("Answer key");
+    if (making.facts.variant) marks << tr("Variant %1").arg(*making.facts.variant);
+    if (making.facts.firstName == "Set B") marks << tr("Set B");
     return marks.join(QStringLiteral(", "));
 }
 
 std::vector<Block> headBlocks(const Making& making) {
     // A student's copy is for the student to sign.
     const SheetWords w = making.student() ? SheetWords{.group = making.words.group} : making.words;
-    return {Fields{{{say("Author"), w.author},
-                    {say("Date"), w.date},
-                    {say("Partner"), w.partner},
-                    {say("Group"), w.group}}}};
+    return {Fields{{{tr("Author"), w.author},
+                    {tr("Date"), w.date},
+                    {tr("Partner"), w.partner},
+                    {tr("Group"), w.group}}}};
 }
 
 std::vector<Block> aimBlocks(const Making& making) {
     std::vector<Block> all;
     all.emplace_back(paragraph(making.words.aim.isEmpty()
-                                   ? say("To predict the flash rate and the duty cycle of this circuit from "
+                                   ? tr("To predict the flash rate and the duty cycle of this circuit from "
                                          "the values of its parts, to measure "
                                          "both on the board, and to account for the difference.")
                                    : making.words.aim));
@@ -82,9 +82,9 @@ std::vector<Block> partsBlocks(const Making& making) {
     const auto rowsOf = [&](circuit::PartSet set) { return study::partsList(making.facts.circuit, set); };
     const auto list = [&](const std::vector<study::PartsRow>& parts) {
         Table table;
-        table.name = say("Parts");
+        table.name = tr("Parts");
         table.columns = {
-            {say("Number"), 1.0, true}, {say("Part"), 2.6}, {say("Marking"), 2.2}, {say("Designators"), 1.6}};
+            {tr("Number"), 1.0, true}, {tr("Part"), 2.6}, {tr("Marking"), 2.2}, {tr("Designators"), 1.6}};
         for (const study::PartsRow& row : parts) {
             QStringList refs;
             for (const std::string& ref : row.refs) refs << qs(ref);
@@ -104,7 +104,7 @@ std::vector<Block> partsBlocks(const Making& making) {
             return known.refs == row.refs && known.description == row.description;
         });
     });
-    return {Subheading{say("Set A")}, list(own), Subheading{say("Set B, where it differs")}, list(others)};
+    return {Subheading{tr("Set A")}, list(own), Subheading{tr("Set B, where it differs")}, list(others)};
 }
 
 std::vector<Block> wiringBlocks(const Making& making) {
@@ -112,7 +112,7 @@ std::vector<Block> wiringBlocks(const Making& making) {
     int number = 0;
     for (const study::BuildStep& step : study::wiringList(making.facts.circuit, circuit::PartSet::A))
         all.emplace_back(Paragraph{qs(step.text), Paragraph::Style::numbered, ++number});
-    if (making.facts.b) all.emplace_back(note(say("Values are those of Set A.")));
+    if (making.facts.b) all.emplace_back(note(tr("Values are those of Set A.")));
     return all;
 }
 
@@ -120,37 +120,37 @@ std::vector<Block> cautionsBlocks(const Making& making) {
     std::vector<Block> all;
     for (const std::string& caution : study::buildCautions(making.facts.circuit, circuit::PartSet::A))
         all.emplace_back(bullet(qs(caution)));
-    all.emplace_back(bullet(say("The rules of your school, laboratory and country come before this sheet.")));
+    all.emplace_back(bullet(tr("The rules of your school, laboratory and country come before this sheet.")));
     return all;
 }
 
 std::vector<Block> methodBlocks(const Making& making) {
     std::vector<Block> all;
-    all.emplace_back(Fields{{{say("Stopwatch"), {}},
-                             {say("Meter"), {}},
-                             {say("Oscilloscope or logger"), {}},
-                             {say("Temperature"), {}}}});
+    all.emplace_back(Fields{{{tr("Stopwatch"), {}},
+                             {tr("Meter"), {}},
+                             {tr("Oscilloscope or logger"), {}},
+                             {tr("Temperature"), {}}}});
     if (!making.words.method.isEmpty()) {
         for (const QString& part : making.words.method.split(u'\n', Qt::SkipEmptyParts))
             all.emplace_back(paragraph(part));
     } else {
         int number = 0;
-        for (const QString& step : {say("Build the circuit by the wiring list. Let somebody else check it "
+        for (const QString& step : {tr("Build the circuit by the wiring list. Let somebody else check it "
                                         "before the supply is joined."),
-                                    say("Measure the supply at its terminals while the circuit runs."),
-                                    say("Count 20 flashes by stopwatch, from the start of a flash to the "
+                                    tr("Measure the supply at its terminals while the circuit runs."),
+                                    tr("Count 20 flashes by stopwatch, from the start of a flash to the "
                                         "start of the twentieth after it; repeat "
                                         "three times."),
-                                    say("Record pin 3 and pin 6 against pin 1 over several cycles, and read "
+                                    tr("Record pin 3 and pin 6 against pin 1 over several cycles, and read "
                                         "pulse width and space width."),
-                                    say("Measure the output (pin 3) while high and while low, and the "
+                                    tr("Measure the output (pin 3) while high and while low, and the "
                                         "current of each lamp while it is lit."),
-                                    say("State an uncertainty beside every reading.")})
+                                    tr("State an uncertainty beside every reading.")})
             all.emplace_back(Paragraph{step, Paragraph::Style::numbered, ++number});
     }
     std::vector<Block> measured = making.student() ? std::vector<Block>{} : measurementsBlocks(making);
     if (!measured.empty()) {
-        all.emplace_back(Subheading{say("What was measured")});
+        all.emplace_back(Subheading{tr("What was measured")});
         for (Block& block : measured) all.push_back(std::move(block));
     }
     return all;
@@ -202,7 +202,7 @@ std::vector<Block> blocksOf(const Making& making, Topic topic) {
 
 } // namespace
 
-QString say(const char* text) {
+QString tr(const char* text) {
     return QCoreApplication::translate("LabSheet", text);
 }
 
@@ -220,7 +220,7 @@ std::optional<Topic> topicNamed(const QString& key) {
 
 QString titleOf(Topic topic) {
     for (const TopicText& text : texts)
-        if (text.topic == topic) return say(text.title);
+        if (text.topic == topic) return tr(text.title);
     return {};
 }
 
@@ -229,7 +229,7 @@ const study::TimerReading* Making::timer() const {
 }
 
 QString Making::firstName() const {
-    return facts.firstName.empty() ? say("Simulated") : qs(facts.firstName);
+    return facts.firstName.empty() ? tr("Simulated") : qs(facts.firstName);
 }
 
 bool tellsWhy(const SheetChoice& choice) {

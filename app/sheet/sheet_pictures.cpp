@@ -96,7 +96,7 @@ void paintSquares(QCPPainter& painter, const QString& up) {
     painter.drawLine(QPointF(left, bottom), QPointF(right, bottom));
     painter.drawLine(QPointF(left, bottom), QPointF(left, top));
     painter.setFont(PageSheet::font());
-    painter.drawText(QRectF(left, bottom + 4, right - left, 20), Qt::AlignRight, say("Time (s)"));
+    painter.drawText(QRectF(left, bottom + 4, right - left, 20), Qt::AlignRight, tr("Time (s)"));
     painter.translate(left - 22, bottom);
     painter.rotate(-90);
     painter.drawText(QRectF(0, 0, bottom - top, 20), Qt::AlignRight, up);
@@ -106,21 +106,21 @@ void paintSquares(QCPPainter& painter, const QString& up) {
 std::vector<Block> squaresBlocks() {
     Picture squares{
         QStringLiteral("squares"),
-        say("Sketch the output (pin 3) and the voltage of the timing capacitor (pin 6) over two cycles."),
-        say("Squares to sketch the traces on"),
+        tr("Sketch the output (pin 3) and the voltage of the timing capacitor (pin 6) over two cycles."),
+        tr("Squares to sketch the traces on"),
         {pageWidth, sketchHeight},
-        [](QCPPainter& painter) { paintSquares(painter, say("Voltage (V)")); }};
+        [](QCPPainter& painter) { paintSquares(painter, tr("Voltage (V)")); }};
     return {std::move(squares)};
 }
 
 QString tracesCaption(const Making& making, bool record) {
     QString text =
         making.facts.circuit.run.begin == circuit::Begin::settled
-            ? say("Settled: output (pin 3), timing capacitor with its two switching levels, lamp currents.")
-            : say("From power-on: output (pin 3), timing capacitor with its two switching levels, lamp "
+            ? tr("Settled: output (pin 3), timing capacitor with its two switching levels, lamp currents.")
+            : tr("From power-on: output (pin 3), timing capacitor with its two switching levels, lamp "
                   "currents.");
-    if (making.facts.b) text += u' ' + say("Set A indigo, Set B ochre.");
-    if (record) text += u' ' + say("Black, laid over: measured, %1.").arg(qs(making.facts.record()->source));
+    if (making.facts.b) text += u' ' + tr("Set A indigo, Set B ochre.");
+    if (record) text += u' ' + tr("Black, laid over: measured, %1.").arg(qs(making.facts.record()->source));
     return text;
 }
 
@@ -136,9 +136,9 @@ std::vector<Block> drawingBlocks(const Making& making) {
     const QSize size = (wanted * scale).toSize() + QSize(2 * drawingMargin, 2 * drawingMargin);
     Picture picture{
         QStringLiteral("circuit"),
-        making.facts.b ? say("The circuit with the values of Set A; the small numbers are the timer's pins.")
-                       : say("The circuit; the small numbers are the timer's pins."),
-        say("The drawing of the circuit; its parts and joints are told in words under Wiring."), size,
+        making.facts.b ? tr("The circuit with the values of Set A; the small numbers are the timer's pins.")
+                       : tr("The circuit; the small numbers are the timer's pins."),
+        tr("The drawing of the circuit; its parts and joints are told in words under Wiring."), size,
         [drawing = Drawn(drawing), scale](QCPPainter& painter) { paintDrawing(painter, drawing, scale); }};
     return {std::move(picture)};
 }
@@ -146,7 +146,7 @@ std::vector<Block> drawingBlocks(const Making& making) {
 std::vector<Block> tracesBlocks(const Making& making) {
     if (making.student()) return squaresBlocks();
     const auto a = std::make_shared<engine::Curves>(making.facts.a.curves);
-    if (a->time_s.size() < 2) return {paragraph(say("There are no traces: the circuit does not run."))};
+    if (a->time_s.size() < 2) return {paragraph(tr("There are no traces: the circuit does not run."))};
     std::shared_ptr<const engine::Curves> b;
     if (making.facts.b && making.facts.b->curves.time_s.size() > 1)
         b = std::make_shared<engine::Curves>(making.facts.b->curves);
@@ -159,10 +159,10 @@ std::vector<Block> tracesBlocks(const Making& making) {
     }
     const QSize size(pageWidth, tracesHeight);
     Picture picture{QStringLiteral("traces"), tracesCaption(making, over != nullptr),
-                    say("Three strips on one time axis: output, timing capacitor, lamp currents."), size,
+                    tr("Three strips on one time axis: output, timing capacitor, lamp currents."), size,
                     [a, b, over, size](QCPPainter& painter) {
                         const widgets::PageCurves curves =
-                            b ? widgets::PageCurves(a.get(), b.get(), say("Set B"), QStringLiteral("B"))
+                            b ? widgets::PageCurves(a.get(), b.get(), tr("Set B"), QStringLiteral("B"))
                               : widgets::PageCurves(*a);
                         widgets::paintCurves(painter, curves, size, over);
                     }};

@@ -98,12 +98,12 @@ class Rows {
 
   private:
     void studentColumns() {
-        m_table.columns = {{say("Figure"), 2.2},
-                           {say("Predicted"), 1.2},
-                           {say("Measured"), 1.2},
-                           {say("Uncertainty"), 1.1},
-                           {say("Measured − predicted"), 1.3},
-                           {say("in %"), 0.9}};
+        m_table.columns = {{tr("Figure"), 2.2},
+                           {tr("Predicted"), 1.2},
+                           {tr("Measured"), 1.2},
+                           {tr("Uncertainty"), 1.1},
+                           {tr("Measured − predicted"), 1.3},
+                           {tr("in %"), 0.9}};
     }
     std::vector<Cell> studentCells(const Figure& f) const {
         std::vector<Cell> cells{{f.name}};
@@ -118,21 +118,21 @@ class Rows {
     void columns() {
         const QString first = m_making.firstName();
         auto& c = m_table.columns;
-        c.push_back({say("Figure"), 1.95});
-        if (m_wanted.book) c.push_back({say("Textbook"), 1.05, true});
+        c.push_back({tr("Figure"), 1.95});
+        if (m_wanted.book) c.push_back({tr("Textbook"), 1.05, true});
         c.push_back({first, 1.05, true});
-        if (m_wanted.second) c.push_back({say("Set B"), 1.05, true});
-        c.push_back({say("Measured"), 1.15, true});
-        if (m_wanted.measured) c.push_back({say("u"), 1.2, true});
+        if (m_wanted.second) c.push_back({tr("Set B"), 1.05, true});
+        c.push_back({tr("Measured"), 1.15, true});
+        if (m_wanted.measured) c.push_back({tr("u"), 1.2, true});
         c.push_back({difference(), 1.4, true});
-        c.push_back({say("in %"), 0.75, true});
+        c.push_back({tr("in %"), 0.75, true});
     }
     QString difference() const {
         // The columns are narrow: a set by its letter.
         const std::string& name = m_making.facts.firstName;
-        const QString brief = name.empty() ? say("simulated") : qs(name).right(1);
-        if (m_wanted.measured) return say("Measured − %1").arg(brief);
-        return say("%1 − textbook").arg(name.empty() ? say("Simulated") : brief);
+        const QString brief = name.empty() ? tr("simulated") : qs(name).right(1);
+        if (m_wanted.measured) return tr("Measured − %1").arg(brief);
+        return tr("%1 − textbook").arg(name.empty() ? tr("Simulated") : brief);
     }
 
     static Cell cell(const Figure& f, std::optional<double> value) {
@@ -180,7 +180,7 @@ class Rows {
         if (f.form == Form::share) rounding.unit.clear();
         const QString units = qs(rounding.text(*found - *expected, true));
         if (f.form == Form::share) {
-            cells.push_back({say("%1 points").arg(units)});
+            cells.push_back({tr("%1 points").arg(units)});
             cells.push_back({dash});
             return;
         }
@@ -216,7 +216,7 @@ void addTimer(Rows& rows, const Making& making, std::size_t index) {
         b = &making.facts.b->readings.timers[index];
     const study::MeasuredReadings none;
     const study::MeasuredReadings& m = index == 0 ? making.facts.measured : none;
-    if (making.readings().timers.size() > 1) rows.head(say("Timer %1").arg(qs(a.ref)));
+    if (making.readings().timers.size() > 1) rows.head(tr("Timer %1").arg(qs(a.ref)));
     std::optional<study::Phase> book, second;
     if (a.textbook) book = a.textbook->phase;
     if (b) second = b->settled;
@@ -225,18 +225,18 @@ void addTimer(Rows& rows, const Making& making, std::size_t index) {
         rows.add({name, form, of(book, get), of(a.settled, get), of(second, get), measured});
     };
     add(
-        say("Cycle time T"), Form::seconds, [](P p) { return p.period_s(); }, m.period_s);
+        tr("Cycle time T"), Form::seconds, [](P p) { return p.period_s(); }, m.period_s);
     add(
-        say("Flash rate f"), Form::hertz, [](P p) { return p.rate_Hz(); }, m.rate_Hz);
+        tr("Flash rate f"), Form::hertz, [](P p) { return p.rate_Hz(); }, m.rate_Hz);
     add(
-        say("Flashes a minute"), Form::number, [](P p) { return 60 * p.rate_Hz(); }, times(m.rate_Hz, 60));
+        tr("Flashes a minute"), Form::number, [](P p) { return 60 * p.rate_Hz(); }, times(m.rate_Hz, 60));
     add(
-        say("Pulse width (high)"), Form::seconds, [](P p) { return p.high_s; }, m.high_s);
+        tr("Pulse width (high)"), Form::seconds, [](P p) { return p.high_s; }, m.high_s);
     add(
-        say("Space width (low)"), Form::seconds, [](P p) { return p.low_s; }, m.low_s);
+        tr("Space width (low)"), Form::seconds, [](P p) { return p.low_s; }, m.low_s);
     add(
-        say("Duty cycle D"), Form::share, [](P p) { return p.duty(); }, m.duty);
-    rows.add({say("First flash"), Form::seconds,
+        tr("Duty cycle D"), Form::share, [](P p) { return p.duty(); }, m.duty);
+    rows.add({tr("First flash"), Form::seconds,
               of(a.textbook, [](const study::Textbook& t) { return t.firstHigh_s; }), a.firstHigh_s,
               b ? b->firstHigh_s : std::nullopt, m.firstHigh_s});
 }
@@ -272,15 +272,15 @@ void addLevels(Rows& rows, const Making& making) {
     const study::MeasuredReadings& m = making.facts.measured;
     const OutputLevels a = levelsOf(making.facts.a);
     const OutputLevels b = making.facts.b ? levelsOf(*making.facts.b) : OutputLevels{};
-    rows.head(say("Voltages"));
-    rows.add({say("Supply at its terminals"),
+    rows.head(tr("Voltages"));
+    rows.add({tr("Supply at its terminals"),
               Form::volt,
               {},
               terminalsOf(making.facts.a),
               making.facts.b ? terminalsOf(*making.facts.b) : std::nullopt,
               m.supply_V});
-    rows.add({say("Output (pin 3) while high"), Form::volt, {}, a.high_V, b.high_V, m.outputHigh_V});
-    rows.add({say("Output (pin 3) while low"), Form::volt, {}, a.low_V, b.low_V, m.outputLow_V});
+    rows.add({tr("Output (pin 3) while high"), Form::volt, {}, a.high_V, b.high_V, m.outputHigh_V});
+    rows.add({tr("Output (pin 3) while low"), Form::volt, {}, a.low_V, b.low_V, m.outputLow_V});
 }
 
 void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
@@ -291,7 +291,7 @@ void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
     std::optional<Measured> measured;
     for (const study::MeasuredLamp& lamp : making.facts.measured.lamps)
         if (lamp.part == a.id) measured = lamp.current_A;
-    rows.head(say("Lamp %1").arg(qs(a.ref)));
+    rows.head(tr("Lamp %1").arg(qs(a.ref)));
     const auto lit = [](const study::LampReading* lamp) -> std::optional<double> {
         if (!lamp || !lamp->charge_C || !lamp->litTime_s || !(*lamp->litTime_s > 0)) return {};
         return *lamp->charge_C / *lamp->litTime_s;
@@ -300,11 +300,11 @@ void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
                          bool byHand) {
         rows.add({name, form, {}, a.*figure, b ? b->*figure : std::nullopt, {}, byHand});
     };
-    rows.add({say("Current while lit, mean"), Form::ampere, {}, lit(&a), lit(b), measured});
-    add(say("Lit time in a cycle"), Form::seconds, &study::LampReading::litTime_s, true);
-    add(say("Peak current"), Form::ampere, &study::LampReading::peak_A, false);
-    add(say("Mean current"), Form::ampere, &study::LampReading::mean_A, false);
-    add(say("Charge a flash"), Form::coulomb, &study::LampReading::charge_C, false);
+    rows.add({tr("Current while lit, mean"), Form::ampere, {}, lit(&a), lit(b), measured});
+    add(tr("Lit time in a cycle"), Form::seconds, &study::LampReading::litTime_s, true);
+    add(tr("Peak current"), Form::ampere, &study::LampReading::peak_A, false);
+    add(tr("Mean current"), Form::ampere, &study::LampReading::mean_A, false);
+    add(tr("Charge a flash"), Form::coulomb, &study::LampReading::charge_C, false);
 }
 
 void addSupply(Rows& rows, const Making& making) {
@@ -312,9 +312,9 @@ void addSupply(Rows& rows, const Making& making) {
     if (!a) return;
     const study::SupplyReading* b =
         making.facts.b && making.facts.b->readings.supply ? &*making.facts.b->readings.supply : nullptr;
-    rows.head(say("Supply %1").arg(qs(a->ref)));
-    rows.add({say("Mean current"), Form::ampere, {}, a->mean_A, b ? b->mean_A : std::nullopt, {}, false});
-    rows.add({say("Battery life"),
+    rows.head(tr("Supply %1").arg(qs(a->ref)));
+    rows.add({tr("Mean current"), Form::ampere, {}, a->mean_A, b ? b->mean_A : std::nullopt, {}, false});
+    rows.add({tr("Battery life"),
               Form::duration,
               {},
               a->batteryLife_s,
@@ -329,7 +329,7 @@ QString verdictOf(const Making& making) {
     const study::TimerReading* timer = making.timer();
     if (!m || !(m->uncertainty > 0) || !timer || !timer->settled) return {};
     const double off = std::abs(m->value - timer->settled->period_s()) / m->uncertainty;
-    return say("The measured cycle time lies %1 times its standard uncertainty from the simulated one.")
+    return tr("The measured cycle time lies %1 times its standard uncertainty from the simulated one.")
         .arg(QString::number(off, 'f', off < 9.95 ? 1 : 0));
 }
 
@@ -339,11 +339,11 @@ std::vector<Block> readingsBlocks(const Making& making) {
     std::vector<Block> all;
     if (!making.student() && !making.blinks()) {
         const std::string verdict(study::name(making.readings().verdict));
-        all.emplace_back(paragraph(say("By simulation the circuit does not blink: %1.").arg(qs(verdict))));
+        all.emplace_back(paragraph(tr("By simulation the circuit does not blink: %1.").arg(qs(verdict))));
         for (const std::string& reason : making.readings().reasons) all.emplace_back(bullet(qs(reason)));
     }
     Table table;
-    table.name = say("Readings");
+    table.name = tr("Readings");
     Rows rows(making, table);
     for (std::size_t k = 0; k < making.readings().timers.size(); ++k) addTimer(rows, making, k);
     addLevels(rows, making);
@@ -352,21 +352,21 @@ std::vector<Block> readingsBlocks(const Making& making) {
     all.emplace_back(std::move(table));
     if (making.student()) {
         all.emplace_back(
-            note(say("Predicted: by the formulas of the theory. Uncertainty: standard uncertainty, k = 1 "
+            note(tr("Predicted: by the formulas of the theory. Uncertainty: standard uncertainty, k = 1 "
                      "(JCGM 100:2008).")));
         return all;
     }
     if (const QString verdict = verdictOf(making); !verdict.isEmpty()) all.emplace_back(paragraph(verdict));
     if (making.facts.measured.contradicting)
         all.emplace_back(
-            paragraph(say("Two measurements of one figure lie further apart than their uncertainties "
+            paragraph(tr("Two measurements of one figure lie further apart than their uncertainties "
                           "allow: one of them is wrong, or the board changed between them.")));
     QString sentence =
-        making.facts.b ? say("The textbook's figures are those of Set A's values. ") : QString();
+        making.facts.b ? tr("The textbook's figures are those of Set A's values. ") : QString();
     if (!making.facts.measured.empty())
-        sentence += say("u: standard uncertainty, k = 1 (JCGM 100:2008); measured numbers are rounded "
+        sentence += tr("u: standard uncertainty, k = 1 (JCGM 100:2008); measured numbers are rounded "
                         "by them. ");
-    sentence += say("Simulated figures are of the settled cycle, with the timer's typical values.");
+    sentence += tr("Simulated figures are of the settled cycle, with the timer's typical values.");
     all.emplace_back(note(sentence));
     return all;
 }
@@ -376,14 +376,14 @@ std::vector<Block> measurementsBlocks(const Making& making) {
     const auto quantity = [](const Measured& m, Unit unit) {
         const units::Rounding r = units::roundingOf(m.value, m.uncertainty, unit);
         return m.uncertainty > 0
-                   ? say("%1, standard uncertainty %2").arg(qs(r.text(m.value)), qs(r.text(m.uncertainty)))
+                   ? tr("%1, standard uncertainty %2").arg(qs(r.text(m.value)), qs(r.text(m.uncertainty)))
                    : qs(r.text(m.value));
     };
     for (const auto& measurement : making.facts.circuit.measurements) {
         if (!measurement->used) continue;
         QString text;
         if (const auto* count = std::get_if<circuit::Count>(&measurement->what)) {
-            text = say("%1 flashes in %2").arg(count->flashes).arg(quantity(count->time_s, Unit::second));
+            text = tr("%1 flashes in %2").arg(count->flashes).arg(quantity(count->time_s, Unit::second));
         } else if (const auto* meter = std::get_if<circuit::MeterReading>(&measurement->what)) {
             const circuit::Part* part = making.facts.circuit.find(meter->part);
             const bool current = meter->quantity == circuit::MeterQuantity::lampCurrent;
@@ -394,9 +394,9 @@ std::vector<Block> measurementsBlocks(const Making& making) {
                 if (key) unit = key->unit;
                 what = qs(meter->key);
             }
-            text = say("%1 of %2: %3").arg(what, part ? qs(part->ref) : dash, quantity(meter->value, unit));
+            text = tr("%1 of %2: %3").arg(what, part ? qs(part->ref) : dash, quantity(meter->value, unit));
         } else if (const auto* record = std::get_if<circuit::Record>(&measurement->what)) {
-            text = say("Record %1: %2 switchings").arg(qs(record->source)).arg(record->switchings_s.size());
+            text = tr("Record %1: %2 switchings").arg(qs(record->source)).arg(record->switchings_s.size());
         }
         if (text.isEmpty()) continue;
         all.emplace_back(

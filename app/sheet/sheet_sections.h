@@ -30,7 +30,7 @@ std::vector<Block> findingsBlocks(const Making& making);
 std::vector<Block> whyBlocks(const Making& making);
 std::vector<Block> referencesBlocks(const Making& making);
 
-QString say(const char* text);
+QString tr(const char* text);
 inline QString qs(const std::string& text) {
     return QString::fromStdString(text);
 }

@@ -59,8 +59,8 @@ class Theory {
         all.emplace_back(paragraph(story()));
         all.emplace_back(general());
         for (const QString& sentence : sums()) all.emplace_back(paragraph(sentence));
-        all.emplace_back(paragraph(m_blanks ? say("For this wiring; work out the numbers:")
-                                            : say("For this wiring, with the values of its parts:")));
+        all.emplace_back(paragraph(m_blanks ? tr("For this wiring; work out the numbers:")
+                                            : tr("For this wiring, with the values of its parts:")));
         all.emplace_back(times_());
         return all;
     }
@@ -70,11 +70,11 @@ class Theory {
 
     QString story() const {
         const QString levels = m_book.form == AstableForm::drivenControl
-                                   ? say("The timer compares the voltage of %1 with two levels: that of pin "
+                                   ? tr("The timer compares the voltage of %1 with two levels: that of pin "
                                          "5, which is held at k times "
                                          "the supply, and half of it.")
                                          .arg(m_c.text)
-                                   : say("The timer compares the voltage of %1 with two levels, one third "
+                                   : tr("The timer compares the voltage of %1 with two levels, one third "
                                          "and two thirds of its supply "
                                          "(pin 8).")
                                          .arg(m_c.text);
@@ -83,26 +83,26 @@ class Theory {
         case AstableForm::plain:
         case AstableForm::drivenControl:
             charging =
-                say("While the output (pin 3) is high, %1 charges through %2 and %3 from the lower level to "
+                tr("While the output (pin 3) is high, %1 charges through %2 and %3 from the lower level to "
                     "the "
                     "upper. While it is low, %1 discharges through %3 into pin 7, back to the lower level.")
                     .arg(m_c.text, m_r1.text, m_r2.text);
             break;
         case AstableForm::steeringDiode:
-            charging = say("While the output (pin 3) is high, %1 charges through %2 and the diode, which is "
+            charging = tr("While the output (pin 3) is high, %1 charges through %2 and the diode, which is "
                            "taken as "
                            "ideal. While it is low, %1 discharges through %3 into pin 7.")
                            .arg(m_c.text, m_r1.text, m_r2.text);
             break;
         case AstableForm::singleResistor:
-            charging = say("%1 charges and discharges through %2 from the output (pin 3), which is taken to "
+            charging = tr("%1 charges and discharges through %2 from the output (pin 3), which is taken to "
                            "reach both "
                            "rails.")
                            .arg(m_c.text, m_r2.text);
             break;
         }
         return levels + u' ' + charging + u' ' +
-               say("A capacitor C on its way through a resistance R from a voltage U₀ towards U∞ is at U₁ "
+               tr("A capacitor C on its way through a resistance R from a voltage U₀ towards U∞ is at U₁ "
                    "after");
     }
 
@@ -126,8 +126,8 @@ class Theory {
             if (q->parts.size() < 2) continue;
             QStringList names;
             for (const std::string& part : q->parts) names << qs(part);
-            sentences.push_back(say("%1 stands for %2 together: %3.")
-                                    .arg(q->text, names.join(say(" and ")), plainText(q->number)));
+            sentences.push_back(tr("%1 stands for %2 together: %3.")
+                                    .arg(q->text, names.join(tr(" and ")), plainText(q->number)));
         }
         return sentences;
     }
@@ -187,19 +187,19 @@ class Theory {
         const auto T = symbol(QStringLiteral("T"));
         const Formula plus = sign(QStringLiteral("+"));
         FormulaLines lines;
-        add(lines, t("H"), charge(), secondsText(p.high_s), say("pulse width, output high"));
-        add(lines, t("L"), discharge(), secondsText(p.low_s), say("space width, output low"));
+        add(lines, t("H"), charge(), secondsText(p.high_s), tr("pulse width, output high"));
+        add(lines, t("L"), discharge(), secondsText(p.low_s), tr("space width, output low"));
         add(lines, T,
             {row({t("H"), plus, t("L")}),
              row({word(secondsText(p.high_s)), plus, word(secondsText(p.low_s))})},
-            secondsText(p.period_s()), say("cycle time"));
+            secondsText(p.period_s()), tr("cycle time"));
         add(lines, symbol(QStringLiteral("f")),
             {fraction(word(QStringLiteral("1")), T),
              fraction(word(QStringLiteral("1")), word(secondsText(p.period_s())))},
-            rateText(p.rate_Hz()), say("flash rate"));
+            rateText(p.rate_Hz()), tr("flash rate"));
         add(lines, symbol(QStringLiteral("D")),
             {fraction(t("H"), T), fraction(word(secondsText(p.high_s)), word(secondsText(p.period_s())))},
-            shareText(p.duty()), say("duty cycle"));
+            shareText(p.duty()), tr("duty cycle"));
         // The first flash begins with an empty capacitor, where nothing holds it at the other rail.
         const bool summed = m_book.form == AstableForm::plain;
         const double r = summed ? m_r1.si + m_r2.si : one() ? m_r2.si : m_r1.si;
@@ -213,7 +213,7 @@ class Theory {
                         summed  ? sum().numbers
                         : one() ? m_r2.number
                                 : m_r1.number),
-                secondsText(first), say("first flash after power-on"));
+                secondsText(first), tr("first flash after power-on"));
         return lines;
     }
 
@@ -228,7 +228,7 @@ std::vector<Block> theoryBlocks(const Making& making) {
     const study::TimerReading* timer = making.timer();
     if (!timer || !timer->textbook)
         return {paragraph(
-            say("There is no textbook formula for this wiring: its figures come from simulation and "
+            tr("There is no textbook formula for this wiring: its figures come from simulation and "
                 "measurement alone."))};
     return Theory(*timer->textbook, making.student()).blocks();
 }

@@ -1,5 +1,6 @@
 #include "core/units/engineering.h"
 
+#include "core/base/wording.h"
 #include "core/units/unit_names.h"
 
 #include <algorithm>
@@ -33,7 +34,7 @@ Rounded roundTo(double magnitude, int significant) {
     return rounded;
 }
 
-/// Puts the decimal point before digit number `point`; zeros are filled in on either side.
+/// Puts the decimal sign before digit number `point`; zeros are filled in on either side.
 std::string placePoint(std::string digits, int point, bool keepZeros) {
     if (point <= 0) {
         digits.insert(0, static_cast<std::size_t>(1 - point), '0');
@@ -41,10 +42,11 @@ std::string placePoint(std::string digits, int point, bool keepZeros) {
     }
     const auto whole = static_cast<std::size_t>(point);
     if (digits.size() < whole) digits.append(whole - digits.size(), '0');
-    if (digits.size() > whole) digits.insert(whole, 1, '.');
-    if (!keepZeros && digits.find('.') != std::string::npos) {
+    const char sign = wording::decimalSign();
+    if (digits.size() > whole) digits.insert(whole, 1, sign);
+    if (!keepZeros && digits.find(sign) != std::string::npos) {
         digits.erase(digits.find_last_not_of('0') + 1);
-        if (digits.back() == '.') digits.pop_back();
+        if (digits.back() == sign) digits.pop_back();
     }
     return digits;
 }
@@ -82,8 +84,8 @@ Prefix prefixFor(double magnitude) {
 }
 
 std::string formatQuantity(double value, Unit unit, int significant, bool keepZeros) {
-    if (std::isnan(value)) return "not a number";
-    if (std::isinf(value)) return value > 0 ? "infinite" : "-infinite";
+    if (std::isnan(value)) return wording::inWords("not a number");
+    if (std::isinf(value)) return value > 0 ? wording::inWords("infinite") : wording::inWords("-infinite");
     significant = std::clamp(significant, 1, mostDigits);
     const std::string sign = value < 0 ? "-" : "";
     if (value == 0)

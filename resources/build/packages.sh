@@ -9,7 +9,7 @@
 # To build and open the window. The X11 plug-in of Qt comes with libqt6gui6, a font with libfontconfig1.
 BLINKWRIGHT_BUILD_PACKAGES=(
   g++ cmake ninja-build
-  qt6-base-dev qt6-svg-dev
+  qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-l10n-tools qt6-translations-l10n
   libqcustomplot-dev libqcustomplot2.1-qt6
   libeigen3-dev nlohmann-json3-dev
 )

@@ -24,7 +24,7 @@ namespace {
 /// of confidence of about 95 per cent (JCGM 100:2008, 6.3.3).
 constexpr double coverage = 2;
 
-QString say(const char* text, int n = -1) {
+QString tr(const char* text, int n = -1) {
     return QCoreApplication::translate("Measurements", text, nullptr, n);
 }
 
@@ -41,13 +41,13 @@ QString refOf(const circuit::Circuit& circuit, circuit::PartId id) {
 QString whatRecorded(const Record& record) {
     QStringList traces;
     for (const circuit::Trace& trace : record.traces)
-        traces << (trace.of == circuit::TraceOf::output      ? say("output")
-                   : trace.of == circuit::TraceOf::capacitor ? say("capacitor")
-                                                             : say("another trace"));
+        traces << (trace.of == circuit::TraceOf::output      ? tr("output")
+                   : trace.of == circuit::TraceOf::capacitor ? tr("capacitor")
+                                                             : tr("another trace"));
     const int cycles = study::figuresOf(record).cycles;
-    const QString held = say("%1 cycles").arg(cycles);
-    const QString begin = record.fromPowerOn ? say("from power-on") : say("while running");
-    QString text = say("%1: %2, %3").arg(capital(traces.join(say(" and "))), held, begin);
+    const QString held = tr("%1 cycles").arg(cycles);
+    const QString begin = record.fromPowerOn ? tr("from power-on") : tr("while running");
+    QString text = tr("%1: %2, %3").arg(capital(traces.join(tr(" and "))), held, begin);
     if (!record.source.empty()) text += QStringLiteral(" (%1)").arg(QString::fromStdString(record.source));
     return text;
 }
@@ -80,26 +80,26 @@ FigureText formIn(Unit unit) {
 }
 
 QString kindText(const Measurement& m) {
-    if (std::holds_alternative<Count>(m.what)) return say("Stopwatch");
-    if (std::holds_alternative<MeterReading>(m.what)) return say("Meter");
-    if (std::holds_alternative<Record>(m.what)) return say("Record");
-    return say("Unknown");
+    if (std::holds_alternative<Count>(m.what)) return tr("Stopwatch");
+    if (std::holds_alternative<MeterReading>(m.what)) return tr("Meter");
+    if (std::holds_alternative<Record>(m.what)) return tr("Record");
+    return tr("Unknown");
 }
 
 QString quantityName(MeterQuantity quantity) {
     switch (quantity) {
     case MeterQuantity::supplyVoltage:
-        return say("Supply voltage");
+        return tr("Supply voltage");
     case MeterQuantity::outputHigh:
-        return say("Output while high");
+        return tr("Output while high");
     case MeterQuantity::outputLow:
-        return say("Output while low");
+        return tr("Output while low");
     case MeterQuantity::lampCurrent:
-        return say("Lamp current while lit");
+        return tr("Lamp current while lit");
     case MeterQuantity::partValue:
         break;
     }
-    return say("Part by itself");
+    return tr("Part by itself");
 }
 
 QString keyName(const circuit::Part& part, const std::string& key) {
@@ -110,30 +110,30 @@ QString keyName(const circuit::Part& part, const std::string& key) {
 
 QString whatText(const Measurement& m, const circuit::Circuit& circuit) {
     if (const auto* count = std::get_if<Count>(&m.what))
-        return count->flashes == 1 ? say("1 flash") : say("%1 flashes").arg(count->flashes);
+        return count->flashes == 1 ? tr("1 flash") : tr("%1 flashes").arg(count->flashes);
     if (const auto* record = std::get_if<Record>(&m.what)) return whatRecorded(*record);
     const auto* reading = std::get_if<MeterReading>(&m.what);
-    if (!reading) return say("A kind that this version does not know; it is kept as it is");
+    if (!reading) return tr("A kind that this version does not know; it is kept as it is");
     const QString ref = refOf(circuit, reading->part);
     switch (reading->quantity) {
     case MeterQuantity::supplyVoltage:
-        return say("Voltage of %1").arg(ref);
+        return tr("Voltage of %1").arg(ref);
     case MeterQuantity::outputHigh:
-        return say("Output of %1 while high").arg(ref);
+        return tr("Output of %1 while high").arg(ref);
     case MeterQuantity::outputLow:
-        return say("Output of %1 while low").arg(ref);
+        return tr("Output of %1 while low").arg(ref);
     case MeterQuantity::lampCurrent:
-        return say("Current of %1 while lit").arg(ref);
+        return tr("Current of %1 while lit").arg(ref);
     case MeterQuantity::partValue:
         break;
     }
     const circuit::Part* part = circuit.find(reading->part);
-    return part ? say("%1 of %2").arg(capital(keyName(*part, reading->key)), ref) : ref;
+    return part ? tr("%1 of %2").arg(capital(keyName(*part, reading->key)), ref) : ref;
 }
 
 QString nameOf(const Measurement& m, const circuit::Circuit& circuit) {
     if (!m.title.empty()) return QString::fromStdString(m.title);
-    if (std::holds_alternative<Count>(m.what)) return say("%1, %2").arg(kindText(m), whatText(m, circuit));
+    if (std::holds_alternative<Count>(m.what)) return tr("%1, %2").arg(kindText(m), whatText(m, circuit));
     return whatText(m, circuit);
 }
 
@@ -159,19 +159,19 @@ std::optional<StatedNumber> statedNumber(const Measurement& m, const circuit::Ci
 QString figureName(const MeasuredAgainst& one, const circuit::Circuit& circuit) {
     switch (one.figure) {
     case Figure::rate:
-        return say("Flash rate");
+        return tr("Flash rate");
     case Figure::perMinute:
-        return say("Flashes a minute");
+        return tr("Flashes a minute");
     case Figure::period:
-        return say("Cycle time");
+        return tr("Cycle time");
     case Figure::high:
-        return say("Pulse width (high)");
+        return tr("Pulse width (high)");
     case Figure::low:
-        return say("Space width (low)");
+        return tr("Space width (low)");
     case Figure::duty:
-        return say("Duty cycle");
+        return tr("Duty cycle");
     case Figure::firstHigh:
-        return say("First flash");
+        return tr("First flash");
     case Figure::outputHigh:
         return quantityName(MeterQuantity::outputHigh);
     case Figure::outputLow:
@@ -179,12 +179,12 @@ QString figureName(const MeasuredAgainst& one, const circuit::Circuit& circuit) 
     case Figure::supplyVoltage:
         return quantityName(MeterQuantity::supplyVoltage);
     case Figure::lampCurrent:
-        return say("Current of %1 while lit").arg(refOf(circuit, one.part));
+        return tr("Current of %1 while lit").arg(refOf(circuit, one.part));
     case Figure::partValue:
         break;
     }
     const circuit::Part* part = circuit.find(one.part);
-    return part ? say("%1 of %2").arg(capital(keyName(*part, one.key)), refOf(circuit, one.part)) : QString();
+    return part ? tr("%1 of %2").arg(capital(keyName(*part, one.key)), refOf(circuit, one.part)) : QString();
 }
 
 FigureText figureForm(const MeasuredAgainst& one, const circuit::Circuit& circuit) {
@@ -217,7 +217,7 @@ QString clashText(const study::MeasuredReadings& readings, const circuit::Circui
     for (const study::Clash& clash : readings.clashes) {
         const auto name = [&](std::size_t at) { return nameOf(*circuit.measurements.at(at), circuit); };
         sentences
-            << say("“%1” and “%2” contradict each other in the %3: they are further apart than twice their "
+            << tr("“%1” and “%2” contradict each other in the %3: they are further apart than twice their "
                    "common uncertainty. Look at both again, or take one out of use.")
                    .arg(name(clash.first), name(clash.second), QString::fromStdString(clash.figure));
     }
@@ -241,9 +241,9 @@ QString agreementText(const std::vector<MeasuredAgainst>& figures, const circuit
     }
     if (compared == 0) return {};
     if (off.isEmpty())
-        return say(
+        return tr(
             "The board agrees with the simulation: nothing differs by more than twice its uncertainty.");
-    return say("Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far "
+    return tr("Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far "
                "the "
                "known causes go.")
         .arg(off.join(QStringLiteral(", ")));

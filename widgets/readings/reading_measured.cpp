@@ -15,7 +15,7 @@ using study::MeasuredAgainst;
 using Figure = study::MeasuredFigure;
 const QString dash = QStringLiteral("–");
 
-QString say(const char* text) {
+QString tr(const char* text) {
     return QCoreApplication::translate("Readings", text);
 }
 
@@ -24,7 +24,7 @@ QString offTextOf(const MeasuredAgainst& one, bool isShare) {
     const double off = *one.difference();
     QString text;
     if (isShare)
-        text = say("%1 points").arg(signedText(off, [](double share) {
+        text = tr("%1 points").arg(signedText(off, [](double share) {
             return QString::number(std::abs(share) * 100, 'f', 2);
         }));
     else if (*one.predicted != 0)
@@ -42,26 +42,26 @@ ReadingRow rowFor(const MeasuredAgainst& one) {
     row.form = textIn<units::Unit::volt>;
     switch (one.figure) {
     case Figure::outputHigh:
-        row.figure = say("Output while high");
-        row.meaning = say("Mean voltage of pin 3 against 0 V while it is high");
+        row.figure = tr("Output while high");
+        row.meaning = tr("Mean voltage of pin 3 against 0 V while it is high");
         break;
     case Figure::outputLow:
-        row.figure = say("Output while low");
-        row.meaning = say("Mean voltage of pin 3 against 0 V while it is low");
+        row.figure = tr("Output while low");
+        row.meaning = tr("Mean voltage of pin 3 against 0 V while it is low");
         break;
     case Figure::supplyVoltage:
-        row.figure = say("Voltage under load");
-        row.meaning = say("Mean voltage at the terminals while the blinker runs");
+        row.figure = tr("Voltage under load");
+        row.meaning = tr("Mean voltage at the terminals while the blinker runs");
         break;
     default:
-        row.figure = say("Current while lit");
-        row.meaning = say("Mean current in the time that the lamp is lit");
+        row.figure = tr("Current while lit");
+        row.meaning = tr("Mean current in the time that the lamp is lit");
         row.form = textIn<units::Unit::ampere>;
     }
     row.value = one.predicted;
-    row.textbook = row.difference = {dash, say("The textbook formulas speak of times only.")};
+    row.textbook = row.difference = {dash, tr("The textbook formulas speak of times only.")};
     row.setA = one.predicted ? ReadingCell{row.form(*one.predicted), {}}
-                             : ReadingCell{dash, say("The run gave no figure for this.")};
+                             : ReadingCell{dash, tr("The run gave no figure for this.")};
     return row;
 }
 
@@ -81,7 +81,7 @@ std::size_t placeFor(const ReadingTable& table, const MeasuredAgainst& one) {
 
 void addMeasured(ReadingTable& table, const std::vector<MeasuredAgainst>& measured) {
     for (ReadingRow& row : table.rows)
-        if (!row.heading) row.measured = row.off = {dash, say("Not measured.")};
+        if (!row.heading) row.measured = row.off = {dash, tr("Not measured.")};
     for (const MeasuredAgainst& one : measured) {
         if (one.figure == Figure::partValue) continue; // of a part by itself: no figure of the run
         auto row = std::find_if(table.rows.begin(), table.rows.end(), [&](const ReadingRow& r) {

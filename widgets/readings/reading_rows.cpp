@@ -12,7 +12,7 @@ namespace {
 using units::Unit;
 const QString dash = QStringLiteral("–");
 
-QString say(const char* text) {
+QString tr(const char* text) {
     return QCoreApplication::translate("Readings", text);
 }
 
@@ -69,23 +69,23 @@ void timerRows(const study::TimerReading& t, bool isFirst, const Whys& whys, std
         measuring(measures);
     };
     using P = const study::Phase&;
-    add(say("Flash rate"), say("Cycles of the output in a second"), rateText, Figure::rate,
+    add(tr("Flash rate"), tr("Cycles of the output in a second"), rateText, Figure::rate,
         [](P p) { return p.rate_Hz(); });
-    add(say("Flashes a minute"), say("Cycles of the output in a minute"), numberText, Figure::perMinute,
+    add(tr("Flashes a minute"), tr("Cycles of the output in a minute"), numberText, Figure::perMinute,
         [](P p) { return 60 * p.rate_Hz(); });
-    add(say("Cycle time"), say("From one rise of the output to the next"), secondsText, Figure::period,
+    add(tr("Cycle time"), tr("From one rise of the output to the next"), secondsText, Figure::period,
         [](P p) { return p.period_s(); });
-    add(say("Pulse width (high)"), say("How long the output is high in a cycle"), secondsText, Figure::high,
+    add(tr("Pulse width (high)"), tr("How long the output is high in a cycle"), secondsText, Figure::high,
         [](P p) { return p.high_s; });
-    add(say("Space width (low)"), say("How long the output is low in a cycle"), secondsText, Figure::low,
+    add(tr("Space width (low)"), tr("How long the output is low in a cycle"), secondsText, Figure::low,
         [](P p) { return p.low_s; });
-    add(say("Duty cycle"), say("Pulse width over cycle time"), shareText, Figure::duty,
+    add(tr("Duty cycle"), tr("Pulse width over cycle time"), shareText, Figure::duty,
         [](P p) { return p.duty(); });
     std::optional<double> bookFirst;
     if (t.textbook) bookFirst = t.textbook->firstHigh_s;
     Whys first = whys;
-    if (first.setA.isEmpty()) first.setA = say("The run does not begin at power-on.");
-    rows.push_back(row(say("First flash"), say("How long the output is first high after power-on"), bookFirst,
+    if (first.setA.isEmpty()) first.setA = tr("The run does not begin at power-on.");
+    rows.push_back(row(tr("First flash"), tr("How long the output is first high after power-on"), bookFirst,
                        t.firstHigh_s, secondsText, first));
     measuring(Figure::firstHigh);
 }
@@ -102,22 +102,22 @@ QString verdictText(const study::Readings& r) {
     QString text;
     switch (r.verdict) {
     case study::Verdict::blinks:
-        text = say("Blinks");
+        text = tr("Blinks");
         if (const QString minute = rateText(r); !minute.isEmpty())
-            text += say(": %1 flashes a minute").arg(minute);
-        if (r.overRun) text += say(" (figures over the whole cycles of the run)");
+            text += tr(": %1 flashes a minute").arg(minute);
+        if (r.overRun) text += tr(" (figures over the whole cycles of the run)");
         break;
     case study::Verdict::settlesHigh:
-        text = say("Does not blink: the output settles high");
+        text = tr("Does not blink: the output settles high");
         break;
     case study::Verdict::settlesLow:
-        text = say("Does not blink: the output settles low");
+        text = tr("Does not blink: the output settles low");
         break;
     case study::Verdict::doesNotSettle:
-        text = say("Does not settle into even flashes");
+        text = tr("Does not settle into even flashes");
         break;
     case study::Verdict::cannotRun:
-        text = say("Cannot run");
+        text = tr("Cannot run");
         break;
     }
     for (const std::string& reason : r.reasons) text += QLatin1Char('\n') + QString::fromStdString(reason);
@@ -125,7 +125,7 @@ QString verdictText(const study::Readings& r) {
 }
 
 QString titled(const char* kind, const std::string& ref) {
-    return say(kind).arg(QString::fromStdString(ref));
+    return tr(kind).arg(QString::fromStdString(ref));
 }
 
 } // namespace
@@ -147,12 +147,12 @@ ReadingTable readingTable(const study::Readings& readings) {
     if (readings.verdict == study::Verdict::blinks && !readings.overRun && readings.reasons.empty())
         table.rate = rateText(readings);
     const QString stopped = readings.verdict == study::Verdict::blinks
-                                ? say("This timer has no cycle of its own.")
-                                : say("The circuit does not blink.");
+                                ? tr("This timer has no cycle of its own.")
+                                : tr("The circuit does not blink.");
     for (const study::TimerReading& t : readings.timers) {
         if (readings.timers.size() > 1) table.rows.push_back(heading(titled("Timer %1", t.ref)));
         timerRows(t, &t == readings.timers.data(),
-                  {t.textbook ? QString() : say("There is no textbook formula for this wiring."),
+                  {t.textbook ? QString() : tr("There is no textbook formula for this wiring."),
                    t.settled ? QString() : stopped},
                   table.rows);
     }
@@ -160,13 +160,13 @@ ReadingTable readingTable(const study::Readings& readings) {
     if (!readings.timers.empty())
         period = of(readings.timers.front().settled, [](const study::Phase& p) { return p.period_s(); });
 
-    const QString noRun = period ? say("The run gave no figure for this.") : stopped;
-    const Whys own{say("The textbook formulas speak of times only."), noRun};
+    const QString noRun = period ? tr("The run gave no figure for this.") : stopped;
+    const Whys own{tr("The textbook formulas speak of times only."), noRun};
     for (const study::LampReading& lamp : readings.lamps) {
         table.rows.push_back(heading(titled("Lamp %1", lamp.ref)));
         const auto add = [&](const char* figure, const char* meaning, std::optional<double> value,
                              FigureText form) {
-            table.rows.push_back(row(say(figure), say(meaning), {}, value, form, own));
+            table.rows.push_back(row(tr(figure), tr(meaning), {}, value, form, own));
             table.rows.back().part = lamp.id;
         };
         add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s,
@@ -181,15 +181,15 @@ ReadingTable readingTable(const study::Readings& readings) {
     if (readings.supply) {
         const study::SupplyReading& s = *readings.supply;
         table.rows.push_back(heading(titled("Supply %1", s.ref)));
-        table.rows.push_back(row(say("Mean current"), say("Mean over a cycle, out of the plus pin"), {},
+        table.rows.push_back(row(tr("Mean current"), tr("Mean over a cycle, out of the plus pin"), {},
                                  s.mean_A, textIn<Unit::ampere>, own));
-        table.rows.push_back(row(say("Peak current"), say("Largest current in a cycle"), {}, s.peak_A,
+        table.rows.push_back(row(tr("Peak current"), tr("Largest current in a cycle"), {}, s.peak_A,
                                  textIn<Unit::ampere>, own));
-        table.rows.push_back(row(say("Energy a flash"), say("No-load voltage times charge in a cycle"), {},
+        table.rows.push_back(row(tr("Energy a flash"), tr("No-load voltage times charge in a cycle"), {},
                                  s.energy_J, textIn<Unit::joule>, own));
         Whys life = own;
-        if (s.mean_A) life.setA = say("The supply states no capacity.");
-        table.rows.push_back(row(say("Battery life"), say("Stated capacity over mean current"), {},
+        if (s.mean_A) life.setA = tr("The supply states no capacity.");
+        table.rows.push_back(row(tr("Battery life"), tr("Stated capacity over mean current"), {},
                                  s.batteryLife_s, durationText, life));
     }
     return table;
