@@ -16,7 +16,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr std::size_t blockBytes = 1u << 20;
+constexpr std::size_t mostBlockBytes = 1u << 20;
 constexpr std::size_t longestLine = 64u << 10;
 /// No instrument means more than this many volts or seconds: beyond it, sums of squares might overflow.
 constexpr double mostVolts = 1e9, mostSeconds = 1e12;
@@ -208,6 +208,9 @@ Result<RawRecord> readRawRecord(const std::string& path, const RecordLayout& lay
     raw.source = fs::path(path).filename().string();
     RowReader rows(layout, raw);
     LineFeed feed(layout, rows, raw);
+    // A small file is one block with room for the byte that would show that it has grown.
+    const std::size_t blockBytes =
+        error ? mostBlockBytes : static_cast<std::size_t>(std::min<std::uintmax_t>(size + 1, mostBlockBytes));
     std::string block;
     std::size_t read = 0;
     for (bool last = false; !last;) {
