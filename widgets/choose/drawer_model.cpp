@@ -1,4 +1,5 @@
 #include "widgets/choose/drawer_model.h"
+#include "widgets/text/in_sentence.h"
 
 #include <algorithm>
 #include <functional>
@@ -83,7 +84,7 @@ QString DrawerModel::fault() const {
     if (!at.isValid()) return {};
     return tr("Row %1, %2: %3")
         .arg(at.row() + 1)
-        .arg(columnText(columnOf(at)).toLower(), data(at, Qt::ToolTipRole).toString());
+        .arg(inSentence(columnText(columnOf(at))), data(at, Qt::ToolTipRole).toString());
 }
 
 int DrawerModel::addRow(Stock::Kind kind) {

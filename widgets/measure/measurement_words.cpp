@@ -1,4 +1,5 @@
 #include "widgets/measure/measurement_words.h"
+#include "widgets/text/in_sentence.h"
 
 #include "widgets/text/measured_text.h"
 
@@ -218,7 +219,7 @@ QString clashText(const study::MeasuredReadings& readings, const circuit::Circui
         const auto name = [&](std::size_t at) { return nameOf(*circuit.measurements.at(at), circuit); };
         sentences
             << tr("“%1” and “%2” contradict each other in the %3: they are further apart than twice their "
-                   "common uncertainty. Look at both again, or take one out of use.")
+                  "common uncertainty. Look at both again, or take one out of use.")
                    .arg(name(clash.first), name(clash.second), QString::fromStdString(clash.figure));
     }
     return sentences.join(u'\n');
@@ -233,19 +234,18 @@ QString agreementText(const std::vector<MeasuredAgainst>& figures, const circuit
         const auto multiples = one.multiples();
         if (!multiples) continue;
         ++compared;
-        QString name = figureName(one, circuit);
+        const QString name = figureName(one, circuit);
         if (std::abs(*multiples) <= coverage) continue;
         // `Cycle time` within a sentence, `Resistance of R1` too.
-        name[0] = name[0].toLower();
-        off << name;
+        off << inSentence(name);
     }
     if (compared == 0) return {};
     if (off.isEmpty())
         return tr(
             "The board agrees with the simulation: nothing differs by more than twice its uncertainty.");
     return tr("Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far "
-               "the "
-               "known causes go.")
+              "the "
+              "known causes go.")
         .arg(off.join(QStringLiteral(", ")));
 }
 

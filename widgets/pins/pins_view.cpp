@@ -1,4 +1,5 @@
 #include "widgets/pins/pins_view.h"
+#include "widgets/text/in_sentence.h"
 
 #include "widgets/pins/net_cell.h"
 #include "widgets/pins/pins_model.h"
@@ -55,7 +56,7 @@ class PinsView::Private {
         sorting->setToolTip(PinsView::tr("Sort the pins by"));
         for (int c = 0; c < pinColumnCount; ++c)
             sorting->addItem(PinsView::tr("by %1").arg(
-                model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString().toLower()));
+                inSentence(model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString())));
         makeTable();
         nothing = new QLabel(PinsView::tr("No parts yet. Insert adds one."));
         nothing->setAlignment(Qt::AlignCenter);

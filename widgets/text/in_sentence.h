@@ -1,0 +1,14 @@
+// A label as it stands within a sentence: `sort by marking`. German keeps the capitals of its nouns.
+#pragma once
+
+#include <QLocale>
+#include <QString>
+
+namespace blinkwright::widgets {
+
+inline QString inSentence(QString label) {
+    if (QLocale().language() != QLocale::German && !label.isEmpty()) label[0] = label[0].toLower();
+    return label;
+}
+
+} // namespace blinkwright::widgets
