@@ -5,9 +5,6 @@
 #include "core/devices/defaults.h"
 #include "core/units/marking.h"
 
-#include <algorithm>
-#include <iterator>
-
 namespace blinkwright::study {
 
 namespace {
@@ -18,12 +15,6 @@ using circuit::PartKind;
 using circuit::PartSet;
 using units::Tolerance;
 using units::Unit;
-
-/// Colours of lamps as files have them.
-constexpr std::string_view colours[] = {wording::marked("red"),        wording::marked("amber"),
-                                        wording::marked("yellow"),     wording::marked("green"),
-                                        wording::marked("blue"),       wording::marked("white"),
-                                        wording::marked("pure-green"), wording::marked("infrared")};
 
 /// One part of one set, with its defaults.
 class Words {
@@ -174,8 +165,7 @@ class Words {
 } // namespace
 
 std::string colourWords(const std::string& colour) {
-    const auto* known = std::ranges::find(colours, colour);
-    return known == std::end(colours) ? colour : wording::inWords(*known);
+    return wording::inWords(colour); // marked where the words of files are listed
 }
 
 std::string stepWords(const Circuit& circuit, PartSet set, const Part& part) {
