@@ -1,5 +1,6 @@
 #include "core/study/choose.h"
 
+#include "core/base/wording.h"
 #include "core/study/choose_limits.h"
 #include "core/study/choose_parts.h"
 #include "core/study/choose_rank.h"
@@ -56,14 +57,14 @@ Screening screenWish(const Wish& wish, std::size_t most) {
     const PartValues values = partValues(wish, laws.mostResistance_ohm);
     const auto variables =
         wish.rateTo_Hz ? variablesOf(wish, laws.mostResistance_ohm) : std::vector<double>();
-    const char* missing = values.r1.empty()                     ? "resistor"
-                          : values.c1.empty()                   ? "capacitor"
-                          : wish.rateTo_Hz && variables.empty() ? "variable resistor"
-                                                                : nullptr;
-    if (missing) {
-        result.unmet = without(wish, std::string("The drawer has no ") + missing + " fit for the timing.");
-        return result;
-    }
+    if (values.r1.empty())
+        result.unmet = without(wish, wording::inWords("The drawer has no resistor fit for the timing."));
+    else if (values.c1.empty())
+        result.unmet = without(wish, wording::inWords("The drawer has no capacitor fit for the timing."));
+    else if (wish.rateTo_Hz && variables.empty())
+        result.unmet =
+            without(wish, wording::inWords("The drawer has no variable resistor fit for the timing."));
+    if (result.unmet) return result;
     for (const Scheme& scheme : schemesOf(wish, LampDrive(wish)))
         result.judged += wish.rateTo_Hz
                              ? screenRange(wish, values, variables, scheme, laws, most, result.best)
@@ -88,9 +89,10 @@ Choices choose(const Wish& wish, const ChooseRequest& request) {
     }
     if (choices.empty()) {
         const std::string missing = wish.drawer ? missingForLamps(wish) : std::string();
-        result.unmet = without(wish, !missing.empty() ? "The drawer has no " + missing + "."
-                                     : wish.drawer    ? "No blinker can be made of the parts in the drawer."
-                                                      : "No board with such values blinks.");
+        result.unmet = without(
+            wish, !missing.empty() ? missing
+                  : wish.drawer    ? wording::inWords("No blinker can be made of the parts in the drawer.")
+                                   : wording::inWords("No board with such values blinks."));
         return result;
     }
     rank(wish, choices);

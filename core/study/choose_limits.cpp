@@ -1,5 +1,6 @@
 #include "core/study/choose_limits.h"
 
+#include "core/base/wording.h"
 #include "core/devices/laws.h"
 #include "core/study/choose_rank.h"
 #include "core/study/range_screening.h"
@@ -31,7 +32,7 @@ std::string rateText(double rate_Hz) {
     const std::string hertz = text(rate_Hz, Unit::hertz);
     return rate_Hz > perMinuteUpTo_Hz
                ? hertz
-               : hertz + " (" + units::formatQuantity(60 * rate_Hz, Unit::none) + " a minute)";
+               : wording::inWords("%1 (%2 a minute)", hertz, units::formatQuantity(60 * rate_Hz, Unit::none));
 }
 
 std::string percentText(double share) {
@@ -46,9 +47,12 @@ Unmet nearWish(const Wish& wish, std::string reason) {
 std::optional<Unmet> supplyOutOfRange(const Wish& wish) {
     const double least = supplyRange(wish.cmos).least_V, most = supplyRange(wish.cmos).most_V;
     if (wish.supply_V >= least && wish.supply_V <= most) return std::nullopt;
-    Unmet unmet = nearWish(wish, "A " + std::string(wish.cmos ? "CMOS" : "bipolar") + " timer works from " +
-                                     text(least, Unit::volt) + " to " + text(most, Unit::volt) +
-                                     ", not from " + text(wish.supply_V, Unit::volt) + ".");
+    const std::string low = text(least, Unit::volt), high = text(most, Unit::volt),
+                      wanted = text(wish.supply_V, Unit::volt);
+    Unmet unmet = nearWish(
+        wish, wish.cmos
+                  ? wording::inWords("A CMOS timer works from %1 to %2, not from %3.", low, high, wanted)
+                  : wording::inWords("A bipolar timer works from %1 to %2, not from %3.", low, high, wanted));
     unmet.supply_V = std::clamp(wish.supply_V, least, most);
     return unmet;
 }
@@ -57,8 +61,9 @@ std::optional<Unmet> stayTooLong(const Wish& wish) {
     const double turn = shortestTurn_s(wish);
     if (wish.lamps != 2 || wish.stayLit_s.value_or(0) <= turn) return std::nullopt;
     Unmet unmet =
-        nearWish(wish, "The shorter turn of the two lamps lasts " + text(turn, Unit::second) +
-                           "; a lamp cannot stay lit for " + text(*wish.stayLit_s, Unit::second) + " of it.");
+        nearWish(wish, wording::inWords("The shorter turn of the two lamps lasts %1; a lamp cannot stay lit "
+                                        "for %2 of it.",
+                                        text(turn, Unit::second), text(*wish.stayLit_s, Unit::second)));
     unmet.stayLit_s = turn;
     return unmet;
 }
@@ -66,9 +71,10 @@ std::optional<Unmet> stayTooLong(const Wish& wish) {
 /// No lamp can be driven: the nearest supply that can.
 std::optional<Unmet> supplyTooLow(const Wish& wish) {
     if (!schemesOf(wish, LampDrive(wish)).empty()) return std::nullopt;
-    Unmet unmet = nearWish(wish, "A supply of " + text(wish.supply_V, Unit::volt) +
-                                     " is too low: the timer's output and the lamps leave nothing of it at " +
-                                     text(wish.lampCurrent_A, Unit::ampere) + ".");
+    Unmet unmet = nearWish(
+        wish, wording::inWords("A supply of %1 is too low: the timer's output and the lamps leave "
+                               "nothing of it at %2.",
+                               text(wish.supply_V, Unit::volt), text(wish.lampCurrent_A, Unit::ampere)));
     Wish other = wish;
     for (double volts = wish.supply_V; volts <= supplyRange(wish.cmos).most_V; volts += 0.1) {
         other.supply_V = volts;
@@ -76,41 +82,57 @@ std::optional<Unmet> supplyTooLow(const Wish& wish) {
         unmet.supply_V = std::ceil(10 * volts - 1e-6) / 10;
         return unmet;
     }
-    unmet.reason =
-        "No supply of this timer drives such lamps at " + text(wish.lampCurrent_A, Unit::ampere) + ".";
+    unmet.reason = wording::inWords("No supply of this timer drives such lamps at %1.",
+                                    text(wish.lampCurrent_A, Unit::ampere));
     return unmet;
 }
 
-std::string ofParts(const Wish& wish) {
-    return "R1 and R2 of at least " + text(leastResistor_ohm, Unit::ohm) + " each and at most " +
-           text(lawsOf(wish).mostResistance_ohm, Unit::ohm) + " together, and C1 from " +
-           text(wish.cmos ? leastCapacitorCmos_F : leastCapacitor_F, Unit::farad) + " to " +
-           text(mostCapacitor_F, Unit::farad);
-}
+/// What the timing parts may be, as texts.
+struct PartsAllowed {
+    std::string leastR, mostR, leastC, mostC;
+    explicit PartsAllowed(const Wish& wish)
+        : leastR(text(leastResistor_ohm, Unit::ohm)), mostR(text(lawsOf(wish).mostResistance_ohm, Unit::ohm)),
+          leastC(text(wish.cmos ? leastCapacitorCmos_F : leastCapacitor_F, Unit::farad)),
+          mostC(text(mostCapacitor_F, Unit::farad)) {}
+};
 
 std::string limitText(const Wish& wish, const Choice& nearest) {
-    if (wish.drawer) return "The parts in the drawer come no nearer to this wish.";
+    if (wish.drawer) return wording::inWords("The parts in the drawer come no nearer to this wish.");
+    const PartsAllowed parts(wish);
     if (std::abs(nearest.rate_Hz / wish.rate_Hz - 1) > rateMissAllowed)
-        return "A rate of " + rateText(wish.rate_Hz) +
-               (nearest.rate_Hz < wish.rate_Hz
-                    ? " is too fast for the timer with " + ofParts(wish) + "."
-                    : " is too slow for " + ofParts(wish) +
-                          ", since leakage would keep larger ones from their level.");
+        return nearest.rate_Hz < wish.rate_Hz
+                   ? wording::inWords(
+                         "A rate of %1 is too fast for the timer with R1 and R2 of at least %2 each "
+                         "and at most %3 together, and C1 from %4 to %5.",
+                         rateText(wish.rate_Hz), parts.leastR, parts.mostR, parts.leastC, parts.mostC)
+                   : wording::inWords(
+                         "A rate of %1 is too slow for R1 and R2 of at least %2 each and at most %3 "
+                         "together, and C1 from %4 to %5, since leakage would keep larger ones "
+                         "from their level.",
+                         rateText(wish.rate_Hz), parts.leastR, parts.mostR, parts.leastC, parts.mostC);
     if (wish.stayLit_s && shortestStay_s(nearest) < stayShareAllowed * *wish.stayLit_s)
-        return "Lamps of " + text(wish.lampCurrent_A, Unit::ampere) + " fade before they were lit for " +
-               text(*wish.stayLit_s, Unit::second) + ".";
-    return "A lit share of " + percentText(wish.lit) + " at this rate is out of reach of " + ofParts(wish) +
-           ".";
+        return wording::inWords("Lamps of %1 fade before they were lit for %2.",
+                                text(wish.lampCurrent_A, Unit::ampere), text(*wish.stayLit_s, Unit::second));
+    return wording::inWords(
+        "A lit share of %1 at this rate is out of reach of R1 and R2 of at least %2 each and "
+        "at most %3 together, and C1 from %4 to %5.",
+        percentText(wish.lit), parts.leastR, parts.mostR, parts.leastC, parts.mostC);
 }
 
 std::string rangeLimitText(const Wish& wish, const Choice& nearest) {
-    if (wish.drawer) return "The parts in the drawer come no nearer to this range.";
-    const std::string range = rateText(wish.slowest_Hz()) + " to " + rateText(wish.fastest_Hz());
-    if (!reaches(wish, nearest))
-        return "The range from " + range + " is out of reach of one variable resistor of at most " +
-               text(preferredVariables().back(), Unit::ohm) + ", with " + ofParts(wish) + ".";
-    return "One variable resistor cannot hold a lit share of " + percentText(wish.lit) + " from " + range +
-           ": it moves one phase more than the other.";
+    if (wish.drawer) return wording::inWords("The parts in the drawer come no nearer to this range.");
+    const std::string slowest = rateText(wish.slowest_Hz()), fastest = rateText(wish.fastest_Hz());
+    if (reaches(wish, nearest))
+        return wording::inWords(
+            "One variable resistor cannot hold a lit share of %1 from %2 to %3: it moves one "
+            "phase more than the other.",
+            percentText(wish.lit), slowest, fastest);
+    const PartsAllowed parts(wish);
+    return wording::inWords(
+        "The range from %1 to %2 is out of reach of one variable resistor of at most %3, "
+        "with R1 and R2 of at least %4 each and at most %5 together, and C1 from %6 to %7.",
+        slowest, fastest, text(preferredVariables().back(), Unit::ohm), parts.leastR, parts.mostR,
+        parts.leastC, parts.mostC);
 }
 
 /// The nearest range is one that its own parts can keep: their lit shares stay together.

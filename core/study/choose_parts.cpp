@@ -1,5 +1,6 @@
 #include "core/study/choose_parts.h"
 
+#include "core/base/wording.h"
 #include "core/study/choose_limits.h"
 #include "core/study/proposal.h"
 #include "core/study/stock_left.h"
@@ -90,12 +91,13 @@ std::string missingForLamps(const Wish& wish) {
                               : scheme.lampToRail ? drive.resistorToRail(0)
                                                   : drive.resistorToGround(0);
         if (c.r3_ohm <= 0)
-            missing = "resistor near " + text(wanted, units::Unit::ohm) + " for the lamp";
+            missing = wording::inWords("The drawer has no resistor near %1 for the lamp.",
+                                       text(wanted, units::Unit::ohm));
         else if (scheme.coupledPair)
-            missing = "capacitor of " + text(drive.pairTime_s() / c.r3_ohm, units::Unit::farad) +
-                      " or more for the pair";
+            missing = wording::inWords("The drawer has no capacitor of %1 or more for the pair.",
+                                       text(drive.pairTime_s() / c.r3_ohm, units::Unit::farad));
         else
-            missing = "resistor for the second lamp";
+            missing = wording::inWords("The drawer has no resistor for the second lamp.");
     }
     return missing;
 }

@@ -1,5 +1,7 @@
 #include "core/study/drawer_cells.h"
 
+#include "core/base/wording.h"
+
 #include <algorithm>
 #include <charconv>
 #include <iterator>
@@ -46,7 +48,7 @@ Result<std::optional<double>> optionalNumber(const std::string& text, DrawerColu
     const auto number = units::parseQuantity(figures, unit);
     if (!number) return faultIn(column, number.fault().text);
     if (!(number.value() > 0 || (unit == Unit::none && number.value() == 0)))
-        return faultIn(column, "must be greater than 0, got " + text);
+        return faultIn(column, wording::inWords("must be greater than 0, got %1", text));
     return std::optional(percent ? number.value() / 100 : number.value());
 }
 
@@ -55,7 +57,8 @@ Result<void> setQuantity(Stock& stock, const std::string& text) {
     const char* end = text.data() + text.size();
     const auto [stop, error] = std::from_chars(text.data(), end, quantity);
     if (!text.empty() && (error != std::errc() || stop != end || quantity < 0))
-        return faultIn(DrawerColumn::quantity, "must be a whole number of 0 or more, got " + shown(text));
+        return faultIn(DrawerColumn::quantity,
+                       wording::inWords("must be a whole number of 0 or more, got %1", shown(text)));
     stock.quantity = quantity;
     return {};
 }
@@ -75,17 +78,19 @@ Result<void> setDrawerCell(Stock& stock, DrawerColumn column, const std::string&
     if (column == DrawerColumn::kind) {
         const auto* found = std::ranges::find(kindNames, text);
         if (found == std::end(kindNames))
-            return faultIn(column, "must be resistor, variable or capacitor, got " + shown(text));
+            return faultIn(column,
+                           wording::inWords("must be resistor, variable or capacitor, got %1", shown(text)));
         stock.kind = static_cast<Stock::Kind>(found - std::begin(kindNames));
         return {};
     }
     const auto number = optionalNumber(text, column, unitOf(stock.kind, column));
     if (!number) return number.fault();
     if (column == DrawerColumn::value) {
-        if (!number.value()) return faultIn(column, "is missing");
+        if (!number.value()) return faultIn(column, wording::inWords("is missing"));
         stock.value = *number.value();
     } else if (column == DrawerColumn::tolerance) {
-        if (number.value().value_or(0) >= 1) return faultIn(column, "must be less than 1, got " + text);
+        if (number.value().value_or(0) >= 1)
+            return faultIn(column, wording::inWords("must be less than 1, got %1", text));
         stock.tolerance = number.value();
     } else {
         stock.rating = number.value();

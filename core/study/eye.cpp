@@ -1,5 +1,6 @@
 #include "core/study/eye.h"
 
+#include "core/base/wording.h"
 #include "core/devices/defaults.h"
 
 #include <algorithm>
@@ -21,22 +22,24 @@ constexpr double quick = 50, veryQuick = 80, ultraQuick = 160, fastest = 300;
 std::string_view name(Look look) {
     switch (look) {
     case Look::dark:
-        return "dark";
+        return wording::marked("dark");
     case Look::lit:
-        return "always lit";
+        return wording::marked("always lit");
     case Look::separate:
-        return "separate flashes";
+        return wording::marked("separate flashes");
     case Look::flickering:
-        return "flickers";
+        return wording::marked("flickers");
     case Look::steady:
-        return "appears steady";
+        return wording::marked("appears steady");
     }
     return {};
 }
 
 std::string_view name(Rhythm rhythm) {
-    constexpr std::string_view names[] = {"fixed", "flashing",   "long-flashing", "isophase", "occulting",
-                                          "quick", "very quick", "ultra quick",   "none"};
+    constexpr std::string_view names[] = {
+        wording::marked("fixed"),      wording::marked("flashing"),    wording::marked("long-flashing"),
+        wording::marked("isophase"),   wording::marked("occulting"),   wording::marked("quick"),
+        wording::marked("very quick"), wording::marked("ultra quick"), wording::marked("none")};
     return names[static_cast<std::size_t>(rhythm)];
 }
 
@@ -60,45 +63,48 @@ Rhythm rhythmOf(double lit_s, double dark_s) {
 std::string_view name(Fit fit) {
     switch (fit) {
     case Fit::within:
-        return "within";
+        return wording::marked("within");
     case Fit::tooSlow:
-        return "too slow";
+        return wording::marked("too slow");
     case Fit::tooFast:
-        return "too fast";
+        return wording::marked("too fast");
     case Fit::litTooShort:
-        return "lit too short";
+        return wording::marked("lit too short");
     case Fit::litTooLong:
-        return "lit too long";
+        return wording::marked("lit too long");
     case Fit::oneLampOnly:
-        return "wants two lamps taking turns";
+        return wording::marked("wants two lamps taking turns");
     }
     return {};
 }
 
 const std::vector<LightUse>& lightUses() {
     static const std::vector<LightUse> uses{
-        {.name = "vehicle hazard lamps and direction indicators",
+        {.name = wording::marked("vehicle hazard lamps and direction indicators"),
          .least_perMinute = 60,
          .most_perMinute = 120,
-         .source = "FMVSS 108 with SAE J945, 60 to 120 a minute; UN R48 and R6, 90 +/- 30 a minute"},
-        {.name = "cycle lamp",
+         .source = wording::marked(
+             "FMVSS 108 with SAE J945, 60 to 120 a minute; UN R48 and R6, 90 +/- 30 a minute")},
+        {.name = wording::marked("cycle lamp"),
          .least_perMinute = 60,
          .most_perMinute = 240,
-         .source = "UK Road Vehicles Lighting Regulations 1989, regulation 13, as amended by SI 2005/2559; "
-                   "elsewhere flashing may be forbidden"},
-        {.name = "traffic beacon",
+         .source = wording::marked(
+             "UK Road Vehicles Lighting Regulations 1989, regulation 13, as amended by SI 2005/2559; "
+             "elsewhere flashing may be forbidden")},
+        {.name = wording::marked("traffic beacon"),
          .least_perMinute = 50,
          .most_perMinute = 60,
          .leastLit = 1.0 / 2,
          .mostLit = 2.0 / 3,
-         .source = "MUTCD 4L.01, 50 to 60 a minute and lit for 1/2 to 2/3 (FHWA interpretation 4(09)-64)"},
-        {.name = "rail crossing",
+         .source = wording::marked(
+             "MUTCD 4L.01, 50 to 60 a minute and lit for 1/2 to 2/3 (FHWA interpretation 4(09)-64)")},
+        {.name = wording::marked("rail crossing"),
          .least_perMinute = 45,
          .most_perMinute = 65,
          .turns = true,
-         .source =
+         .source = wording::marked(
              "FHWA Railroad-Highway Grade Crossing Handbook, 2nd edition 2007, 45 to 65 a minute; others "
-             "begin at 35, from memory"}};
+             "begin at 35, from memory")}};
     return uses;
 }
 

@@ -95,7 +95,7 @@ std::vector<Finding> findingsOf(const devices::Board& board, const Readings* rea
     detail::stressFindings(scene, findings);
     detail::batteryFindings(scene, findings);
     for (Finding& finding : findings)
-        if (finding.source.empty()) finding.source = "follows from the wiring";
+        if (finding.source.empty()) finding.source = wording::inWords("follows from the wiring");
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding& a, const Finding& b) { return a.severity < b.severity; });
     return findings;

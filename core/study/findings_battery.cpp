@@ -33,12 +33,14 @@ void batteryFindings(const Scene& scene, Findings& findings) {
             {.kind = "battery-outlasts-timer",
              .severity = Severity::note,
              .places = {battery.ref, timer.ref},
-             .text = battery.ref + " falls to " + text(range.least_V, Unit::volt) + ", the least that " +
-                     timer.ref + " is sure to work from, after some " + hours(until_s) + " with " +
-                     units::formatQuantity(100 * (1 - used), Unit::none, 2) +
-                     " % of its capacity left, if its voltage falls evenly and the current stays.",
-             .remedy =
-                 timer.cmos ? "Take more cells." : "Take more cells, or a CMOS timer, which works from 2 V.",
+             .text = wording::inWords(
+                 "%1 falls to %2, the least that %3 is sure to work from, after some %4 with %5 % of its "
+                 "capacity left, if its voltage falls evenly and the current stays.",
+                 battery.ref, text(range.least_V, Unit::volt), timer.ref, hours(until_s),
+                 units::formatQuantity(100 * (1 - used), Unit::none, 2)),
+             .remedy = timer.cmos
+                           ? wording::inWords("Take more cells.")
+                           : wording::inWords("Take more cells, or a CMOS timer, which works from 2 V."),
              .number = until_s,
              .limit = *battery.capacity / *mean_A,
              .source = range.source});

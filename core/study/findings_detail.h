@@ -1,6 +1,7 @@
 // What the files of findings share: the wiring seen once, and short ways to write a finding.
 #pragma once
 
+#include "core/base/wording.h"
 #include "core/study/findings.h"
 #include "core/study/readings.h"
 #include "core/study/wiring.h"
@@ -65,6 +66,8 @@ std::optional<Finding> swingFinding(const Scene& scene, const devices::Junction&
 /// Whether a junction of the board is one of such a pair.
 bool pairLacksSwing(const Scene& scene, std::size_t k);
 
-inline constexpr const char* practice = "common practice, no source";
+inline std::string practice() {
+    return wording::inWords("common practice, no source");
+}
 
 } // namespace blinkwright::study::detail

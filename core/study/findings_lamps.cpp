@@ -143,22 +143,25 @@ void currentPathFindings(const Scene& scene, std::size_t k, const std::map<Node,
             {.kind = "lamp-unlimited",
              .severity = Severity::overstress,
              .places = {lamp.ref},
-             .text = "Only " + text(hookup.leastResistance, Unit::ohm) + " lies in the current path of " +
-                     lamp.ref + ", so nothing limits its current.",
-             .remedy = "Put a resistor in series with the lamp, commonly 220\u00A0\u03A9 to 1\u00A0k\u03A9.",
+             .text =
+                 wording::inWords("Only %1 lies in the current path of %2, so nothing limits its current.",
+                                  text(hookup.leastResistance, Unit::ohm), lamp.ref),
+             .remedy = wording::inWords(
+                 "Put a resistor in series with the lamp, commonly 220\u00A0\u03A9 to 1\u00A0k\u03A9."),
              .number = hookup.leastResistance,
              .limit = leastLampResistance,
-             .source = practice});
+             .source = practice()});
     }
     const bool lights = reading && reading->peak_A && *reading->peak_A >= litShare * lamp.ratedCurrent;
     const bool supplyTurned = !scene.timers.empty() && scene.supplyVoltage(0).value_or(0) < 0;
     if (!hookup.drivenForward && !hookup.throughCapacitor && hookup.drivenBackward && !lights &&
         !supplyTurned) {
-        Finding finding{.kind = "lamp-backwards",
-                        .severity = Severity::fault,
-                        .places = {lamp.ref},
-                        .text = lamp.ref + " is the wrong way round: it cannot conduct in any phase.",
-                        .remedy = "Swap its anode and cathode."};
+        Finding finding{
+            .kind = "lamp-backwards",
+            .severity = Severity::fault,
+            .places = {lamp.ref},
+            .text = wording::inWords("%1 is the wrong way round: it cannot conduct in any phase.", lamp.ref),
+            .remedy = wording::inWords("Swap its anode and cathode.")};
         if (reading && reading->reversePeak_V) finding.number = *reading->reversePeak_V;
         findings.push_back(std::move(finding));
     } else if (reading && reading->peak_A && !lights && !pairLacksSwing(scene, k)) {
@@ -166,13 +169,15 @@ void currentPathFindings(const Scene& scene, std::size_t k, const std::map<Node,
             {.kind = "lamp-dark",
              .severity = Severity::doubt,
              .places = {lamp.ref},
-             .text = lamp.ref + " stays dark: its current peaks at " + text(*reading->peak_A, Unit::ampere) +
-                     ", under 5 % of the rated " + text(lamp.ratedCurrent, Unit::ampere) + ".",
-             .remedy = "Check that its path is closed and the voltage is enough; else take a smaller lamp "
-                       "resistor.",
+             .text = wording::inWords("%1 stays dark: its current peaks at %2, under 5 % of the rated %3.",
+                                      lamp.ref, text(*reading->peak_A, Unit::ampere),
+                                      text(lamp.ratedCurrent, Unit::ampere)),
+             .remedy = wording::inWords("Check that its path is closed and the voltage is enough; else take "
+                                        "a smaller lamp resistor."),
              .number = *reading->peak_A,
              .limit = litShare * lamp.ratedCurrent,
-             .source = "5 % of the rated current counts as lit: common practice, no source"});
+             .source =
+                 wording::inWords("5 % of the rated current counts as lit: common practice, no source")});
     }
 }
 
@@ -180,18 +185,18 @@ void ghostFinding(const devices::Junction& lamp, const LampReading& reading, Fin
     if (!reading.darkerMean_A || !(*reading.darkerMean_A > leastGlow) ||
         !(*reading.darkerMean_A < litShare * lamp.ratedCurrent))
         return;
-    findings.push_back(
-        {.kind = "ghost-glow",
-         .severity = Severity::doubt,
-         .places = {lamp.ref},
-         .text = lamp.ref + " carries " + text(*reading.darkerMean_A, Unit::ampere) +
-                 " in the phase in which it should be dark, and may be seen to glow.",
-         .remedy =
-             "Put a resistor of 1 to 4.7 k\u03A9 across the lamp, or take a CMOS timer, whose output reaches "
-             "the supply.",
-         .number = *reading.darkerMean_A,
-         .limit = leastGlow,
-         .source = "5 \u00B5A can be seen in the dark: memory"});
+    findings.push_back({.kind = "ghost-glow",
+                        .severity = Severity::doubt,
+                        .places = {lamp.ref},
+                        .text = wording::inWords(
+                            "%1 carries %2 in the phase in which it should be dark, and may be seen to glow.",
+                            lamp.ref, text(*reading.darkerMean_A, Unit::ampere)),
+                        .remedy = wording::inWords(
+                            "Put a resistor of 1 to 4.7 k\u03A9 across the lamp, or take a CMOS timer, "
+                            "whose output reaches the supply."),
+                        .number = *reading.darkerMean_A,
+                        .limit = leastGlow,
+                        .source = wording::inWords("5 µA can be seen in the dark: memory")});
 }
 
 /// Flashes a second: of the settled state, else the mean over the run.
@@ -209,41 +214,46 @@ void flickerFinding(const devices::Junction& lamp, const LampReading& reading, d
     if (!reading.litTime_s || *reading.litTime_s <= 0 || *reading.litTime_s * rate > 1 - 1e-6)
         return; // never, or steady
     if (rate > fusionRate_Hz) {
-        findings.push_back({.kind = "appears-steady",
-                            .severity = Severity::note,
-                            .places = {lamp.ref},
-                            .text = lamp.ref + " flashes at " + text(rate, Unit::hertz) +
-                                    ", too fast for the eye: it appears to be lit steadily.",
-                            .remedy = "For flashes that are seen apart, stay under about 10 Hz.",
-                            .number = rate,
-                            .limit = fusionRate_Hz,
-                            .source = "critical flicker fusion of the cones, about 60 Hz at high luminance"});
+        findings.push_back(
+            {.kind = "appears-steady",
+             .severity = Severity::note,
+             .places = {lamp.ref},
+             .text =
+                 wording::inWords("%1 flashes at %2, too fast for the eye: it appears to be lit steadily.",
+                                  lamp.ref, text(rate, Unit::hertz)),
+             .remedy = wording::inWords("For flashes that are seen apart, stay under about 10 Hz."),
+             .number = rate,
+             .limit = fusionRate_Hz,
+             .source =
+                 wording::inWords("critical flicker fusion of the cones, about 60 Hz at high luminance")});
     } else if (rate > flashesPerSecond) {
         findings.push_back(
             {.kind = "flicker",
              .severity = Severity::caution,
              .places = {lamp.ref},
-             .text = lamp.ref + " flashes " + units::formatQuantity(rate, Unit::none) +
-                     " times a second. More than three flashes a second can set off seizures in some people.",
-             .remedy = "Stay at three flashes a second or fewer where others look on.",
+             .text =
+                 wording::inWords("%1 flashes %2 times a second. More than three flashes a second can set "
+                                  "off seizures in some people.",
+                                  lamp.ref, units::formatQuantity(rate, Unit::none)),
+             .remedy = wording::inWords("Stay at three flashes a second or fewer where others look on."),
              .number = rate,
              .limit = flashesPerSecond,
-             .source = "WCAG 2.2, success criterion 2.3.1"});
+             .source = wording::inWords("WCAG 2.2, success criterion 2.3.1")});
     }
 }
 
 void brightFinding(const devices::Junction& lamp, Findings& findings) {
     if (!lamp.luminousIntensity || *lamp.luminousIntensity < strongLamp) return;
-    findings.push_back({.kind = "bright-lamp",
-                        .severity = Severity::caution,
-                        .places = {lamp.ref},
-                        .text = lamp.ref + " is a strong lamp of " +
-                                text(*lamp.luminousIntensity, Unit::candela) +
-                                "; do not look into it from close by.",
-                        .remedy = "Use a diffused lens, less current, or turn it away from the eyes.",
-                        .number = *lamp.luminousIntensity,
-                        .limit = strongLamp,
-                        .source = "memory"});
+    findings.push_back(
+        {.kind = "bright-lamp",
+         .severity = Severity::caution,
+         .places = {lamp.ref},
+         .text = wording::inWords("%1 is a strong lamp of %2; do not look into it from close by.", lamp.ref,
+                                  text(*lamp.luminousIntensity, Unit::candela)),
+         .remedy = wording::inWords("Use a diffused lens, less current, or turn it away from the eyes."),
+         .number = *lamp.luminousIntensity,
+         .limit = strongLamp,
+         .source = wording::inWords("memory")});
 }
 
 } // namespace

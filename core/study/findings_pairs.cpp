@@ -107,17 +107,17 @@ std::optional<Finding> swingFinding(const Scene& scene, const devices::Junction&
         .kind = "pair-swing-too-small",
         .severity = Severity::fault,
         .places = {a.ref, b.ref, pin(part.ref, 3)},
-        .text = a.ref + " and " + b.ref + " stay dark or nearly so: the output of " + part.ref +
-                " swings by " + text(swing, Unit::volt) +
-                ", and behind a capacitor the pair needs more than both "
-                "forward voltages together, " +
-                text(needed, Unit::volt) + ".",
-        .remedy = "Take a higher supply voltage, a CMOS timer, or lamps of lower forward voltage; or put "
-                  "one lamp to each rail.",
+        .text =
+            wording::inWords("%1 and %2 stay dark or nearly so: the output of %3 swings by %4, and behind a "
+                             "capacitor the pair needs more than both forward voltages together, %5.",
+                             a.ref, b.ref, part.ref, text(swing, Unit::volt), text(needed, Unit::volt)),
+        .remedy = wording::inWords("Take a higher supply voltage, a CMOS timer, or lamps of lower forward "
+                                   "voltage; or put one lamp to each rail."),
         .number = swing,
         .limit = needed,
-        .source = "charge balance of the coupling capacitor: each lamp conducts only with what the "
-                  "other has left of the swing"};
+        .source =
+            wording::inWords("charge balance of the coupling capacitor: each lamp conducts only with what "
+                             "the other has left of the swing")};
 }
 
 void pairFindings(const Scene& scene, Findings& findings) {

@@ -81,26 +81,35 @@ void astableFindings(const Scene& scene, std::size_t k, Findings& findings) {
             {.kind = "no-timing-capacitor",
              .severity = Severity::fault,
              .places = {pin(timer.ref, 2), pin(timer.ref, 6)},
-             .text = "No capacitor is joined to trigger and threshold (pins 2 and 6) of " + timer.ref +
-                     (blinks ? ", so nothing but its own delay paces it." : "."),
-             .remedy = "Join pins 2 and 6 to each other and to a timing capacitor that leads to ground."});
+             .text = blinks
+                         ? wording::inWords("No capacitor is joined to trigger and threshold (pins 2 and 6) "
+                                            "of %1, so nothing but its own delay paces it.",
+                                            timer.ref)
+                         : wording::inWords(
+                               "No capacitor is joined to trigger and threshold (pins 2 and 6) of %1.",
+                               timer.ref),
+             .remedy = wording::inWords(
+                 "Join pins 2 and 6 to each other and to a timing capacitor that leads to ground.")});
     } else if (!timing.charged) {
         findings.push_back({.kind = "no-timing-resistor",
                             .severity = Severity::fault,
                             .places = {pin(timer.ref, 2), pin(timer.ref, 6)},
-                            .text = "No resistor leads from the supply to the timing capacitor of " +
-                                    timer.ref + ", so nothing charges it.",
-                            .remedy = "Join R1 from the supply to pin 7 and R2 from pin 7 to pins 2 and 6."});
+                            .text = wording::inWords("No resistor leads from the supply to the timing "
+                                                     "capacitor of %1, so nothing charges it.",
+                                                     timer.ref),
+                            .remedy = wording::inWords(
+                                "Join R1 from the supply to pin 7 and R2 from pin 7 to pins 2 and 6.")});
     }
     if (!timer.connected(pins::discharge) && !timing.fromOutput) {
-        findings.push_back(
-            {.kind = "discharge-unused",
-             .severity = Severity::fault,
-             .places = {pin(timer.ref, 7)},
-             .text = "Discharge (pin 7) of " + timer.ref +
-                     " is joined to nothing and no resistor leads from the output to the timing "
-                     "capacitor, so nothing discharges it.",
-             .remedy = "Join pin 7 between R1 and R2, or a resistor from pin 3 to pins 2 and 6."});
+        findings.push_back({.kind = "discharge-unused",
+                            .severity = Severity::fault,
+                            .places = {pin(timer.ref, 7)},
+                            .text = wording::inWords(
+                                "Discharge (pin 7) of %1 is joined to nothing and no resistor leads from "
+                                "the output to the timing capacitor, so nothing discharges it.",
+                                timer.ref),
+                            .remedy = wording::inWords(
+                                "Join pin 7 between R1 and R2, or a resistor from pin 3 to pins 2 and 6.")});
     }
 }
 
@@ -109,12 +118,31 @@ void levelsFinding(const Scene& scene, Findings& findings) {
     const TimerNodes& timer = scene.timers.front();
     if (timer[pins::trigger] == timer[pins::threshold] && timer[pins::trigger] != devices::open) return;
     const std::string& ref = scene.board.timers.front().ref;
-    findings.push_back({.kind = "levels-apart",
-                        .severity = Severity::fault,
-                        .places = {pin(ref, 2), pin(ref, 6)},
-                        .text = "Trigger (pin 2) and threshold (pin 6) of " + ref +
-                                " are not on one net, and the circuit does not blink.",
-                        .remedy = "Join pins 2 and 6 to each other and to the timing capacitor."});
+    findings.push_back(
+        {.kind = "levels-apart",
+         .severity = Severity::fault,
+         .places = {pin(ref, 2), pin(ref, 6)},
+         .text = wording::inWords("Trigger (pin 2) and threshold (pin 6) of %1 are not on one "
+                                  "net, and the circuit does not blink.",
+                                  ref),
+         .remedy = wording::inWords("Join pins 2 and 6 to each other and to the timing capacitor.")});
+}
+
+std::string shortedText(const std::string& ref, double ohms, bool toGround) {
+    const std::string through = text(ohms, Unit::ohm);
+    if (toGround)
+        return ohms > 0 ? wording::inWords("Discharge (pin 7) of %1 is joined through only %2 to ground, so "
+                                           "the timing capacitor cannot charge.",
+                                           ref, through)
+                        : wording::inWords("Discharge (pin 7) of %1 is joined straight to ground, so the "
+                                           "timing capacitor cannot charge.",
+                                           ref);
+    return ohms > 0 ? wording::inWords("Discharge (pin 7) of %1 is joined through only %2 to the supply, and "
+                                       "shorts it while the output is low.",
+                                       ref, through)
+                    : wording::inWords("Discharge (pin 7) of %1 is joined straight to the supply, and shorts "
+                                       "it while the output is low.",
+                                       ref);
 }
 
 void dischargeFinding(const Scene& scene, std::size_t k, Findings& findings) {
@@ -146,18 +174,17 @@ void dischargeFinding(const Scene& scene, std::size_t k, Findings& findings) {
     const auto& timer = scene.board.timers[k];
     std::vector<std::string> places{pin(timer.ref, 7)};
     places.insert(places.end(), parts.begin(), parts.end());
-    const std::string path = least > 0 ? "through only " + text(least, Unit::ohm) : "straight";
-    findings.push_back({.kind = "discharge-shorted",
-                        .severity = Severity::fault,
-                        .places = std::move(places),
-                        .text = "Discharge (pin 7) of " + timer.ref + " is joined " + path +
-                                (ground ? " to ground, so the timing capacitor cannot charge."
-                                        : " to the supply, and shorts it while the output is low."),
-                        .remedy = ground ? "Take pin 7 off ground and join it between R1 and R2."
-                                         : "Put R1, 1\u00A0k\u03A9 or more, between the supply and pin 7.",
-                        .number = least,
-                        .limit = leastDischargeResistance,
-                        .source = practice});
+    findings.push_back(
+        {.kind = "discharge-shorted",
+         .severity = Severity::fault,
+         .places = std::move(places),
+         .text = shortedText(timer.ref, least, ground),
+         .remedy = ground ? wording::inWords("Take pin 7 off ground and join it between R1 and R2.")
+                          : wording::inWords("Put R1, 1\u00A0k\u03A9 or more, between the supply "
+                                             "and pin 7."),
+         .number = least,
+         .limit = leastDischargeResistance,
+         .source = practice()});
 }
 
 /// Findings that the textbook form makes easy: charging through R1 + R2 against what takes current away.
@@ -175,12 +202,16 @@ void chargingFindings(const Scene& scene, std::size_t k, Findings& findings) {
             {.kind = "resistance-too-large",
              .severity = Severity::doubt,
              .places = resistors,
-             .text = "R1 and R2 of " + timer.ref + " together are " + text(total, Unit::ohm) + "; over " +
-                     text(most, Unit::ohm) + " the input currents of the timer upset the timing or stop it.",
-             .remedy = "Take smaller resistors and a larger capacitor.",
+             .text =
+                 wording::inWords("R1 and R2 of %1 together are %2; over %3 the input currents of the timer "
+                                  "upset the timing or stop it.",
+                                  timer.ref, text(total, Unit::ohm), text(most, Unit::ohm)),
+             .remedy = wording::inWords("Take smaller resistors and a larger capacitor."),
              .number = total,
              .limit = most,
-             .source = timer.cmos ? "memory" : "TI SLFS022, 3.4 M\u03A9 at 5 V and 10 M\u03A9 at 15 V"});
+             .source = timer.cmos
+                           ? wording::inWords("memory")
+                           : wording::inWords("TI SLFS022, 3.4 M\u03A9 at 5 V and 10 M\u03A9 at 15 V")});
     }
     double leakage = timer.sheet.threshold_current;
     const double level = book->control_ratio * timer.nominalSupply;
@@ -194,20 +225,26 @@ void chargingFindings(const Scene& scene, std::size_t k, Findings& findings) {
     const bool stalls = ratio < 1 && !(k == 0 && scene.blinks());
     std::vector<std::string> places = book->cParts;
     places.insert(places.end(), resistors.begin(), resistors.end());
+    const std::string given = text(charging, Unit::ampere), taken = text(leakage, Unit::ampere);
     findings.push_back(
         {.kind = "leakage-too-large",
          .severity = stalls      ? Severity::fault
                      : ratio < 3 ? Severity::doubt
                                  : Severity::note,
          .places = std::move(places),
-         .text = "Near the threshold level the timing capacitor of " + timer.ref + " is charged with " +
-                 text(charging, Unit::ampere) + ", while leakage and the threshold input take " +
-                 text(leakage, Unit::ampere) +
-                 (stalls ? ": the threshold is never reached." : ": the high phase grows longer."),
-         .remedy = "Take smaller resistors, or a capacitor that leaks less.",
+         .text = stalls
+                     ? wording::inWords("Near the threshold level the timing capacitor of %1 is charged with "
+                                        "%2, while leakage and the threshold input take %3: the threshold "
+                                        "is never reached.",
+                                        timer.ref, given, taken)
+                     : wording::inWords("Near the threshold level the timing capacitor of %1 is charged with "
+                                        "%2, while leakage and the threshold input take %3: the high phase "
+                                        "grows longer.",
+                                        timer.ref, given, taken),
+         .remedy = wording::inWords("Take smaller resistors, or a capacitor that leaks less."),
          .number = ratio,
          .limit = 10.0,
-         .source = "a tenth of the charging current: common practice, no source"});
+         .source = wording::inWords("a tenth of the charging current: common practice, no source")});
 }
 
 } // namespace

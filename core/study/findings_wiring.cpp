@@ -14,6 +14,10 @@ namespace pins = circuit::timerPin;
 
 constexpr double leastBypass = 10e-9; // [F] common practice
 
+std::string joinSupply() {
+    return wording::inWords("Join pin 8 to the plus of the supply and pin 1 to its minus.");
+}
+
 void supplyFindings(const Scene& scene, std::size_t k, Findings& findings) {
     const auto& timer = scene.board.timers[k];
     const auto voltage = scene.supplyVoltage(k);
@@ -28,45 +32,56 @@ void supplyFindings(const Scene& scene, std::size_t k, Findings& findings) {
         findings.push_back({.kind = "no-supply",
                             .severity = Severity::fault,
                             .places = {pin(timer.ref, 8), pin(timer.ref, 1)},
-                            .text = "No supply reaches pins 8 and 1 of " + timer.ref + ".",
-                            .remedy = "Join pin 8 to the plus of the supply and pin 1 to its minus."});
+                            .text = wording::inWords("No supply reaches pins 8 and 1 of %1.", timer.ref),
+                            .remedy = joinSupply()});
         return;
     }
     if (*voltage < 0) {
-        findings.push_back({.kind = "supply-reversed",
-                            .severity = Severity::fault,
-                            .places = {pin(timer.ref, 8), pin(timer.ref, 1)},
-                            .text = "The supply of " + timer.ref +
-                                    " is the wrong way round: pin 8 would lie " +
-                                    text(-*voltage, Unit::volt) + " below pin 1, which destroys the timer.",
-                            .remedy = "Join pin 8 to the plus of the supply and pin 1 to its minus.",
-                            .number = *voltage,
-                            .limit = 0.0,
-                            .source = "pin functions of the 555 timer"});
+        findings.push_back(
+            {.kind = "supply-reversed",
+             .severity = Severity::fault,
+             .places = {pin(timer.ref, 8), pin(timer.ref, 1)},
+             .text = wording::inWords("The supply of %1 is the wrong way round: pin 8 would lie %2 "
+                                      "below pin 1, which destroys the timer.",
+                                      timer.ref, text(-*voltage, Unit::volt)),
+             .remedy = joinSupply(),
+             .number = *voltage,
+             .limit = 0.0,
+             .source = wording::inWords("pin functions of the 555 timer")});
         return;
     }
     const SupplyRange& range = supplyRange(timer.cmos);
-    const std::string family = timer.cmos ? "CMOS" : "bipolar";
+    const std::string found = text(*voltage, Unit::volt), least = text(range.least_V, Unit::volt),
+                      most = text(range.most_V, Unit::volt);
     if (*voltage > range.most_V) {
-        findings.push_back({.kind = "supply-out-of-range",
-                            .severity = Severity::overstress,
-                            .places = {timer.ref},
-                            .text = "The supply of " + timer.ref + " is " + text(*voltage, Unit::volt) +
-                                    "; a " + family + " timer may have at most " +
-                                    text(range.most_V, Unit::volt) + ".",
-                            .remedy = "Use a supply of lower voltage.",
-                            .number = *voltage,
-                            .limit = range.most_V,
-                            .source = range.source});
+        findings.push_back(
+            {.kind = "supply-out-of-range",
+             .severity = Severity::overstress,
+             .places = {timer.ref},
+             .text = timer.cmos
+                         ? wording::inWords("The supply of %1 is %2; a CMOS timer may have at most %3.",
+                                            timer.ref, found, most)
+                         : wording::inWords("The supply of %1 is %2; a bipolar timer may "
+                                            "have at most %3.",
+                                            timer.ref, found, most),
+             .remedy = wording::inWords("Use a supply of lower voltage."),
+             .number = *voltage,
+             .limit = range.most_V,
+             .source = range.source});
     } else if (*voltage < range.least_V) {
         findings.push_back(
             {.kind = "supply-out-of-range",
              .severity = Severity::doubt,
              .places = {timer.ref},
-             .text = "The supply of " + timer.ref + " is " + text(*voltage, Unit::volt) + "; a " + family +
-                     " timer is only sure to work from " + text(range.least_V, Unit::volt) + ".",
-             .remedy = timer.cmos ? "Use a supply of higher voltage."
-                                  : "Use a supply of higher voltage, or a CMOS timer, which works from 2 V.",
+             .text = timer.cmos ? wording::inWords(
+                                      "The supply of %1 is %2; a CMOS timer is only sure to work from %3.",
+                                      timer.ref, found, least)
+                                : wording::inWords(
+                                      "The supply of %1 is %2; a bipolar timer is only sure to work from %3.",
+                                      timer.ref, found, least),
+             .remedy = timer.cmos ? wording::inWords("Use a supply of higher voltage.")
+                                  : wording::inWords("Use a supply of higher voltage, or a CMOS timer, which "
+                                                     "works from 2 V."),
              .number = *voltage,
              .limit = range.least_V,
              .source = range.source});
@@ -113,13 +128,13 @@ std::optional<double> resetVoltage(const Scene& scene, std::size_t k, const Wiri
 void resetFindings(const Scene& scene, std::size_t k, Findings& findings) {
     const auto& timer = scene.board.timers[k];
     if (!timer.connected(pins::reset)) {
-        findings.push_back(
-            {.kind = "reset-open",
-             .severity = Severity::doubt,
-             .places = {pin(timer.ref, 4)},
-             .text = "Reset (pin 4) of " + timer.ref + " is joined to nothing and may pick up noise.",
-             .remedy = "Join pin 4 to pin 8.",
-             .source = practice});
+        findings.push_back({.kind = "reset-open",
+                            .severity = Severity::doubt,
+                            .places = {pin(timer.ref, 4)},
+                            .text = wording::inWords(
+                                "Reset (pin 4) of %1 is joined to nothing and may pick up noise.", timer.ref),
+                            .remedy = wording::inWords("Join pin 4 to pin 8."),
+                            .source = practice()});
         return;
     }
     auto volts = resetVoltage(scene, k, scene.wiring);
@@ -133,10 +148,11 @@ void resetFindings(const Scene& scene, std::size_t k, Findings& findings) {
     findings.push_back({.kind = "reset-low",
                         .severity = Severity::fault,
                         .places = {pin(timer.ref, 4)},
-                        .text = "Reset (pin 4) of " + timer.ref + " stays at " + text(*volts, Unit::volt) +
-                                ", under its level of " + text(timer.sheet.reset_level, Unit::volt) +
-                                ", which holds the output low.",
-                        .remedy = "Join pin 4 to pin 8.",
+                        .text = wording::inWords(
+                            "Reset (pin 4) of %1 stays at %2, under its level of %3, which "
+                            "holds the output low.",
+                            timer.ref, text(*volts, Unit::volt), text(timer.sheet.reset_level, Unit::volt)),
+                        .remedy = wording::inWords("Join pin 4 to pin 8."),
                         .number = *volts,
                         .limit = timer.sheet.reset_level,
                         .source = std::string(
@@ -149,13 +165,16 @@ void outputFindings(const Scene& scene, std::size_t k, Findings& findings) {
     if (output == devices::open || (output != rail && output != ground && !scene.poles.contains(output)))
         return;
     const auto& timer = scene.board.timers[k];
-    const std::string where = output == ground ? "the ground net" : "a supply net";
-    findings.push_back({.kind = "output-shorted",
-                        .severity = Severity::fault,
-                        .places = {pin(timer.ref, 3)},
-                        .text = "Output (pin 3) of " + timer.ref + " is joined straight to " + where + ".",
-                        .remedy = "Take pin 3 off that net; lamps go from pin 3 through a resistor.",
-                        .source = practice});
+    findings.push_back(
+        {.kind = "output-shorted",
+         .severity = Severity::fault,
+         .places = {pin(timer.ref, 3)},
+         .text =
+             output == ground
+                 ? wording::inWords("Output (pin 3) of %1 is joined straight to the ground net.", timer.ref)
+                 : wording::inWords("Output (pin 3) of %1 is joined straight to a supply net.", timer.ref),
+         .remedy = wording::inWords("Take pin 3 off that net; lamps go from pin 3 through a resistor."),
+         .source = practice()});
 }
 
 void bypassFindings(const Scene& scene, std::size_t k, Findings& findings) {
@@ -165,11 +184,15 @@ void bypassFindings(const Scene& scene, std::size_t k, Findings& findings) {
             {.kind = "control-unbypassed",
              .severity = Severity::note,
              .places = {pin(timer.ref, 5)},
-             .text = "The control voltage (pin 5) of " + timer.ref + " has no capacitor." +
-                     (timer.cmos ? " Most CMOS timers need none." : ""),
-             .remedy = "A capacitor of 10 nF from pin 5 to ground keeps noise off the switching levels.",
-             .source = "10 nF in the circuits of TI SLFS022 and ST Doc ID 2182; "
-                       "the Philips ICM7555 sheet (Aug 1994) needs none"});
+             .text = timer.cmos
+                         ? wording::inWords("The control voltage (pin 5) of %1 has no capacitor. Most CMOS "
+                                            "timers need none.",
+                                            timer.ref)
+                         : wording::inWords("The control voltage (pin 5) of %1 has no capacitor.", timer.ref),
+             .remedy = wording::inWords(
+                 "A capacitor of 10 nF from pin 5 to ground keeps noise off the switching levels."),
+             .source = wording::inWords("10 nF in the circuits of TI SLFS022 and ST Doc ID 2182; the Philips "
+                                        "ICM7555 sheet (Aug 1994) needs none")});
     }
     const Node rail = scene.timers[k][pins::supply], ground = scene.timers[k][pins::ground];
     if (rail == devices::open || ground == devices::open || rail == ground) return;
@@ -181,11 +204,12 @@ void bypassFindings(const Scene& scene, std::size_t k, Findings& findings) {
     Finding finding{.kind = "supply-unbypassed",
                     .severity = Severity::note,
                     .places = {pin(timer.ref, 8), pin(timer.ref, 1)},
-                    .text = "No capacitor of 10 nF or more lies across pins 8 and 1 of " + timer.ref +
-                            "; each switching draws a short pulse from the supply.",
-                    .remedy = "Put 100 nF close to the pins, and 10 to 100 \u00B5F beside it.",
+                    .text = wording::inWords("No capacitor of 10 nF or more lies across pins 8 and 1 of %1; "
+                                             "each switching draws a short pulse from the supply.",
+                                             timer.ref),
+                    .remedy = wording::inWords("Put 100 nF close to the pins, and 10 to 100 µF beside it."),
                     .limit = leastBypass,
-                    .source = practice};
+                    .source = practice()};
     if (bypass > 0) finding.number = bypass;
     findings.push_back(std::move(finding));
 }
@@ -193,11 +217,12 @@ void bypassFindings(const Scene& scene, std::size_t k, Findings& findings) {
 void bridgedFindings(const Scene& scene, Findings& findings) {
     everyPart(scene.board, [&](const devices::Named& part, const std::vector<Node>& nodes) {
         if (nodes.size() != 2 || nodes[0] == devices::open || nodes[0] != nodes[1]) return;
-        findings.push_back({.kind = "part-bridged",
-                            .severity = Severity::doubt,
-                            .places = {part.ref},
-                            .text = "Both pins of " + part.ref + " are in one net, so it does nothing.",
-                            .remedy = "Join its pins to two nets, or take it out."});
+        findings.push_back(
+            {.kind = "part-bridged",
+             .severity = Severity::doubt,
+             .places = {part.ref},
+             .text = wording::inWords("Both pins of %1 are in one net, so it does nothing.", part.ref),
+             .remedy = wording::inWords("Join its pins to two nets, or take it out.")});
     });
 }
 
@@ -209,11 +234,13 @@ void floatingFindings(const Scene& scene, Findings& findings) {
     };
     everyPart(scene.board, [&](const devices::Named& part, const std::vector<Node>& nodes) {
         if (std::any_of(nodes.begin(), nodes.end(), isGrounded)) return;
-        findings.push_back({.kind = "floating",
-                            .severity = Severity::doubt,
-                            .places = {part.ref},
-                            .text = part.ref + " has no path to 0 V through any part, so it does nothing.",
-                            .remedy = "Join it to the rest of the circuit, or take it out."});
+        findings.push_back(
+            {.kind = "floating",
+             .severity = Severity::doubt,
+             .places = {part.ref},
+             .text =
+                 wording::inWords("%1 has no path to 0 V through any part, so it does nothing.", part.ref),
+             .remedy = wording::inWords("Join it to the rest of the circuit, or take it out.")});
     });
 }
 
@@ -226,16 +253,17 @@ void backwardsFindings(const Scene& scene, Findings& findings) {
         const auto potentials = scene.potentialsFrom(scene.wiring.at(part.minus));
         const auto plus = potentials.find(scene.wiring.at(part.plus));
         if (plus == potentials.end() || !(plus->second < lowest)) continue;
-        findings.push_back({.kind = "capacitor-reversed",
-                            .severity = Severity::overstress,
-                            .places = {part.ref},
-                            .text = part.ref + " is the wrong way round: its plus lies up to " +
-                                    text(-plus->second, Unit::volt) +
-                                    " below its minus; a polarised capacitor stands about 1 V.",
-                            .remedy = "Turn it, or take one that is not polarised.",
-                            .number = plus->second,
-                            .limit = lowest,
-                            .source = practice});
+        findings.push_back(
+            {.kind = "capacitor-reversed",
+             .severity = Severity::overstress,
+             .places = {part.ref},
+             .text = wording::inWords("%1 is the wrong way round: its plus lies up to %2 below its "
+                                      "minus; a polarised capacitor stands about 1 V.",
+                                      part.ref, text(-plus->second, Unit::volt)),
+             .remedy = wording::inWords("Turn it, or take one that is not polarised."),
+             .number = plus->second,
+             .limit = lowest,
+             .source = practice()});
     }
 }
 
@@ -243,17 +271,18 @@ void backwardsFindings(const Scene& scene, Findings& findings) {
 
 void wiringFindings(const Scene& scene, Findings& findings) {
     if (scene.board.supplies.empty())
-        findings.push_back({.kind = "no-supply",
-                            .severity = Severity::fault,
-                            .places = {},
-                            .text = "The circuit has no supply.",
-                            .remedy = "Add a supply and join its plus to pin 8 and its minus to pin 1."});
+        findings.push_back(
+            {.kind = "no-supply",
+             .severity = Severity::fault,
+             .places = {},
+             .text = wording::inWords("The circuit has no supply."),
+             .remedy = wording::inWords("Add a supply and join its plus to pin 8 and its minus to pin 1.")});
     if (scene.board.timers.empty())
         findings.push_back({.kind = "no-timer",
                             .severity = Severity::fault,
                             .places = {},
-                            .text = "The circuit has no timer.",
-                            .remedy = "Add a 555 timer."});
+                            .text = wording::inWords("The circuit has no timer."),
+                            .remedy = wording::inWords("Add a 555 timer.")});
     for (std::size_t k = 0; k < scene.board.timers.size(); ++k) {
         supplyFindings(scene, k, findings);
         resetFindings(scene, k, findings);

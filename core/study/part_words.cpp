@@ -1,5 +1,6 @@
 #include "core/study/part_words.h"
 
+#include "core/base/wording.h"
 #include "core/devices/board.h"
 #include "core/devices/defaults.h"
 #include "core/units/marking.h"
@@ -24,22 +25,23 @@ class Words {
     PartsRow row() const {
         PartsRow row;
         row.kind = std::string(circuit::info(m_part.kind).name);
-        row.description = std::string(circuit::info(m_part.kind).label);
-        const auto add = [&row](const std::string& more, const char* before = ", ") {
-            if (!more.empty()) row.description += before + more;
-        };
+        const auto add = [&row](const std::string& more) { row.description += ", " + more; };
         switch (m_part.kind) {
         case PartKind::resistor:
         case PartKind::variable:
             row.value = units::shortest(number("resistance"));
             row.rating = units::shortest(number("rated_power"));
-            add(text("resistance", Unit::ohm), " ");
+            row.description = m_part.kind == PartKind::resistor
+                                  ? wording::inWords("resistor %1", text("resistance", Unit::ohm))
+                                  : wording::inWords("variable resistor %1", text("resistance", Unit::ohm));
             describeTolerance(row);
             add(text("rated_power", Unit::watt));
             break;
         case PartKind::capacitor:
-            row.description = (flag("polarised") ? "electrolytic capacitor " : "capacitor ") +
-                              text("capacitance", Unit::farad);
+            row.description =
+                flag("polarised")
+                    ? wording::inWords("electrolytic capacitor %1", text("capacitance", Unit::farad))
+                    : wording::inWords("capacitor %1", text("capacitance", Unit::farad));
             row.value = units::shortest(number("capacitance"));
             describeTolerance(row);
             if (const auto volts = numberIfAny("rated_voltage")) {
@@ -49,20 +51,24 @@ class Words {
             break;
         case PartKind::lamp:
             row.value = word("colour");
-            row.description = row.value + " lamp (LED)";
+            row.description = wording::inWords("%1 lamp (LED)", colourWords(row.value));
             row.rating = units::shortest(number("rated_current"));
-            add("rated " + text("rated_current", Unit::ampere));
+            add(wording::inWords("rated %1", text("rated_current", Unit::ampere)));
             break;
         case PartKind::timer:
             row.value = word("family");
-            row.description = "555 timer, " + (row.value == "cmos" ? std::string("CMOS") : row.value);
+            row.description = row.value == "cmos" ? wording::inWords("555 timer, CMOS")
+                                                  : wording::inWords("555 timer, bipolar");
             break;
         case PartKind::supply:
             row.value = units::shortest(number("voltage"));
-            add(text("voltage", Unit::volt), " ");
+            row.description = wording::inWords("supply %1", text("voltage", Unit::volt));
             break;
         case PartKind::diode:
+            row.description = wording::inWords("diode");
+            break;
         case PartKind::toggle:
+            row.description = wording::inWords("switch");
             break;
         }
         row.marking = marking();
@@ -76,16 +82,19 @@ class Words {
             words = text("resistance", Unit::ohm);
             break;
         case PartKind::variable:
-            words = text("resistance", Unit::ohm) + " variable resistor";
+            words = wording::inWords("%1 variable resistor", text("resistance", Unit::ohm));
             break;
         case PartKind::capacitor:
             words = text("capacitance", Unit::farad);
-            if (const auto volts = numberIfAny("rated_voltage"); volts && flag("polarised"))
-                words += " " + units::formatQuantity(*volts, Unit::volt);
-            if (flag("polarised")) words += " electrolytic";
+            if (!flag("polarised")) break;
+            if (const auto volts = numberIfAny("rated_voltage"))
+                words =
+                    wording::inWords("%1 %2 electrolytic", words, units::formatQuantity(*volts, Unit::volt));
+            else
+                words = wording::inWords("%1 electrolytic", words);
             break;
         case PartKind::lamp:
-            words = word("colour") + " lamp";
+            words = wording::inWords("%1 lamp", colourWords(word("colour")));
             break;
         case PartKind::timer:
         case PartKind::diode:
@@ -131,7 +140,8 @@ class Words {
         const bool either = t->low == -t->high;
         row.tolerance =
             either ? units::shortest(t->high) : units::shortest(t->low) + " to " + units::shortest(t->high);
-        row.description += ", " + (either ? percent(t->high) : percent(t->low) + " to +" + percent(t->high));
+        row.description += ", " + (either ? percent(t->high)
+                                          : wording::inWords("%1 to +%2", percent(t->low), percent(t->high)));
     }
 
     /// Electrolytics and all but fixed resistors have their value printed in full.
@@ -153,6 +163,10 @@ class Words {
 };
 
 } // namespace
+
+std::string colourWords(const std::string& colour) {
+    return wording::inWords(colour); // marked where the words of files are listed
+}
 
 std::string stepWords(const Circuit& circuit, PartSet set, const Part& part) {
     return Words(circuit, set, part).step();

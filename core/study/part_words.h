@@ -12,6 +12,8 @@ namespace blinkwright::study {
 std::string stepWords(const circuit::Circuit& circuit, circuit::PartSet set, const circuit::Part& part);
 /// A row of the parts list without its designators.
 PartsRow rowWords(const circuit::Circuit& circuit, circuit::PartSet set, const circuit::Part& part);
+/// A lamp's colour, as files have it, in words.
+std::string colourWords(const std::string& colour);
 bool isPolarised(const circuit::Circuit& circuit, circuit::PartSet set, const circuit::Part& part);
 
 } // namespace blinkwright::study

@@ -1,5 +1,6 @@
 #include "core/study/ready_board.h"
 
+#include "core/base/wording.h"
 #include "core/study/ready_room.h"
 #include "core/units/engineering.h"
 
@@ -26,7 +27,7 @@ class Builder {
 
     circuit::Circuit build() {
         const ReadyInfo& kind = info(m_answers.kind);
-        m_circuit.title = std::string(kind.title);
+        m_circuit.title = wording::inWords(kind.title);
         m_circuit.notes = notes(kind);
         supply();
         switch (m_answers.kind) {
@@ -245,12 +246,21 @@ class Builder {
 
     std::string notes(const ReadyInfo& kind) const {
         const auto number = [](double v) { return units::formatQuantity(v, units::Unit::none, 4); };
-        std::string text = std::string(kind.sentence) + " Asked for: " + number(m_answers.perMinute) +
-                           (kind.groups.asked() ? " flashes a minute within a group" : " flashes a minute");
-        if (kind.lit.asked()) text += ", lit for " + number(100 * m_answers.lit) + " % of the time";
-        if (kind.groups.asked()) text += ", " + number(m_answers.groups) + " groups a minute";
-        return text + ", " + units::formatQuantity(m_answers.lampCurrent_A, units::Unit::ampere) +
-               " through a lamp, from " + units::formatQuantity(m_answers.supply_V, units::Unit::volt) + ".";
+        const std::string rate = number(m_answers.perMinute), lit = number(100 * m_answers.lit),
+                          current = units::formatQuantity(m_answers.lampCurrent_A, units::Unit::ampere),
+                          supply = units::formatQuantity(m_answers.supply_V, units::Unit::volt);
+        const std::string asked =
+            kind.groups.asked()
+                ? wording::inWords("Asked for: %1 flashes a minute within a group, lit for %2 % of the time, "
+                                   "%3 groups a minute, %4 through a lamp, from %5.",
+                                   rate, lit, number(m_answers.groups), current, supply)
+            : kind.lit.asked()
+                ? wording::inWords("Asked for: %1 flashes a minute, lit for %2 % of the time, %3 through a "
+                                   "lamp, from %4.",
+                                   rate, lit, current, supply)
+                : wording::inWords("Asked for: %1 flashes a minute, %2 through a lamp, from %3.", rate,
+                                   current, supply);
+        return wording::inWords(kind.sentence) + " " + asked;
     }
 
     static constexpr double pullUp_ohm = 1e3;

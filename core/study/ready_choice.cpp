@@ -1,5 +1,6 @@
 // The values of a ready blinker: chosen from the preferred series, corrected by studies of the circuit
 // itself.
+#include "core/base/wording.h"
 #include "core/study/ready_board.h"
 #include "core/study/ready_room.h"
 #include "core/study/study.h"
@@ -148,10 +149,11 @@ Result<circuit::Circuit> makeReady(const ReadyAnswers& answers) {
     if (!last) return last.fault();
     const Readings& readings = last.value().readings;
     if (readings.verdict != Verdict::blinks)
-        return Fault{"answers",
-                     readings.reasons.empty() ? "the circuit would not blink" : readings.reasons.front()};
+        return Fault{wording::inWords("answers"), readings.reasons.empty()
+                                                      ? wording::inWords("the circuit would not blink")
+                                                      : readings.reasons.front()};
     if (!last.value().findings.empty() && last.value().findings.front().severity <= Severity::doubt)
-        return Fault{"answers", last.value().findings.front().text};
+        return Fault{wording::inWords("answers"), last.value().findings.front().text};
     return readyBoard(answers, values.value());
 }
 

@@ -1,5 +1,6 @@
 #include "core/study/stall.h"
 
+#include "core/base/wording.h"
 #include "core/study/currents.h"
 #include "core/study/dc_path.h"
 #include "core/units/engineering.h"
@@ -57,28 +58,30 @@ class Rest {
                    : m_at.node_V[static_cast<std::size_t>(node(pin))] - inner().ground_V;
     }
     std::string place(int pin) const { return m_timer.ref + ":" + std::to_string(pin + 1); }
-    std::string net(int pin) const {
-        return "net '" + m_board.nodeNames[static_cast<std::size_t>(node(pin))] + "'";
-    }
-    /// Where the switching levels are not where the divider alone puts them, whose doing that is.
-    std::string levelNote() const {
+    const std::string& net(int pin) const { return m_board.nodeNames[static_cast<std::size_t>(node(pin))]; }
+    /// A switching level; where it is not where the divider alone puts it, with whose doing that is.
+    std::string levelText(const std::string& level) const {
         const double supply = inner().supply_V - inner().ground_V;
-        if (std::abs(m_level / supply - 2.0 / 3) < 0.05) return "";
-        return " (pin 5 holds it there)";
+        if (std::abs(m_level / supply - 2.0 / 3) < 0.05) return level;
+        return wording::inWords("%1 (pin 5 holds it there)", level);
     }
 
     Cause byReset() const {
-        return {"Reset (pin 4) of " + m_timer.ref + ", in " + net(pins::reset) + ", stays at " +
-                    volts(at(pins::reset)) + ", under its level of " + volts(m_timer.sheet.reset_level) +
-                    ", which holds the output low: join it to the supply.",
+        return {wording::inWords(
+                    "Reset (pin 4) of %1, in net '%2', stays at %3, under its level of %4, which "
+                    "holds the output low: join it to the supply.",
+                    m_timer.ref, net(pins::reset), volts(at(pins::reset)), volts(m_timer.sheet.reset_level)),
                 {place(pins::reset)}};
     }
 
     /// Who feeds and who drains a pin's net.
     struct Balance {
-        std::string text; ///< `it gets 40 uA through R2, and leakage of C1 takes 40 uA`; may be empty
+        std::string gets;                 ///< `40 uA through R2`; may be empty
+        std::string gives;                ///< `leakage of C1 takes 40 uA`; may be empty
         std::vector<std::string> fed;     ///< by what
         std::vector<std::string> drained; ///< by parts; what leaks and the inputs of timers are not counted
+
+        bool known() const { return !gets.empty() && !gives.empty(); }
     };
     Balance balance(int pin, std::vector<std::string>& places) const {
         std::vector<std::string> in, out;
@@ -86,16 +89,17 @@ class Rest {
         for (const Flow& flow : flowsInto(m_board, m_at, node(pin))) {
             const std::string amount = units::formatQuantity(std::abs(flow.current_A), Unit::ampere);
             if (flow.current_A > 0) {
-                in.push_back(amount + " through " + flow.name);
+                in.push_back(wording::inWords("%1 through %2", amount, flow.name));
                 b.fed.push_back(flow.name);
             } else {
-                out.push_back(flow.name + " takes " + amount);
+                out.push_back(wording::inWords("%1 takes %2", flow.name, amount));
                 if (flow.name == flow.place) b.drained.push_back(flow.name);
             }
             if (std::find(places.begin(), places.end(), flow.place) == places.end())
                 places.push_back(flow.place);
         }
-        if (!in.empty() && !out.empty()) b.text = "it gets " + listed(in) + ", and " + listed(out);
+        b.gets = listed(in);
+        b.gives = listed(out);
         return b;
     }
 
@@ -120,63 +124,78 @@ class Rest {
         const bool joined = node(pins::trigger) == node(pins::threshold);
         if (m_timer.connected(pins::trigger) && at(pins::trigger) < 0.5 * m_level && !joined) {
             const auto [found, level] = apart(at(pins::trigger), 0.5 * m_level);
-            return {"Trigger (pin 2) of " + m_timer.ref + ", in " + net(pins::trigger) + ", stays at " +
-                        found + ", under its level of " + level + levelNote() +
-                        ", which keeps the output high: join pins 2 and 6 to the timing capacitor.",
-                    {place(pins::trigger)}};
+            return {
+                wording::inWords("Trigger (pin 2) of %1, in net '%2', stays at %3, under its level of %4, "
+                                 "which keeps the output high: join pins 2 and 6 to the timing capacitor.",
+                                 m_timer.ref, net(pins::trigger), found, levelText(level)),
+                {place(pins::trigger)}};
         }
         if (!m_timer.connected(pins::threshold))
-            return {"Threshold (pin 6) of " + m_timer.ref +
-                        " is joined to nothing, so nothing ends the high phase: join it to pin 2.",
+            return {wording::inWords("Threshold (pin 6) of %1 is joined to nothing, so nothing ends the high "
+                                     "phase: join it to pin 2.",
+                                     m_timer.ref),
                     {place(pins::threshold)}};
         const auto [found, level] = apart(at(pins::threshold), m_level);
-        Cause cause{"Threshold (pin 6) of " + m_timer.ref + " comes to rest at " + found +
-                        ", under its level of " + level + levelNote() + ": ",
-                    {place(pins::threshold)}};
+        std::vector<std::string> places{place(pins::threshold)};
+        const std::string why = whyNotCharged(places);
+        return {wording::inWords("Threshold (pin 6) of %1 comes to rest at %2, under its level of %3: %4",
+                                 m_timer.ref, found, levelText(level), why),
+                places};
+    }
+
+    /// Why the threshold does not reach its level, and what to do.
+    std::string whyNotCharged(std::vector<std::string>& places) const {
         const auto path = charging(pins::threshold);
-        if (!path) {
-            cause.sentence += net(pins::threshold) +
-                              " is on no charging path. Join R1 from the supply to pin 7 "
-                              "and R2 from pin 7 to pins 2 and 6.";
-        } else if (!path->conducts()) {
+        if (!path)
+            return wording::inWords(
+                "net '%1' is on no charging path. Join R1 from the supply to pin 7 and R2 "
+                "from pin 7 to pins 2 and 6.",
+                net(pins::threshold));
+        if (!path->conducts()) {
             const bool isOpen = !path->openSwitches.empty();
             const auto& blocking = isOpen ? path->openSwitches : path->backward;
-            cause.places.insert(cause.places.end(), blocking.begin(), blocking.end());
-            cause.sentence += listed(blocking) + (isOpen ? " is open" : " lies the wrong way round") +
-                              " in its only charging path.";
-        } else {
-            const Balance flows = balance(pins::threshold, cause.places);
-            for (const std::string& part : path->parts)
-                if (std::find(cause.places.begin(), cause.places.end(), part) == cause.places.end())
-                    cause.places.push_back(part);
-            cause.sentence += flows.text.empty() ? "nothing charges it further" : flows.text;
-            cause.sentence +=
-                flows.drained.empty()
-                    ? ". Take smaller timing resistors or a capacitor that leaks less."
-                    : ". Take " + flows.drained.front() + " off that net, or smaller timing resistors.";
+            places.insert(places.end(), blocking.begin(), blocking.end());
+            return isOpen ? wording::inWords("%1 is open in its only charging path.", listed(blocking))
+                          : wording::inWords("%1 lies the wrong way round in its only charging path.",
+                                             listed(blocking));
         }
-        return cause;
+        const Balance flows = balance(pins::threshold, places);
+        for (const std::string& part : path->parts)
+            if (std::find(places.begin(), places.end(), part) == places.end()) places.push_back(part);
+        const std::string why = flows.known()
+                                    ? wording::inWords("it gets %1, and %2.", flows.gets, flows.gives)
+                                    : wording::inWords("nothing charges it further.");
+        return why + " " +
+               (flows.drained.empty()
+                    ? wording::inWords("Take smaller timing resistors or a capacitor that leaks less.")
+                    : wording::inWords("Take %1 off that net, or smaller timing resistors.",
+                                       flows.drained.front()));
     }
 
     Cause stuckLow() const {
         if (!m_timer.connected(pins::trigger))
-            return {"Trigger (pin 2) of " + m_timer.ref +
-                        " is joined to nothing, so nothing starts the next flash: join it to pin 6.",
+            return {wording::inWords("Trigger (pin 2) of %1 is joined to nothing, so nothing starts the next "
+                                     "flash: join it to pin 6.",
+                                     m_timer.ref),
                     {place(pins::trigger)}};
         const auto [found, level] = apart(at(pins::trigger), 0.5 * m_level);
-        Cause cause{"Trigger (pin 2) of " + m_timer.ref + " comes to rest at " + found +
-                        ", above its level of " + level + levelNote() + ": ",
-                    {place(pins::trigger)}};
+        std::vector<std::string> places{place(pins::trigger)};
+        const std::string why = whyNotDischarged(places);
+        return {wording::inWords("Trigger (pin 2) of %1 comes to rest at %2, above its level of %3: %4",
+                                 m_timer.ref, found, levelText(level), why),
+                places};
+    }
+
+    /// Why the trigger does not fall to its level, and what to do.
+    std::string whyNotDischarged(std::vector<std::string>& places) const {
         // A discharge pin that cannot pull its own net down is to blame before anything behind it.
         if (m_timer.connected(pins::discharge) && at(pins::discharge) > 0.5 * m_level &&
             node(pins::discharge) != node(pins::trigger)) {
-            const Balance flows = balance(pins::discharge, cause.places);
-            if (!flows.text.empty()) {
-                cause.sentence += "discharge (pin 7) does not pull its net under " +
-                                  volts(at(pins::discharge)) + ", since " + flows.text +
-                                  ". Take larger resistors there.";
-                return cause;
-            }
+            const Balance flows = balance(pins::discharge, places);
+            if (flows.known())
+                return wording::inWords("discharge (pin 7) does not pull its net under %1, since it gets %2, "
+                                        "and %3. Take larger resistors there.",
+                                        volts(at(pins::discharge)), flows.gets, flows.gives);
         }
         std::set<Node> high{node(pins::supply)};
         for (const auto& supply : m_board.supplies) high.insert(supply.plus);
@@ -185,13 +204,13 @@ class Rest {
             if (const auto way = dcPath(m_board, node(pins::trigger), node(pin), high);
                 way && (!path || !path->conducts()))
                 path = way;
-        const Balance flows = path && path->conducts() ? balance(pins::trigger, cause.places) : Balance{};
-        if (flows.text.empty())
-            cause.sentence += "the timing capacitor does not discharge. Join pin 7 to it through R2.";
-        else
-            cause.sentence += flows.text + ". Lead " + flows.fed.front() +
-                              " to pin 7 instead of the timing capacitor, or take it out.";
-        return cause;
+        const Balance flows = path && path->conducts() ? balance(pins::trigger, places) : Balance{};
+        if (!flows.known())
+            return wording::inWords("the timing capacitor does not discharge. Join pin 7 to it through R2.");
+        return wording::inWords(
+            "it gets %1, and %2. Lead %3 to pin 7 instead of the timing capacitor, or take "
+            "it out.",
+            flows.gets, flows.gives, flows.fed.front());
     }
 
     const devices::Board& m_board;

@@ -1,5 +1,8 @@
 #include "core/study/take_values.h"
 
+#include "core/base/wording.h"
+#include "core/study/cause.h"
+
 #include <algorithm>
 #include <string_view>
 
@@ -24,19 +27,13 @@ const Part* twin(const Circuit& circuit, const Part& part) {
     return found && found->kind == part.kind ? found : nullptr;
 }
 
-std::string listed(const std::vector<std::string>& refs) {
-    std::string text;
-    for (std::size_t k = 0; k < refs.size(); ++k)
-        text += (k == 0 ? "" : k + 1 == refs.size() ? " and " : ", ") + refs[k];
-    return text;
-}
-
 } // namespace
 
 Result<circuit::Edit> takeValues(const Circuit& open, const Circuit& proposal, circuit::PartSet set) {
     std::vector<std::string> missing;
     circuit::edits::Group group;
-    group.text = std::string("Take chosen values as Set ") + (set == circuit::PartSet::A ? "A" : "B");
+    group.text = set == circuit::PartSet::A ? wording::inWords("Take chosen values as Set A")
+                                            : wording::inWords("Take chosen values as Set B");
     for (const Part& part : proposal.parts()) {
         const Part* mine = twin(open, part);
         if (!mine) {
@@ -46,7 +43,8 @@ Result<circuit::Edit> takeValues(const Circuit& open, const Circuit& proposal, c
             group.edits.push_back(circuit::setValue(open, set, mine->id, key, part.values.at(key)));
         }
     }
-    if (!missing.empty()) return Fault{{}, "The open circuit has no such part as " + listed(missing) + "."};
+    if (!missing.empty())
+        return Fault{{}, wording::inWords("The open circuit has no such part as %1.", listed(missing))};
     return circuit::Edit{std::move(group)};
 }
 

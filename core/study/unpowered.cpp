@@ -1,5 +1,6 @@
 #include "core/study/unpowered.h"
 
+#include "core/base/wording.h"
 #include "core/study/currents.h"
 #include "core/study/dc_path.h"
 #include "core/units/engineering.h"
@@ -19,8 +20,8 @@ std::string text(double value, Unit unit) {
     return units::formatQuantity(value, unit);
 }
 
-std::string netName(const devices::Board& board, Node node) {
-    return "'" + board.nodeNames[static_cast<std::size_t>(node)] + "'";
+const std::string& netName(const devices::Board& board, Node node) {
+    return board.nodeNames[static_cast<std::size_t>(node)];
 }
 
 void append(std::vector<std::string>& to, const std::vector<std::string>& more) {
@@ -70,31 +71,58 @@ std::optional<Cause> shortOf(const devices::Board& board, const engine::Instant&
         return std::nullopt;
     const double left = supply.voltage - supply.resistance * at.supply_A[k];
     if (left > 0.5 * supply.voltage) return std::nullopt;
-    const std::string lost = text(left, Unit::volt) + " of its " + text(supply.voltage, Unit::volt);
     if (supply.plus == supply.minus)
-        return Cause{supply.ref + " is shorted: its plus and minus are both in net " +
-                         netName(board, supply.plus) + ". Give each a net of its own.",
-                     {supply.ref + ":plus", supply.ref + ":minus"}};
+        return Cause{
+            wording::inWords("%1 is shorted: its plus and minus are both in net '%2'. Give each a net "
+                             "of its own.",
+                             supply.ref, netName(board, supply.plus)),
+            {supply.ref + ":plus", supply.ref + ":minus"}};
     std::vector<std::string> takers, places{supply.ref};
     for (const Flow& flow : flowsInto(board, at, supply.plus)) {
         if (flow.current_A > -0.1 * at.supply_A[k]) continue;
         takers.push_back(flow.name);
         append(places, {flow.place});
     }
-    std::string by = listed(takers);
+    const std::string rest = text(left, Unit::volt), whole = text(supply.voltage, Unit::volt);
     if (const auto path = dcPath(board, supply.plus, supply.minus);
         path && path->conducts() && path->resistance_ohm * at.supply_A[k] < 2 * left) {
-        by = listed(path->parts) + ", " + text(path->resistance_ohm, Unit::ohm) +
-             (path->parts.size() > 1 ? " together" : "");
         append(places, path->parts);
+        const std::string parts = listed(path->parts), ohms = text(path->resistance_ohm, Unit::ohm);
+        return Cause{
+            path->parts.size() > 1
+                ? wording::inWords("%1 is shorted by %2, %3 together, and only %4 of its %5 are left "
+                                   "at its pins.",
+                                   supply.ref, parts, ohms, rest, whole)
+                : wording::inWords("%1 is shorted by %2, %3, and only %4 of its %5 are left at its pins.",
+                                   supply.ref, parts, ohms, rest, whole),
+            places};
     }
-    return Cause{supply.ref + " is shorted by " + by + ", and only " + lost + " are left at its pins.",
+    return Cause{wording::inWords("%1 is shorted by %2, and only %3 of its %4 are left at its pins.",
+                                  supply.ref, listed(takers), rest, whole),
                  places};
 }
 
+/// What is said of a lead: %1 is the supply, %2 the timer, %3 what blocks the way.
+struct LeadWords {
+    std::string_view noPath, openSwitch, openSwitches, backward;
+};
+constexpr LeadWords plusWords{
+    wording::marked("No path leads from pin 8 of %2 to the plus of %1: join them."),
+    wording::marked("%3 is open between the plus of %1 and pin 8 of %2, and there is no other path."),
+    wording::marked("%3 are open between the plus of %1 and pin 8 of %2, and there is no other path."),
+    wording::marked(
+        "%3 lies the wrong way round between the plus of %1 and pin 8 of %2, and there is no other path.")};
+constexpr LeadWords minusWords{
+    wording::marked("No path leads from pin 1 of %2 to the minus of %1: join them."),
+    wording::marked("%3 is open between the minus of %1 and pin 1 of %2, and there is no other path."),
+    wording::marked("%3 are open between the minus of %1 and pin 1 of %2, and there is no other path."),
+    wording::marked(
+        "%3 lies the wrong way round between the minus of %1 and pin 1 of %2, and there is no other path.")};
+
 /// One of the timer's two supply leads: from a pole of the supply to a pin of the timer, or back.
 struct Lead {
-    std::string pole, pin; ///< `the plus of BT1`, `pin 8 of U1`
+    const LeadWords& words;
+    std::string supply, timer;
     std::string polePlace, pinPlace;
     std::optional<DcPath> path;
 };
@@ -103,19 +131,17 @@ struct Lead {
 std::optional<Cause> gapIn(const Lead& lead) {
     if (lead.path && lead.path->conducts()) return std::nullopt;
     Cause cause{"", {lead.pinPlace, lead.polePlace}};
-    const std::string between = "between " + lead.pole + " and " + lead.pin;
     if (!lead.path) {
-        cause.sentence = "No path leads from " + lead.pin + " to " + lead.pole + ": join them.";
-    } else if (!lead.path->openSwitches.empty()) {
-        append(cause.places, lead.path->openSwitches);
-        cause.sentence = listed(lead.path->openSwitches) +
-                         (lead.path->openSwitches.size() > 1 ? " are open " : " is open ") + between +
-                         ", and there is no other path.";
-    } else {
-        append(cause.places, lead.path->backward);
-        cause.sentence = listed(lead.path->backward) + " lies the wrong way round " + between +
-                         ", and there is no other path.";
+        cause.sentence = wording::inWords(lead.words.noPath, lead.supply, lead.timer);
+        return cause;
     }
+    const bool isOpen = !lead.path->openSwitches.empty();
+    const auto& blocking = isOpen ? lead.path->openSwitches : lead.path->backward;
+    append(cause.places, blocking);
+    const std::string_view words = !isOpen               ? lead.words.backward
+                                   : blocking.size() > 1 ? lead.words.openSwitches
+                                                         : lead.words.openSwitch;
+    cause.sentence = wording::inWords(words, lead.supply, lead.timer, listed(blocking));
     return cause;
 }
 
@@ -146,20 +172,27 @@ std::vector<Cause> unpoweredCauses(const devices::Board& board, const engine::In
     const auto& timer = board.timers.front();
     const Node pin8 = timer.pins[pins::supply], pin1 = timer.pins[pins::ground];
     const std::string place8 = timer.ref + ":8", place1 = timer.ref + ":1";
-    if (board.supplies.empty()) return {{"The circuit has no supply: add one.", {timer.ref}}};
+    if (board.supplies.empty())
+        return {{wording::inWords("The circuit has no supply: add one."), {timer.ref}}};
     if (pin8 == devices::open || pin1 == devices::open) {
-        Cause open{timer.ref + " has no supply: ", {}};
+        Cause open;
         if (pin8 == devices::open) open.places.push_back(place8);
         if (pin1 == devices::open) open.places.push_back(place1);
-        open.sentence += open.places.size() > 1 ? "pins 8 and 1 are joined to nothing."
-                                                : "pin " + open.places.front().substr(timer.ref.size() + 1) +
-                                                      " is joined to nothing.";
-        open.sentence += " Join pin 8 to the supply's plus and pin 1 to its minus.";
+        open.sentence =
+            open.places.size() > 1
+                ? wording::inWords("%1 has no supply: pins 8 and 1 are joined to nothing. Join pin 8 to the "
+                                   "supply's plus and pin 1 to its minus.",
+                                   timer.ref)
+                : wording::inWords(
+                      "%1 has no supply: pin %2 is joined to nothing. Join pin 8 to the supply's "
+                      "plus and pin 1 to its minus.",
+                      timer.ref, pin8 == devices::open ? 8 : 1);
         return {open};
     }
     if (pin8 == pin1)
-        return {{"Pins 8 and 1 of " + timer.ref + " are both in net " + netName(board, pin8) +
-                     ": join pin 8 to the supply's plus and pin 1 to its minus.",
+        return {{wording::inWords("Pins 8 and 1 of %1 are both in net '%2': join pin 8 to the supply's plus "
+                                  "and pin 1 to its minus.",
+                                  timer.ref, netName(board, pin8)),
                  {place8, place1}}};
 
     // The supply that is meant for this timer: one that reaches a pin of it, else the first.
@@ -177,55 +210,72 @@ std::vector<Cause> unpoweredCauses(const devices::Board& board, const engine::In
         const auto& t = at->timers.front();
         volts = t.supply_V - t.ground_V;
         if (volts < -1e-2)
-            return {{"Pin 8 of " + timer.ref + " lies " + text(-volts, Unit::volt) +
-                         " below pin 1: " + supply.ref +
-                         " is the wrong way round. Join pin 8 to its plus and "
-                         "pin 1 to its minus.",
-                     {place8, place1, supply.ref}}};
+            return {
+                {wording::inWords("Pin 8 of %1 lies %2 below pin 1: %3 is the wrong way round. Join pin 8 "
+                                  "to its plus and pin 1 to its minus.",
+                                  timer.ref, text(-volts, Unit::volt), supply.ref),
+                 {place8, place1, supply.ref}}};
         if (auto cause = shortOf(board, *at, index)) return {*cause};
     }
-    for (const auto& [node, name] : {std::pair{supply.plus, "plus"}, std::pair{supply.minus, "minus"}})
-        if (node == devices::open)
-            return {{"The " + std::string(name) + " of " + supply.ref + " is joined to nothing.",
-                     {supply.ref + ":" + name}}};
+    if (supply.plus == devices::open)
+        return {
+            {wording::inWords("The plus of %1 is joined to nothing.", supply.ref), {supply.ref + ":plus"}}};
+    if (supply.minus == devices::open)
+        return {
+            {wording::inWords("The minus of %1 is joined to nothing.", supply.ref), {supply.ref + ":minus"}}};
 
     const auto group = groupOf(board, pin1);
     if (std::find(group.begin(), group.end(), supply.ref) == group.end()) {
         std::vector<std::string> shown = group;
         if (shown.size() > 6) {
             shown.resize(5);
-            shown.push_back(std::to_string(group.size() - 5) + " more parts");
+            shown.push_back(wording::inWords("%1 more parts", group.size() - 5));
         }
-        return {{listed(shown) + (group.size() > 1 ? " float" : " floats") + ": no part joins " +
-                     (group.size() > 1 ? "them" : "it") + " to " + supply.ref + ". Join pin 8 of " +
-                     timer.ref + " to its plus and pin 1 to its minus.",
-                 group}};
+        return {
+            {group.size() > 1
+                 ? wording::inWords("%1 float: no part joins them to %2. Join pin 8 of %3 to its plus and "
+                                    "pin 1 to its minus.",
+                                    listed(shown), supply.ref, timer.ref)
+                 : wording::inWords("%1 floats: no part joins it to %2. Join pin 8 of %3 to its plus and "
+                                    "pin 1 to its minus.",
+                                    listed(shown), supply.ref, timer.ref),
+             group}};
     }
-    const Lead up{"the plus of " + supply.ref, "pin 8 of " + timer.ref, supply.ref + ":plus", place8,
-                  dcPath(board, supply.plus, pin8, {supply.minus, pin1}, &supply)};
-    const Lead down{"the minus of " + supply.ref, "pin 1 of " + timer.ref, supply.ref + ":minus", place1,
-                    dcPath(board, pin1, supply.minus, {supply.plus, pin8}, &supply)};
+    const Lead up{plusWords, supply.ref,
+                  timer.ref, supply.ref + ":plus",
+                  place8,    dcPath(board, supply.plus, pin8, {supply.minus, pin1}, &supply)};
+    const Lead down{minusWords, supply.ref,
+                    timer.ref,  supply.ref + ":minus",
+                    place1,     dcPath(board, pin1, supply.minus, {supply.plus, pin8}, &supply)};
     std::vector<Cause> causes;
     for (const Lead& lead : {up, down})
         if (auto cause = gapIn(lead)) causes.push_back(*cause);
     if (!causes.empty()) return causes;
 
-    Cause weak{"Only " + text(std::max(0.0, volts), Unit::volt) + " are left between pins 8 and 1 of " +
-                   timer.ref,
-               {place8, place1}};
+    Cause weak{"", {place8, place1}};
+    const std::string rest = text(std::max(0.0, volts), Unit::volt);
     std::vector<std::string> between = up.path->parts;
     append(between, down.path->parts);
     if (supply.voltage < leastSupply_V) {
-        weak.sentence += ": " + supply.ref + " gives no more than " + text(supply.voltage, Unit::volt) + ".";
+        weak.sentence =
+            wording::inWords("Only %1 are left between pins 8 and 1 of %2: %3 gives no more than %4.", rest,
+                             timer.ref, supply.ref, text(supply.voltage, Unit::volt));
         append(weak.places, {supply.ref});
     } else if (!between.empty()) {
-        weak.sentence += ": " + listed(between) + ", " +
-                         text(up.path->resistance_ohm + down.path->resistance_ohm, Unit::ohm) +
-                         (between.size() > 1 ? " together, lie" : ", lies") + " between them and " +
-                         supply.ref + ".";
+        const std::string ohms = text(up.path->resistance_ohm + down.path->resistance_ohm, Unit::ohm);
+        weak.sentence =
+            between.size() > 1
+                ? wording::inWords(
+                      "Only %1 are left between pins 8 and 1 of %2: %3, %4 together, lie between "
+                      "them and %5.",
+                      rest, timer.ref, listed(between), ohms, supply.ref)
+                : wording::inWords(
+                      "Only %1 are left between pins 8 and 1 of %2: %3, %4, lies between them and "
+                      "%5.",
+                      rest, timer.ref, listed(between), ohms, supply.ref);
         append(weak.places, between);
     } else {
-        weak.sentence += ".";
+        weak.sentence = wording::inWords("Only %1 are left between pins 8 and 1 of %2.", rest, timer.ref);
     }
     return {weak};
 }

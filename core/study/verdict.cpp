@@ -1,5 +1,6 @@
 #include "core/study/verdict.h"
 
+#include "core/base/wording.h"
 #include "core/study/gating.h"
 #include "core/study/stall.h"
 #include "core/study/unpowered.h"
@@ -14,12 +15,11 @@ using engine::StopReason;
 using units::Unit;
 
 std::string listed(const std::vector<std::string>& items) {
-    std::string text;
-    for (std::size_t k = 0; k < items.size(); ++k) {
-        if (k > 0) text += k + 1 == items.size() ? " and " : ", ";
-        text += items[k];
-    }
-    return text;
+    if (items.empty()) return {};
+    if (items.size() == 1) return items.front();
+    std::string first = items.front();
+    for (std::size_t k = 1; k + 1 < items.size(); ++k) first += ", " + items[k];
+    return wording::inWords("%1 and %2", first, items.back());
 }
 
 namespace {
@@ -54,19 +54,20 @@ const std::string& busiest(const devices::Board& board, const Run& run) {
 
 Cause budgetCause(const devices::Board& board, const Run& run) {
     const auto& report = run.report;
-    const std::string within = " within " + units::formatQuantity(report.reached_s, Unit::second);
+    const std::string within = units::formatQuantity(report.reached_s, Unit::second);
     // A phase takes some steps to some hundreds of them: a run of so few switchings was not kept busy by
     // them.
     const bool idle = static_cast<double>(report.events) < 1e-3 * static_cast<double>(report.steps);
     if (report.reason == StopReason::stepBudget && idle)
-        return {"The run was ended after " + std::to_string(report.steps + report.rejected) + " steps" +
-                    within +
-                    ": something in the circuit moves far faster than the timer. Look for a value that is "
-                    "far too small or too large.",
+        return {wording::inWords("The run was ended after %1 steps within %2: something in the circuit moves "
+                                 "far faster than the timer. Look for a value that is far too small or too "
+                                 "large.",
+                                 report.steps + report.rejected, within),
                 {board.timers.front().ref}};
     const std::string& ref = busiest(board, run);
-    return {"The run was ended after " + std::to_string(report.events) + " switchings" + within + ": " + ref +
-                " switches without end. Look for feedback from its output to its pins 2, 4, 5 or 6.",
+    return {wording::inWords("The run was ended after %1 switchings within %2: %3 switches without end. Look "
+                             "for feedback from its output to its pins 2, 4, 5 or 6.",
+                             report.events, within, ref),
             {ref}};
 }
 
@@ -76,22 +77,27 @@ Judgement judgeUnfinished(const devices::Board& board, const Run& run) {
                                    [](const engine::Switching& s) { return s.timer == 0; });
     if (own >= 2) return {Verdict::blinks, {}};
     const std::string& ref = board.timers.front().ref;
-    return {Verdict::doesNotSettle,
-            {{"The run ended at " + units::formatQuantity(run.report.reached_s, Unit::second) + " (" +
-                  std::string(describe(run.report.reason)) + "), and " + ref +
-                  (own == 0 ? " had not switched till then." : " had switched only once till then."),
-              {ref}}}};
+    const std::string until = units::formatQuantity(run.report.reached_s, Unit::second);
+    const std::string why = wording::inWords(describe(run.report.reason));
+    return {
+        Verdict::doesNotSettle,
+        {{own == 0 ? wording::inWords("The run ended at %1 (%2), and %3 had not switched till then.", until,
+                                      why, ref)
+                   : wording::inWords("The run ended at %1 (%2), and %3 had switched only once till then.",
+                                      until, why, ref),
+          {ref}}}};
 }
 
 Judgement judgeRun(const devices::Board& board, const Run& run) {
-    if (board.timers.empty()) return {Verdict::cannotRun, {{"The circuit has no timer: add one.", {}}}};
+    if (board.timers.empty())
+        return {Verdict::cannotRun, {{wording::inWords("The circuit has no timer: add one."), {}}}};
     if (run.report.reason == StopReason::cannotStart)
         return {Verdict::cannotRun, unpoweredCauses(board, nullptr)};
     if (run.report.reason == StopReason::noSolution)
         return {Verdict::cannotRun,
-                {{"The circuit equations have no solution at " +
-                      units::formatQuantity(run.report.reached_s, Unit::second) +
-                      ": look for a short, or for a source across another.",
+                {{wording::inWords("The circuit equations have no solution at %1: look for a short, or for a "
+                                   "source across another.",
+                                   units::formatQuantity(run.report.reached_s, Unit::second)),
                   {}}}};
     if (!powered(board, run)) {
         engine::Instant at;

@@ -1,6 +1,7 @@
 #include "core/study/why.h"
 
 #include "core/base/together.h"
+#include "core/base/wording.h"
 #include "core/engine/transient.h"
 
 #include <cmath>
@@ -45,7 +46,7 @@ Why why(const devices::Board& board, const WhyRequest& request) {
     answer.simulated = phases.front();
     if (!answer.simulated) answer.reason = fails;
     if (!textbook)
-        answer.reason += (fails.empty() ? "" : " ") + std::string("The wiring has no textbook formula.");
+        answer.reason += (fails.empty() ? "" : " ") + wording::inWords("The wiring has no textbook formula.");
     if (!textbook || !phases[1]) return answer;
 
     for (std::size_t k = 0; k < present.size(); ++k) {
