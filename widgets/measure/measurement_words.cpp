@@ -1,5 +1,7 @@
 #include "widgets/measure/measurement_words.h"
 
+#include "core/base/wording.h"
+
 #include "widgets/text/measured_text.h"
 
 #include <QCoreApplication>
@@ -104,8 +106,7 @@ QString quantityName(MeterQuantity quantity) {
 
 QString keyName(const circuit::Part& part, const std::string& key) {
     const circuit::KeyInfo* known = circuit::findKey(circuit::info(part.kind), key);
-    const std::string_view words = known ? known->label : std::string_view(key);
-    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
+    return QString::fromStdString(wording::inWords(known ? known->label : std::string_view(key)));
 }
 
 QString whatText(const Measurement& m, const circuit::Circuit& circuit) {
@@ -218,7 +219,7 @@ QString clashText(const study::MeasuredReadings& readings, const circuit::Circui
         const auto name = [&](std::size_t at) { return nameOf(*circuit.measurements.at(at), circuit); };
         sentences
             << tr("“%1” and “%2” contradict each other in the %3: they are further apart than twice their "
-                   "common uncertainty. Look at both again, or take one out of use.")
+                  "common uncertainty. Look at both again, or take one out of use.")
                    .arg(name(clash.first), name(clash.second), QString::fromStdString(clash.figure));
     }
     return sentences.join(u'\n');
@@ -244,8 +245,8 @@ QString agreementText(const std::vector<MeasuredAgainst>& figures, const circuit
         return tr(
             "The board agrees with the simulation: nothing differs by more than twice its uncertainty.");
     return tr("Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far "
-               "the "
-               "known causes go.")
+              "the "
+              "known causes go.")
         .arg(off.join(QStringLiteral(", ")));
 }
 
