@@ -1,6 +1,7 @@
 #include "app/part_dialog.h"
 
 #include "app/value_text.h"
+#include "core/base/wording.h"
 #include "core/circuit/part_edits.h"
 #include "core/devices/board.h"
 #include "widgets/hookup/part_view.h"
@@ -19,6 +20,10 @@ namespace {
 
 QString text(std::string_view s) {
     return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size()));
+}
+/// Of the tables of kinds and keys.
+QString said(std::string_view marked) {
+    return QString::fromStdString(wording::inWords(marked));
 }
 QString capital(QString label) {
     if (!label.isEmpty()) label[0] = label[0].toUpper();
@@ -69,7 +74,7 @@ void PartDialog::addRow(QFormLayout& form, const KeyInfo& key) {
             row.choice->addItem(tr("yes"), true);
             row.choice->addItem(tr("no"), false);
         } else {
-            for (const std::string_view word : key.words) row.choice->addItem(text(word), text(word));
+            for (const std::string_view word : key.words) row.choice->addItem(said(word), text(word));
         }
         if (stated) {
             const auto* flag = std::get_if<bool>(&*stated);
@@ -78,7 +83,7 @@ void PartDialog::addRow(QFormLayout& form, const KeyInfo& key) {
                 row.choice->findData(flag ? QVariant(*flag) : QVariant(QString::fromStdString(*word))));
         }
         row.chosenBefore = row.choice->currentIndex();
-        form.addRow(capital(text(key.label)), row.choice);
+        form.addRow(capital(said(key.label)), row.choice);
     } else {
         row.field = new QLineEdit;
         if (stated) row.before = QString::fromStdString(valueText(key, *stated));
@@ -86,7 +91,7 @@ void PartDialog::addRow(QFormLayout& form, const KeyInfo& key) {
         row.field->setMinimumWidth(220);
         if (!key.required) row.field->setPlaceholderText(tr("%1 (default)").arg(byDefault));
         connect(row.field, &QLineEdit::textEdited, m_why, &QLabel::clear);
-        form.addRow(capital(text(key.label)), row.field);
+        form.addRow(capital(said(key.label)), row.field);
     }
     m_rows.push_back(row);
 }
@@ -128,18 +133,19 @@ Result<Edit> PartDialog::edit() const {
             if (typed == row.before) continue;
             if (!typed.isEmpty()) {
                 auto value = valueFromText(*row.key, typed.toStdString());
-                if (!value) return Fault{std::string(row.key->label), value.fault().text};
+                if (!value) return Fault{wording::inWords(row.key->label), value.fault().text};
                 wanted = std::move(value).value();
             }
         }
         const std::string key(row.key->key);
         if (wanted) {
             if (auto ok = Circuit::canSet(part.kind, key, *wanted); !ok)
-                return Fault{std::string(row.key->label), ok.fault().text};
+                return Fault{wording::inWords(row.key->label), ok.fault().text};
             group.edits.push_back(setValue(m_circuit, PartSet::A, m_part, key, *wanted));
             continue;
         }
-        if (row.key->required) return Fault{std::string(row.key->label), tr("must be stated").toStdString()};
+        if (row.key->required)
+            return Fault{wording::inWords(row.key->label), tr("must be stated").toStdString()};
         if (m_circuit.overrides(PartSet::A, m_part).contains(key))
             group.edits.push_back({edits::SetValue{Layer::setA, m_part, key, {}}});
         group.edits.push_back({edits::SetValue{Layer::part, m_part, key, {}}});

@@ -1,5 +1,7 @@
 #include "app/run_report.h"
 
+#include "core/base/wording.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
@@ -16,8 +18,7 @@ struct RunReportText {
 
 QString runReport(const study::Study& study, double took_ms) {
     const engine::RunReport& run = study.readings.run;
-    const std::string_view reason = engine::describe(run.reason);
-    const QString why = QString::fromUtf8(reason.data(), static_cast<qsizetype>(reason.size()));
+    const QString why = QString::fromStdString(wording::inWords(engine::describe(run.reason)));
     if (run.reason == engine::StopReason::cannotStart) return RunReportText::tr("No run: %1").arg(why);
     const std::size_t switchings =
         study.readings.timers.empty() ? 0 : study.readings.timers.front().switchings_s.size();

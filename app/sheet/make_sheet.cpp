@@ -1,6 +1,7 @@
 #include "app/sheet/make_sheet.h"
 
 #include "app/sheet/sheet_sections.h"
+#include "core/base/wording.h"
 #include "core/study/wiring_list.h"
 
 #include <QCoreApplication>
@@ -69,8 +70,8 @@ std::vector<Block> aimBlocks(const Making& making) {
     std::vector<Block> all;
     all.emplace_back(paragraph(making.words.aim.isEmpty()
                                    ? tr("To predict the flash rate and the duty cycle of this circuit from "
-                                         "the values of its parts, to measure "
-                                         "both on the board, and to account for the difference.")
+                                        "the values of its parts, to measure "
+                                        "both on the board, and to account for the difference.")
                                    : making.words.aim));
     // The circuit's own notes tell what it does, which a class is to find out, and speak of its own numbers.
     if (making.choice.copy == Copy::full && !making.facts.variant && !making.facts.circuit.notes.empty())
@@ -136,15 +137,15 @@ std::vector<Block> methodBlocks(const Making& making) {
     } else {
         int number = 0;
         for (const QString& step : {tr("Build the circuit by the wiring list. Let somebody else check it "
-                                        "before the supply is joined."),
+                                       "before the supply is joined."),
                                     tr("Measure the supply at its terminals while the circuit runs."),
                                     tr("Count 20 flashes by stopwatch, from the start of a flash to the "
-                                        "start of the twentieth after it; repeat "
-                                        "three times."),
+                                       "start of the twentieth after it; repeat "
+                                       "three times."),
                                     tr("Record pin 3 and pin 6 against pin 1 over several cycles, and read "
-                                        "pulse width and space width."),
+                                       "pulse width and space width."),
                                     tr("Measure the output (pin 3) while high and while low, and the "
-                                        "current of each lamp while it is lit."),
+                                       "current of each lamp while it is lit."),
                                     tr("State an uncertainty beside every reading.")})
             all.emplace_back(Paragraph{step, Paragraph::Style::numbered, ++number});
     }
@@ -229,7 +230,7 @@ const study::TimerReading* Making::timer() const {
 }
 
 QString Making::firstName() const {
-    return facts.firstName.empty() ? tr("Simulated") : qs(facts.firstName);
+    return facts.firstName.empty() ? tr("Simulated") : qs(wording::inWords(facts.firstName));
 }
 
 bool tellsWhy(const SheetChoice& choice) {

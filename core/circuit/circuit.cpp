@@ -1,5 +1,7 @@
 #include "core/circuit/circuit.h"
 
+#include "core/base/wording.h"
+
 #include <algorithm>
 #include <set>
 
@@ -44,10 +46,10 @@ std::optional<units::Unit> unitOfNumber(PartKind kind, std::string_view key) {
 }
 
 Fault noSuchPart() {
-    return {"", "there is no such part"};
+    return {"", wording::inWords("there is no such part")};
 }
 Fault noSuchNet() {
-    return {"", "there is no such net"};
+    return {"", wording::inWords("there is no such net")};
 }
 
 } // namespace
@@ -89,15 +91,15 @@ std::string Circuit::pinText(PinRef pin) const {
 Result<PinRef> Circuit::pinNamed(std::string_view text) const {
     const std::string shown = "\"" + std::string(text) + "\"";
     const auto colon = text.find(':');
-    if (colon == text.npos) return Fault{"", "a pin is written REF:PIN, got " + shown};
+    if (colon == text.npos) return Fault{"", wording::inWords("a pin is written REF:PIN, got %1", shown)};
     const Part* part = findRef(text.substr(0, colon));
-    if (!part) return Fault{"", "there is no part \"" + std::string(text.substr(0, colon)) + "\""};
+    if (!part) return Fault{"", wording::inWords("there is no part \"%1\"", text.substr(0, colon))};
     const KindInfo& kind = info(part->kind);
     if (auto pin = circuit::pinNamed(kind, text.substr(colon + 1))) return PinRef{part->id, *pin};
     std::string pins;
     for (const PinInfo& pin : kind.pins) pins.append(pins.empty() ? "" : ", ").append(pin.name);
-    return Fault{"", part->ref + " has no pin \"" + std::string(text.substr(colon + 1)) + "\"; a " +
-                         std::string(kind.label) + " has " + pins};
+    return Fault{"", wording::inWords("%1 has no pin \"%2\"; a %3 has %4", part->ref, text.substr(colon + 1),
+                                      wording::inWords(kind.label), pins)};
 }
 
 std::optional<Value> Circuit::value(PartSet set, PartId id, std::string_view key) const {
@@ -151,17 +153,19 @@ std::string Circuit::freeRef(PartKind kind) const {
 Result<void> Circuit::canName(std::string_view ref, std::optional<PartId> except) const {
     const std::string shown = "\"" + std::string(ref.substr(0, 2 * longestRef)) + "\"";
     if (!wellFormedRef(ref))
-        return Fault{"ref", "must be letters, then digits, such as R1 (at most 32 characters), got " + shown};
+        return Fault{"ref",
+                     wording::inWords(
+                         "must be letters, then digits, such as R1 (at most 32 characters), got %1", shown)};
     const Part* other = findRef(ref);
-    if (other && other->id != except) return Fault{"ref", shown + " is in use already"};
+    if (other && other->id != except) return Fault{"ref", wording::inWords("%1 is in use already", shown)};
     return {};
 }
 
 Result<void> Circuit::canNameNet(std::string_view name, std::optional<NetId> except) const {
-    if (name.empty()) return Fault{"name", "must not be empty"};
+    if (name.empty()) return Fault{"name", wording::inWords("must not be empty")};
     const Net* other = findNet(name);
     if (other && other->id != except)
-        return Fault{"name", "\"" + std::string(name) + "\" is the name of another net already"};
+        return Fault{"name", wording::inWords("\"%1\" is the name of another net already", name)};
     return {};
 }
 
@@ -171,10 +175,11 @@ Result<void> Circuit::canJoin(PinRef pin, NetId netId) const {
     const Net* net = find(netId);
     if (!net) return noSuchNet();
     if (pin.pin < 0 || static_cast<std::size_t>(pin.pin) >= info(part->kind).pins.size())
-        return Fault{"", part->ref + " has no such pin"};
+        return Fault{"", wording::inWords("%1 has no such pin", part->ref)};
     const auto now = netOf(pin);
-    if (now == netId) return Fault{"", pinText(pin) + " is in this net already"};
-    if (now) return Fault{"", pinText(pin) + " is in the net \"" + find(*now)->name + "\" already"};
+    if (now == netId) return Fault{"", wording::inWords("%1 is in this net already", pinText(pin))};
+    if (now)
+        return Fault{"", wording::inWords("%1 is in the net \"%2\" already", pinText(pin), find(*now)->name)};
     return {};
 }
 
@@ -189,11 +194,12 @@ Result<void> Circuit::canTie(const std::vector<std::vector<ValueRef>>& wanted) c
             if (!part) return Fault{place, noSuchPart().text};
             const std::string text = part->ref + "." + ref.key;
             const auto own = unitOfNumber(part->kind, ref.key);
-            if (!own) return Fault{place, "\"" + text + "\" is no number that could be tied"};
+            if (!own) return Fault{place, wording::inWords("\"%1\" is no number that could be tied", text)};
             if (unit && *unit != *own)
-                return Fault{place, "\"" + text + "\" has another unit than the values before it"};
+                return Fault{place,
+                             wording::inWords("\"%1\" has another unit than the values before it", text)};
             if (!seen.insert({ref.part, ref.key}).second)
-                return Fault{place, "\"" + text + "\" is tied already"};
+                return Fault{place, wording::inWords("\"%1\" is tied already", text)};
             unit = own;
         }
     }
@@ -207,7 +213,8 @@ Result<void> Circuit::canReel(const std::vector<std::vector<PartId>>& wanted) co
             const Part* part = find(wanted[i][j]);
             if (!part) return Fault{listPlace("reels", i, j), noSuchPart().text};
             if (!seen.insert(part->id).second)
-                return Fault{listPlace("reels", i, j), "\"" + part->ref + "\" is on a reel already"};
+                return Fault{listPlace("reels", i, j),
+                             wording::inWords("\"%1\" is on a reel already", part->ref)};
         }
     return {};
 }
@@ -215,18 +222,19 @@ Result<void> Circuit::canReel(const std::vector<std::vector<PartId>>& wanted) co
 Result<void> Circuit::checkNewPart(const Part& part) const {
     const KindInfo& kind = info(part.kind);
     if (m_parts.size() >= maxParts)
-        return Fault{"", "more than " + std::to_string(maxParts) + " parts are not supported"};
+        return Fault{"", wording::inWords("more than %1 parts are not supported", maxParts)};
     std::size_t pins = kind.pins.size();
     for (const Part& other : m_parts) pins += info(other.kind).pins.size();
     if (pins > maxPins)
         return Fault{"",
-                     "parts with more than " + std::to_string(maxPins) + " pins together are not supported"};
+                     wording::inWords("parts with more than %1 pins together are not supported", maxPins)};
     if (auto ok = canName(part.ref); !ok) return ok;
     for (const auto& [key, value] : part.values)
         if (auto ok = canSet(part.kind, key, value); !ok) return ok;
     for (const KeyInfo& key : kind.keys)
         if (key.required && !findValue(part.values, key.key))
-            return Fault{std::string(key.key), "missing: a " + std::string(kind.label) + " needs it"};
+            return Fault{std::string(key.key),
+                         wording::inWords("missing: a %1 needs it", wording::inWords(kind.label))};
     return {};
 }
 

@@ -1,5 +1,7 @@
 #include "core/circuit/edit.h"
 
+#include "core/base/wording.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -13,10 +15,10 @@ Fault refuse(std::string place, std::string text) {
     return {std::move(place), std::move(text)};
 }
 Fault noSuchPart() {
-    return {"", "there is no such part"};
+    return {"", wording::inWords("there is no such part")};
 }
 Fault noSuchNet() {
-    return {"", "there is no such net"};
+    return {"", wording::inWords("there is no such net")};
 }
 
 constexpr Layer layerOf(PartSet set) {
@@ -78,7 +80,7 @@ class Editor {
 
     Result<Edit> operator()(const edits::AddPart& e) {
         if (e.part.id.n != 0 && (findPart(e.part.id) || findNet({e.part.id.n})))
-            return refuse("", "the id of the part is in use");
+            return refuse("", wording::inWords("the id of the part is in use"));
         if (auto ok = c.checkNewPart(e.part); !ok) return ok.fault();
         Part part = e.part;
         if (part.id.n == 0) part.id.n = c.m_nextId;
@@ -94,7 +96,7 @@ class Editor {
         const Part* part = findPart(e.part);
         if (!part) return noSuchPart();
         // The way back first adds the part, then hangs on it again what went with it.
-        edits::Group back{"Add " + part->ref, {}};
+        edits::Group back{wording::inWords("Add %1", part->ref), {}};
         const auto index = static_cast<std::size_t>(part - c.m_parts.data());
         back.edits.push_back(single(edits::AddPart{
             *part, index, {c.overrideExtras(PartSet::A, e.part), c.overrideExtras(PartSet::B, e.part)}}));
@@ -116,14 +118,14 @@ class Editor {
 
     Result<Edit> operator()(const edits::AddNet& e) {
         if (e.net.id.n != 0 && (findNet(e.net.id) || findPart({e.net.id.n})))
-            return refuse("", "the id of the net is in use");
+            return refuse("", wording::inWords("the id of the net is in use"));
         if (auto ok = c.canNameNet(e.net.name); !ok) return ok.fault();
         for (std::size_t i = 0; i < e.net.pins.size(); ++i) {
             const PinRef pin = e.net.pins[i];
             if (auto ok = checkPin(pin); !ok) return ok.fault();
             const auto before = e.net.pins.begin() + static_cast<std::ptrdiff_t>(i);
             if (c.netOf(pin) || std::find(e.net.pins.begin(), before, pin) != before)
-                return refuse("", c.pinText(pin) + " is in a net already");
+                return refuse("", wording::inWords("%1 is in a net already", c.pinText(pin)));
         }
         Net net = e.net;
         if (net.id.n == 0) net.id.n = c.m_nextId;
@@ -169,9 +171,10 @@ class Editor {
         if (!findPart(e.part)) return noSuchPart();
         if (e.placement) {
             const Placement& p = *e.placement;
-            if (!std::isfinite(p.x) || !std::isfinite(p.y)) return refuse("", "a place must be finite");
+            if (!std::isfinite(p.x) || !std::isfinite(p.y))
+                return refuse("", wording::inWords("a place must be finite"));
             if (p.turn != 0 && p.turn != 90 && p.turn != 180 && p.turn != 270)
-                return refuse("", "a turn must be 0, 90, 180 or 270, got " + std::to_string(p.turn));
+                return refuse("", wording::inWords("a turn must be 0, 90, 180 or 270, got %1", p.turn));
         }
         edits::Place back{e.part, std::nullopt};
         if (const auto placed = c.m_drawing.extract(e.part)) back.placement = placed.mapped();
@@ -191,7 +194,7 @@ class Editor {
     Result<Edit> operator()(const edits::SetMeasurements& e) {
         for (std::size_t i = 0; i < e.measurements.size(); ++i) {
             const std::string place = "measurements[" + std::to_string(i) + "]";
-            if (!e.measurements[i]) return refuse(place, "there is nothing in it");
+            if (!e.measurements[i]) return refuse(place, wording::inWords("there is nothing in it"));
             if (auto ok = c.canMeasure(*e.measurements[i]); !ok)
                 return refuse(place + "." + ok.fault().place, ok.fault().text);
         }
@@ -223,7 +226,7 @@ class Editor {
         const Part* part = c.find(pin.part);
         if (!part) return noSuchPart();
         if (pin.pin < 0 || static_cast<std::size_t>(pin.pin) >= info(part->kind).pins.size())
-            return refuse("", part->ref + " has no such pin");
+            return refuse("", wording::inWords("%1 has no such pin", part->ref));
         return {};
     }
 
@@ -231,7 +234,7 @@ class Editor {
         if (e.value) return Circuit::canSet(part.kind, e.key, *e.value);
         const KeyInfo* key = findKey(info(part.kind), e.key);
         if (e.layer == Layer::part && key && key->required)
-            return refuse(e.key, "a " + std::string(info(part.kind).label) + " needs it");
+            return refuse(e.key, wording::inWords("a %1 needs it", wording::inWords(info(part.kind).label)));
         return {};
     }
 

@@ -42,23 +42,23 @@ struct Range {
 
 struct KeyInfo {
     std::string_view key;   ///< as in files, e.g. `leakage_resistance`
-    std::string_view label; ///< for people, e.g. `leakage resistance`
+    std::string_view label; ///< for people, marked for translation, e.g. `leakage resistance`
     Shape shape;
     units::Unit unit;
     Range range;
     bool required = false;
-    std::span<const std::string_view> words = {}; ///< allowed texts of Shape::word
+    std::span<const std::string_view> words = {}; ///< allowed texts of Shape::word, marked for translation
 };
 
 struct PinInfo {
     std::string_view name; ///< as in files, e.g. `anode`, `7`
-    std::string_view role; ///< for people, e.g. `discharge`
+    std::string_view role; ///< for people, marked for translation, e.g. `discharge`
 };
 
 struct KindInfo {
     PartKind kind;
     std::string_view name;  ///< as in files
-    std::string_view label; ///< for people
+    std::string_view label; ///< for people, marked for translation
     std::string_view
         prefix; ///< letters of a new reference designator (common practice, after IEC 81346-2 from memory)
     std::span<const PinInfo> pins;

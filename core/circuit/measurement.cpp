@@ -1,5 +1,6 @@
 #include "core/circuit/measurement.h"
 
+#include "core/base/wording.h"
 #include "core/circuit/circuit.h"
 
 #include <algorithm>
@@ -30,15 +31,17 @@ constexpr std::pair<TraceOf, std::string_view> traces[] = {
 static_assert(std::size(traces) == allTracesOf.size());
 
 Result<void> finite(const std::string& place, double value) {
-    if (!std::isfinite(value)) return Fault{place, "must be a finite number"};
+    if (!std::isfinite(value)) return Fault{place, wording::inWords("must be a finite number")};
     return {};
 }
 Result<void> notNegative(const std::string& place, double value) {
-    if (!std::isfinite(value) || value < 0) return Fault{place, "must be a number of at least 0"};
+    if (!std::isfinite(value) || value < 0)
+        return Fault{place, wording::inWords("must be a number of at least 0")};
     return {};
 }
 Result<void> positive(const std::string& place, double value) {
-    if (!std::isfinite(value) || value <= 0) return Fault{place, "must be a number greater than 0"};
+    if (!std::isfinite(value) || value <= 0)
+        return Fault{place, wording::inWords("must be a number greater than 0")};
     return {};
 }
 
@@ -46,7 +49,8 @@ template <class Numbers>
 Result<void> ascending(const std::string& place, const Numbers& times) {
     for (std::size_t i = 0; i < times.size(); ++i)
         if (!std::isfinite(times[i]) || (i > 0 && times[i] < times[i - 1]))
-            return Fault{place + "[" + std::to_string(i) + "]", "must be a number not below the one before"};
+            return Fault{place + "[" + std::to_string(i) + "]",
+                         wording::inWords("must be a number not below the one before")};
     return {};
 }
 
@@ -54,17 +58,18 @@ Result<void> canRecord(const Record& r) {
     if (auto ok = positive("step", r.step_s); !ok) return ok;
     if (auto ok = notNegative("time_uncertainty", r.timeUncertainty); !ok) return ok;
     if (r.time_s.size() > maxRecordSamples)
-        return Fault{"time", "more than " + std::to_string(maxRecordSamples) + " samples are not supported"};
+        return Fault{"time", wording::inWords("more than %1 samples are not supported", maxRecordSamples)};
     if (r.switchings_s.size() > maxRecordSwitchings)
         return Fault{"switchings",
-                     "more than " + std::to_string(maxRecordSwitchings) + " switchings are not supported"};
+                     wording::inWords("more than %1 switchings are not supported", maxRecordSwitchings)};
     if (auto ok = ascending("time", r.time_s); !ok) return ok;
     if (auto ok = ascending("switchings", r.switchings_s); !ok) return ok;
-    if (r.traces.empty() || r.traces.size() > 2) return Fault{"traces", "must hold one or two traces"};
+    if (r.traces.empty() || r.traces.size() > 2)
+        return Fault{"traces", wording::inWords("must hold one or two traces")};
     for (std::size_t k = 0; k < r.traces.size(); ++k) {
         const std::string place = "traces[" + std::to_string(k) + "].values";
         if (r.traces[k].values_V.size() != r.time_s.size())
-            return Fault{place, "must hold one value for each of the times"};
+            return Fault{place, wording::inWords("must hold one value for each of the times")};
         for (std::size_t i = 0; i < r.time_s.size(); ++i)
             if (auto ok = finite(place + "[" + std::to_string(i) + "]", r.traces[k].values_V[i]); !ok)
                 return ok;
@@ -78,14 +83,15 @@ Result<void> canRecord(const Record& r) {
 
 Result<void> canRead(const Circuit& circuit, const MeterReading& m) {
     const Part* part = circuit.find(m.part);
-    if (!part) return Fault{"of", "there is no such part"};
+    if (!part) return Fault{"of", wording::inWords("there is no such part")};
     const QuantityInfo& quantity = *std::ranges::find(quantities, m.quantity, &QuantityInfo::quantity);
     if (quantity.of && part->kind != *quantity.of)
-        return Fault{"of", "must be a " + std::string(info(*quantity.of).label) + ", got " + part->ref};
+        return Fault{"of", wording::inWords("must be a %1, got %2",
+                                            wording::inWords(info(*quantity.of).label), part->ref)};
     if (m.quantity == MeterQuantity::partValue) {
         const KeyInfo* key = findKey(info(part->kind), m.key);
         if (!key || key->shape != Shape::number)
-            return Fault{"of", part->ref + " has no such number: " + m.key};
+            return Fault{"of", wording::inWords("%1 has no such number: %2", part->ref, m.key)};
         if (auto fault = rangeFault(key->range, m.value.value)) return Fault{"value", *fault};
     }
     if (auto ok = finite("value", m.value.value); !ok) return ok;
@@ -112,8 +118,7 @@ std::optional<TraceOf> traceOfNamed(std::string_view name) {
 Result<void> Circuit::canMeasure(const Measurement& measurement) const {
     if (const auto* count = std::get_if<Count>(&measurement.what)) {
         if (count->flashes < 1 || count->flashes > mostFlashes)
-            return Fault{"flashes", "must be 1 to " + std::to_string(mostFlashes) + ", got " +
-                                        std::to_string(count->flashes)};
+            return Fault{"flashes", wording::inWords("must be 1 to %1, got %2", mostFlashes, count->flashes)};
         if (auto ok = positive("time.value", count->time_s.value); !ok) return ok;
         return notNegative("time.uncertainty", count->time_s.uncertainty);
     }

@@ -1,5 +1,6 @@
 #include "core/circuit/part_edits.h"
 
+#include "core/base/wording.h"
 #include "core/circuit/net_planning.h"
 #include "core/circuit/wiring_edits.h"
 
@@ -14,7 +15,7 @@ namespace {
 /// "R1", or "3 parts".
 std::string named(const Circuit& c, std::span<const PartId> parts) {
     const Part* only = parts.size() == 1 ? c.find(parts.front()) : nullptr;
-    return only ? only->ref : std::to_string(parts.size()) + " parts";
+    return only ? only->ref : wording::inWords("%1 parts", parts.size());
 }
 
 std::vector<PartId> idsOf(const Places& places) {
@@ -23,11 +24,12 @@ std::vector<PartId> idsOf(const Places& places) {
     return ids;
 }
 
-Result<Edit> placeAll(const Circuit& c, const std::string& verb, Places places) {
-    if (places.empty()) return Fault{"", "no part is chosen"};
-    edits::Group group{verb + " " + named(c, idsOf(places)), {}};
+/// @param text marked for translation; %1 is what is placed.
+Result<Edit> placeAll(const Circuit& c, std::string_view text, Places places) {
+    if (places.empty()) return Fault{"", wording::inWords("no part is chosen")};
+    edits::Group group{wording::inWords(text, named(c, idsOf(places))), {}};
     for (auto& [id, place] : places) {
-        if (!c.find(id)) return Fault{"", "there is no such part"};
+        if (!c.find(id)) return Fault{"", wording::inWords("there is no such part")};
         const Placement* stated = c.placement(id);
         place.extras = stated ? stated->extras : Extras{};
         group.edits.push_back({edits::Place{id, std::move(place)}});
@@ -136,14 +138,11 @@ class Paster {
     std::map<PartId, PartId> m_twin;
 };
 
-Result<NewParts> pasteAs(const std::string& verb, const Circuit& c, const Circuit& copy, double dx,
-                         double dy) {
-    if (copy.parts().empty()) return Fault{"", "there is no part to " + verb};
+/// @param text marked for translation; %1 is what comes to be.
+Result<NewParts> pasteAs(std::string_view text, const Circuit& c, const Circuit& copy, double dx, double dy) {
     EditPlan plan(c);
     const auto fresh = Paster(plan, copy, dx, dy).paste();
-    std::string text = verb + " " + named(plan.circuit(), fresh);
-    text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    auto edit = std::move(plan).done(std::move(text));
+    auto edit = std::move(plan).done(wording::inWords(text, named(plan.circuit(), fresh)));
     if (!edit) return edit.fault();
     return NewParts{std::move(edit).value(), fresh};
 }
@@ -176,13 +175,13 @@ Result<NewParts> addPart(const Circuit& c, PartKind kind, const Placement& place
     const std::string ref = c.freeRef(kind);
     plan.add({edits::AddPart{{id, kind, ref, startValues(kind), {}}}});
     plan.add({edits::Place{id, place}});
-    auto edit = std::move(plan).done("Add " + ref);
+    auto edit = std::move(plan).done(wording::inWords("Add %1", ref));
     if (!edit) return edit.fault();
     return NewParts{std::move(edit).value(), {id}};
 }
 
 Result<Edit> deleteParts(const Circuit& c, std::span<const PartId> parts) {
-    if (parts.empty()) return Fault{"", "no part is chosen"};
+    if (parts.empty()) return Fault{"", wording::inWords("no part is chosen")};
     std::set<NetId> touched;
     for (const Net& net : c.nets())
         if (std::ranges::any_of(
@@ -191,7 +190,7 @@ Result<Edit> deleteParts(const Circuit& c, std::span<const PartId> parts) {
     EditPlan plan(c);
     for (const PartId part : parts) plan.add({edits::RemovePart{part}});
     for (const NetId net : touched) planning::tidyNet(plan, net);
-    return std::move(plan).done("Delete " + named(c, parts));
+    return std::move(plan).done(wording::inWords("Delete %1", named(c, parts)));
 }
 
 Result<Edit> moveParts(const Circuit& c, const Places& shown, double dx, double dy) {
@@ -200,7 +199,7 @@ Result<Edit> moveParts(const Circuit& c, const Places& shown, double dx, double 
         place.x += dx;
         place.y += dy;
     }
-    return placeAll(c, "Move", std::move(moved));
+    return placeAll(c, wording::marked("Move %1"), std::move(moved));
 }
 
 Result<Edit> turnParts(const Circuit& c, const Places& shown) {
@@ -212,7 +211,7 @@ Result<Edit> turnParts(const Circuit& c, const Places& shown) {
         place.y = middle.y + dx;
         place.turn = (place.turn + 90) % 360;
     }
-    return placeAll(c, "Turn", std::move(turned));
+    return placeAll(c, wording::marked("Turn %1"), std::move(turned));
 }
 
 Result<Edit> mirrorParts(const Circuit& c, const Places& shown) {
@@ -224,11 +223,11 @@ Result<Edit> mirrorParts(const Circuit& c, const Places& shown) {
         place.turn = (360 - place.turn) % 360;
         place.mirror = !place.mirror;
     }
-    return placeAll(c, "Mirror", std::move(mirrored));
+    return placeAll(c, wording::marked("Mirror %1"), std::move(mirrored));
 }
 
 Result<Edit> renamePart(const Circuit& c, PartId id, std::string_view ref) {
-    if (!c.find(id)) return Fault{"", "there is no such part"};
+    if (!c.find(id)) return Fault{"", wording::inWords("there is no such part")};
     if (auto ok = c.canName(ref, id); !ok) return ok.fault();
     return Edit{edits::RenamePart{id, std::string(ref)}};
 }
@@ -277,11 +276,14 @@ Circuit copyOf(const Circuit& c, const Places& shown) {
 }
 
 Result<NewParts> pasteParts(const Circuit& c, const Circuit& copy, double dx, double dy) {
-    return pasteAs("paste", c, copy, dx, dy);
+    if (copy.parts().empty()) return Fault{"", wording::inWords("there is no part to paste")};
+    return pasteAs(wording::marked("Paste %1"), c, copy, dx, dy);
 }
 
 Result<NewParts> duplicateParts(const Circuit& c, const Places& shown, double dx, double dy) {
-    return pasteAs("duplicate", c, copyOf(c, shown), dx, dy);
+    const Circuit copy = copyOf(c, shown);
+    if (copy.parts().empty()) return Fault{"", wording::inWords("there is no part to duplicate")};
+    return pasteAs(wording::marked("Duplicate %1"), c, copy, dx, dy);
 }
 
 } // namespace blinkwright::circuit

@@ -1,5 +1,6 @@
 #include "core/circuit/set_edits.h"
 
+#include "core/base/wording.h"
 #include "core/circuit/edit_plan.h"
 
 #include <algorithm>
@@ -79,16 +80,17 @@ Result<Edit> rewritten(const Circuit& c, std::string text, bool own, Pick pick) 
 
 std::string shown(const Circuit& c, const ValueRef& value) {
     const Part* part = c.find(value.part);
-    if (!part) return "a part";
+    if (!part) return wording::inWords("a part");
     const KindInfo& kind = info(part->kind);
     const KeyInfo* key = findKey(kind, value.key);
     // The main value of a part needs no name.
     if (key == kind.keys.data()) return part->ref;
-    return std::string(key ? key->label : std::string_view(value.key)) + " of " + part->ref;
+    return wording::inWords("%1 of %2", wording::inWords(key ? key->label : std::string_view(value.key)),
+                            part->ref);
 }
 
 Fault agreeing() {
-    return {"", "Set A and Set B hold the same values already"};
+    return {"", wording::inWords("Set A and Set B hold the same values already")};
 }
 
 } // namespace
@@ -138,15 +140,16 @@ Result<Edit> followA(const Circuit& circuit, PartId part, const std::string& key
     std::vector<ValueRef> values = tiedTo(circuit, {part, key});
     values.insert(values.begin(), {part, key});
     if (std::ranges::all_of(values, [&](const ValueRef& v) { return followsA(circuit, v.part, v.key); }))
-        return Fault{"", shown(circuit, {part, key}) + " in Set B follows Set A already"};
+        return Fault{"", wording::inWords("%1 in Set B follows Set A already", shown(circuit, {part, key}))};
     EditPlan plan(circuit);
     for (const ValueRef& value : values) {
         const Part* found = circuit.find(value.part);
-        if (!found) return Fault{"", "there is no such part"};
+        if (!found) return Fault{"", wording::inWords("there is no such part")};
         const auto a = circuit.value(PartSet::A, value.part, value.key);
         Writer(plan, *found, value.key).write(a, a);
     }
-    return std::move(plan).done("Let " + shown(circuit, {part, key}) + " in Set B follow Set A");
+    return std::move(plan).done(
+        wording::inWords("Let %1 in Set B follow Set A", shown(circuit, {part, key})));
 }
 
 Result<Edit> copySet(const Circuit& circuit, PartSet from, PartSet to) {
@@ -154,14 +157,14 @@ Result<Edit> copySet(const Circuit& circuit, PartSet from, PartSet to) {
     using Stated = std::optional<Value>;
     const bool fromA = from == PartSet::A;
     return rewritten(
-        circuit, fromA ? "Copy Set A to Set B" : "Copy Set B to Set A", false,
-        [&](const Stated& a, const Stated& b) { return fromA ? std::pair(a, a) : std::pair(b, b); });
+        circuit, fromA ? wording::inWords("Copy Set A to Set B") : wording::inWords("Copy Set B to Set A"),
+        false, [&](const Stated& a, const Stated& b) { return fromA ? std::pair(a, a) : std::pair(b, b); });
 }
 
 Result<Edit> swapSets(const Circuit& circuit) {
     if (setsAgree(circuit)) return agreeing();
     using Stated = std::optional<Value>;
-    return rewritten(circuit, "Swap Set A and Set B", true,
+    return rewritten(circuit, wording::inWords("Swap Set A and Set B"), true,
                      [](const Stated& a, const Stated& b) { return std::pair(b, a); });
 }
 
@@ -176,11 +179,13 @@ std::vector<ValueRef> tiedTo(const Circuit& circuit, const ValueRef& value) {
 }
 
 Result<Edit> tieValues(const Circuit& circuit, const ValueRef& value, const ValueRef& to) {
-    if (value == to) return Fault{"", "a value cannot be tied to itself"};
+    if (value == to) return Fault{"", wording::inWords("a value cannot be tied to itself")};
     const std::vector<ValueRef> with = tiedTo(circuit, to);
     if (std::ranges::find(with, value) != with.end())
-        return Fault{"", shown(circuit, value) + " is tied to " + shown(circuit, to) + " already"};
-    if (!circuit.find(value.part) || !circuit.find(to.part)) return Fault{"", "there is no such part"};
+        return Fault{"",
+                     wording::inWords("%1 is tied to %2 already", shown(circuit, value), shown(circuit, to))};
+    if (!circuit.find(value.part) || !circuit.find(to.part))
+        return Fault{"", wording::inWords("there is no such part")};
 
     std::vector<ValueRef> moved = tiedTo(circuit, value);
     moved.insert(moved.begin(), value);
@@ -197,14 +202,16 @@ Result<Edit> tieValues(const Circuit& circuit, const ValueRef& value, const Valu
     const auto b = circuit.value(PartSet::B, to.part, to.key);
     for (const ValueRef& one : moved)
         if (!plan.refused()) Writer(plan, *circuit.find(one.part), one.key).write(a, b);
-    return std::move(plan).done("Tie " + shown(circuit, value) + " to " + shown(circuit, to));
+    return std::move(plan).done(wording::inWords("Tie %1 to %2", shown(circuit, value), shown(circuit, to)));
 }
 
 Result<Edit> untieValue(const Circuit& circuit, const ValueRef& value) {
-    if (tiedTo(circuit, value).empty()) return Fault{"", shown(circuit, value) + " is not tied to anything"};
+    if (tiedTo(circuit, value).empty())
+        return Fault{"", wording::inWords("%1 is not tied to anything", shown(circuit, value))};
     std::vector<std::vector<ValueRef>> ties = circuit.ties;
     std::erase_if(ties, [&](auto& tie) { return std::erase(tie, value) > 0 && tie.size() < 2; });
-    return Edit{edits::Group{"Untie " + shown(circuit, value), {{edits::SetTies{std::move(ties)}}}}};
+    return Edit{edits::Group{wording::inWords("Untie %1", shown(circuit, value)),
+                             {{edits::SetTies{std::move(ties)}}}}};
 }
 
 } // namespace blinkwright::circuit

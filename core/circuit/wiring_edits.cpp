@@ -1,5 +1,6 @@
 #include "core/circuit/wiring_edits.h"
 
+#include "core/base/wording.h"
 #include "core/circuit/net_planning.h"
 
 #include <algorithm>
@@ -12,14 +13,17 @@ constexpr std::string_view automaticPrefix = "wire ";
 
 Result<void> checkPin(const Circuit& c, PinRef pin) {
     const Part* part = c.find(pin.part);
-    if (!part) return Fault{"", "there is no such part"};
+    if (!part) return Fault{"", wording::inWords("there is no such part")};
     if (pin.pin < 0 || static_cast<std::size_t>(pin.pin) >= info(part->kind).pins.size())
-        return Fault{"", part->ref + " has no such pin"};
+        return Fault{"", wording::inWords("%1 has no such pin", part->ref)};
     return {};
 }
 
-std::string quoted(std::string_view text) {
-    return "\"" + std::string(text) + "\"";
+Fault noSuchNet() {
+    return {"", wording::inWords("there is no such net")};
+}
+Fault inNoNet(const Circuit& c, PinRef pin) {
+    return {"", wording::inWords("%1 is in no net", c.pinText(pin))};
 }
 
 /// The supply's pin in a net, if there is one.
@@ -45,7 +49,7 @@ Result<PinRef> anchorLeft(EditPlan& plan, PinRef from, NetId net) {
     plan.add({edits::JoinPin{from, std::nullopt}});
     const Net* left = plan.circuit().find(net);
     if (!left || left->pins.empty())
-        return Fault{"", plan.circuit().pinText(from) + " is the only pin of its net"};
+        return Fault{"", wording::inWords("%1 is the only pin of its net", plan.circuit().pinText(from))};
     return left->pins.front();
 }
 
@@ -119,20 +123,20 @@ std::string freeNetName(const Circuit& circuit) {
 Result<void> canJoinPins(const Circuit& c, PinRef a, PinRef b) {
     for (const PinRef pin : {a, b})
         if (auto ok = checkPin(c, pin); !ok) return ok;
-    if (a == b) return Fault{"", c.pinText(a) + " cannot be joined to itself"};
+    if (a == b) return Fault{"", wording::inWords("%1 cannot be joined to itself", c.pinText(a))};
     const auto net = c.netOf(a);
     if (net && net == c.netOf(b))
-        return Fault{"", c.pinText(a) + " and " + c.pinText(b) + " are joined already, by the net " +
-                             quoted(c.find(*net)->name)};
+        return Fault{"", wording::inWords("%1 and %2 are joined already, by the net \"%3\"", c.pinText(a),
+                                          c.pinText(b), c.find(*net)->name)};
     return {};
 }
 
 Result<void> canJoinToNet(const Circuit& c, PinRef pin, NetId id) {
     if (auto ok = checkPin(c, pin); !ok) return ok;
     const Net* net = c.find(id);
-    if (!net) return Fault{"", "there is no such net"};
+    if (!net) return noSuchNet();
     if (c.netOf(pin) == id)
-        return Fault{"", c.pinText(pin) + " is in the net " + quoted(net->name) + " already"};
+        return Fault{"", wording::inWords("%1 is in the net \"%2\" already", c.pinText(pin), net->name)};
     return {};
 }
 
@@ -140,7 +144,7 @@ Result<Edit> joinPins(const Circuit& c, PinRef a, PinRef b) {
     if (auto ok = canJoinPins(c, a, b); !ok) return ok.fault();
     EditPlan plan(c);
     planning::unite(plan, a, b);
-    return std::move(plan).done("Join " + c.pinText(a) + " and " + c.pinText(b));
+    return std::move(plan).done(wording::inWords("Join %1 and %2", c.pinText(a), c.pinText(b)));
 }
 
 Result<Edit> joinToNet(const Circuit& c, PinRef pin, NetId net) {
@@ -151,7 +155,7 @@ Result<Edit> joinToNet(const Circuit& c, PinRef pin, NetId net) {
     else
         plan.add({edits::JoinPin{pin, net}});
     planning::nameRail(plan, net);
-    return std::move(plan).done("Join " + c.pinText(pin) + " to net " + c.find(net)->name);
+    return std::move(plan).done(wording::inWords("Join %1 to net %2", c.pinText(pin), c.find(net)->name));
 }
 
 Result<Edit> putIntoNet(const Circuit& c, PinRef pin, NetId net) {
@@ -161,7 +165,7 @@ Result<Edit> putIntoNet(const Circuit& c, PinRef pin, NetId net) {
     plan.add({edits::JoinPin{pin, net}});
     if (before) planning::tidyNet(plan, *before);
     planning::nameRail(plan, net);
-    return std::move(plan).done("Put " + c.pinText(pin) + " into net " + c.find(net)->name);
+    return std::move(plan).done(wording::inWords("Put %1 into net %2", c.pinText(pin), c.find(net)->name));
 }
 
 Result<Edit> putIntoNet(const Circuit& c, PinRef pin, std::string_view netName) {
@@ -174,49 +178,51 @@ Result<Edit> putIntoNet(const Circuit& c, PinRef pin, std::string_view netName) 
     plan.add({edits::AddNet{{net, std::string(netName), {}, {}}}});
     plan.add({edits::JoinPin{pin, net}});
     if (before) planning::tidyNet(plan, *before);
-    return std::move(plan).done("Put " + c.pinText(pin) + " into net " + std::string(netName));
+    return std::move(plan).done(wording::inWords("Put %1 into net %2", c.pinText(pin), netName));
 }
 
 Result<Edit> takeOffNet(const Circuit& c, PinRef pin) {
     if (auto ok = checkPin(c, pin); !ok) return ok.fault();
     const auto net = c.netOf(pin);
-    if (!net) return Fault{"", c.pinText(pin) + " is in no net"};
+    if (!net) return inNoNet(c, pin);
     EditPlan plan(c);
     plan.add({edits::JoinPin{pin, std::nullopt}});
     planning::tidyNet(plan, *net);
-    return std::move(plan).done("Take " + c.pinText(pin) + " off net " + c.find(*net)->name);
+    return std::move(plan).done(wording::inWords("Take %1 off net %2", c.pinText(pin), c.find(*net)->name));
 }
 
 Result<Edit> moveWireEnd(const Circuit& c, PinRef from, PinRef to) {
     for (const PinRef pin : {from, to})
         if (auto ok = checkPin(c, pin); !ok) return ok.fault();
     const auto net = c.netOf(from);
-    if (!net) return Fault{"", c.pinText(from) + " is in no net"};
-    if (from == to) return Fault{"", "the wire ends at " + c.pinText(to) + " already"};
+    if (!net) return inNoNet(c, from);
+    if (from == to) return Fault{"", wording::inWords("the wire ends at %1 already", c.pinText(to))};
     if (c.netOf(to) == net) return takeOffNet(c, from);
     EditPlan plan(c);
     const auto anchor = anchorLeft(plan, from, *net);
     if (!anchor) return anchor.fault();
     planning::unite(plan, anchor.value(), to);
-    return std::move(plan).done("Move the wire from " + c.pinText(from) + " to " + c.pinText(to));
+    return std::move(plan).done(
+        wording::inWords("Move the wire from %1 to %2", c.pinText(from), c.pinText(to)));
 }
 
 Result<Edit> moveWireEnd(const Circuit& c, PinRef from, NetId to) {
     if (auto ok = checkPin(c, from); !ok) return ok.fault();
     const auto net = c.netOf(from);
     const Net* target = c.find(to);
-    if (!net) return Fault{"", c.pinText(from) + " is in no net"};
-    if (!target) return Fault{"", "there is no such net"};
+    if (!net) return inNoNet(c, from);
+    if (!target) return noSuchNet();
     if (*net == to) return takeOffNet(c, from);
     EditPlan plan(c);
     if (const auto anchor = anchorLeft(plan, from, *net); !anchor) return anchor.fault();
     planning::merge(plan, *net, to);
-    return std::move(plan).done("Move the wire from " + c.pinText(from) + " to net " + target->name);
+    return std::move(plan).done(
+        wording::inWords("Move the wire from %1 to net %2", c.pinText(from), target->name));
 }
 
 Result<Edit> renameNet(const Circuit& c, NetId id, std::string_view name) {
     const Net* net = c.find(id);
-    if (!net) return Fault{"", "there is no such net"};
+    if (!net) return noSuchNet();
     if (auto ok = c.canNameNet(name, id); !ok) return ok.fault();
     return Edit{edits::RenameNet{id, std::string(name)}};
 }

@@ -1,7 +1,9 @@
 #include "core/devices/sheets.h"
 
+#include "core/base/wording.h"
 #include "core/devices/laws.h"
 #include "core/devices/sheet_texts.h"
+#include "core/units/decimal.h"
 
 #include <nlohmann/json.hpp>
 
@@ -162,7 +164,7 @@ const Shelf& shelf() {
 std::string number(double value) {
     char text[32];
     std::snprintf(text, sizeof text, "%.4g", value);
-    return text;
+    return units::withDecimalSign(text);
 }
 
 } // namespace
@@ -171,19 +173,20 @@ Result<JunctionLaw> JunctionLaw::through(double forwardVoltage, double testCurre
                                          double seriesResistance) {
     const double u = forwardVoltage - seriesResistance * testCurrent;
     if (!(u > 0)) {
-        return Fault{"series_resistance", number(seriesResistance) + " ohm alone drops " +
-                                              number(seriesResistance * testCurrent) +
-                                              " V at the test current of " + number(testCurrent) +
-                                              " A, which leaves nothing of the forward voltage of " +
-                                              number(forwardVoltage) + " V"};
+        return Fault{"series_resistance",
+                     wording::inWords("%1 ohm alone drops %2 V at the test current of %3 A, which leaves "
+                                      "nothing of the forward voltage of %4 V",
+                                      number(seriesResistance), number(seriesResistance * testCurrent),
+                                      number(testCurrent), number(forwardVoltage))};
     }
     JunctionLaw law;
     law.nVt = ideality * thermalVoltage;
     law.seriesResistance = seriesResistance;
     law.saturation = (testCurrent - junctionShunt * u) / std::expm1(u / law.nVt);
     if (!(law.saturation > 0) || !std::isnormal(law.saturation) || testCurrent > junctionTangentCurrent) {
-        return Fault{"forward_voltage", "no junction of ideality " + number(ideality) + " carries " +
-                                            number(testCurrent) + " A at " + number(forwardVoltage) + " V"};
+        return Fault{"forward_voltage",
+                     wording::inWords("no junction of ideality %1 carries %2 A at %3 V", number(ideality),
+                                      number(testCurrent), number(forwardVoltage))};
     }
     return law;
 }

@@ -1,3 +1,4 @@
+#include "core/base/wording.h"
 #include "core/engine/large/partition.h"
 #include "core/engine/simulation.h"
 #include "core/engine/transient.h"
@@ -121,13 +122,14 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     Settled result;
     result.report.accuracy = request.accuracy;
     if (board.supplies.empty() || board.timers.empty()) {
-        result.why = board.timers.empty() ? "There is no timer." : "There is no supply.";
+        result.why = board.timers.empty() ? wording::inWords("There is no timer.")
+                                          : wording::inWords("There is no supply.");
         return result;
     }
     const std::string& ref = board.timers.front().ref;
     if (large::hasManyTimers(board) && large::partition(board)) {
-        result.why =
-            ref + " has no single period of its own: other timers switch beside it on the same supply.";
+        result.why = wording::inWords(
+            "%1 has no single period of its own: other timers switch beside it on the same supply.", ref);
         return result;
     }
     PeriodMap map(board, request);
@@ -143,9 +145,11 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     };
     const auto stopped = [&] {
         if (map.report().reason == StopReason::quiet)
-            return failed(NoPeriod::stopsSwitching, "The output of " + ref + " stops switching.");
-        return failed(NoPeriod::endedEarly, "The search for the settled state of " + ref + " ended early: " +
-                                                std::string(describe(map.report().reason)) + ".");
+            return failed(NoPeriod::stopsSwitching,
+                          wording::inWords("The output of %1 stops switching.", ref));
+        return failed(NoPeriod::endedEarly,
+                      wording::inWords("The search for the settled state of %1 ended early: %2.", ref,
+                                       wording::inWords(describe(map.report().reason))));
     };
 
     Simulation::State state;
@@ -211,11 +215,14 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
         guessed = true;
     }
     if (!found && !others.empty())
-        return failed(NoPeriod::otherTimers, ref + " has no single period of its own: other timers switch "
-                                                   "it or switch beside it.");
+        return failed(NoPeriod::otherTimers,
+                      wording::inWords("%1 has no single period of its own: other timers switch it or switch "
+                                       "beside it.",
+                                       ref));
     if (!found)
-        return failed(NoPeriod::keepsChanging, "The cycles of " + ref + " go on changing: no two of " +
-                                                   std::to_string(most) + " are alike.");
+        return failed(
+            NoPeriod::keepsChanging,
+            wording::inWords("The cycles of %1 go on changing: no two of %2 are alike.", ref, most));
 
     // Once more from there with its waveform, by what the map has learnt of the states.
     Simulation& last = map.keepWaveform();
@@ -223,8 +230,9 @@ Settled settle(const devices::Board& board, const RunRequest& request) {
     result.report =
         last.run({.stopAtRise = true, .steps = request.stepBudget, .events = request.eventBudget});
     if (result.report.reason != StopReason::flashesReached)
-        return failed(NoPeriod::endedEarly, "The settled period of " + ref + " was not finished: " +
-                                                std::string(describe(result.report.reason)) + ".");
+        return failed(NoPeriod::endedEarly,
+                      wording::inWords("The settled period of %1 was not finished: %2.", ref,
+                                       wording::inWords(describe(result.report.reason))));
     result.found = true;
     result.reason = NoPeriod::none;
     result.period_s = last.state().time_s;

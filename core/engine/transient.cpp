@@ -1,5 +1,6 @@
 #include "core/engine/transient.h"
 
+#include "core/base/wording.h"
 #include "core/engine/large/large_simulation.h"
 #include "core/engine/simulation.h"
 
@@ -8,21 +9,21 @@ namespace blinkwright::engine {
 std::string_view describe(StopReason reason) {
     switch (reason) {
     case StopReason::flashesReached:
-        return "flashes reached";
+        return wording::marked("flashes reached");
     case StopReason::timeReached:
-        return "time limit reached";
+        return wording::marked("time limit reached");
     case StopReason::quiet:
-        return "nothing moves any more";
+        return wording::marked("nothing moves any more");
     case StopReason::cancelled:
-        return "cancelled";
+        return wording::marked("cancelled");
     case StopReason::stepBudget:
-        return "step budget used up";
+        return wording::marked("step budget used up");
     case StopReason::eventBudget:
-        return "switching budget used up";
+        return wording::marked("switching budget used up");
     case StopReason::noSolution:
-        return "no solution of the circuit equations";
+        return wording::marked("no solution of the circuit equations");
     case StopReason::cannotStart:
-        return "no powered timer";
+        return wording::marked("no powered timer");
     }
     return "";
 }
@@ -30,17 +31,17 @@ std::string_view describe(StopReason reason) {
 std::string_view describe(NoPeriod reason) {
     switch (reason) {
     case NoPeriod::none:
-        return "it has a period";
+        return wording::marked("it has a period");
     case NoPeriod::cannotStart:
-        return "no powered timer";
+        return wording::marked("no powered timer");
     case NoPeriod::stopsSwitching:
-        return "its output stops switching";
+        return wording::marked("its output stops switching");
     case NoPeriod::otherTimers:
-        return "other timers switch within its cycles";
+        return wording::marked("other timers switch within its cycles");
     case NoPeriod::keepsChanging:
-        return "its cycles go on changing";
+        return wording::marked("its cycles go on changing");
     case NoPeriod::endedEarly:
-        return "the search ended early";
+        return wording::marked("the search ended early");
     }
     return "";
 }
@@ -49,12 +50,12 @@ namespace {
 
 /// Why a board cannot even start, or nothing.
 std::string startFault(const devices::Board& board) {
-    if (board.supplies.empty()) return "There is no supply.";
-    if (board.timers.empty()) return "There is no timer.";
+    if (board.supplies.empty()) return wording::inWords("There is no supply.");
+    if (board.timers.empty()) return wording::inWords("There is no timer.");
     const auto& timer = board.timers.front();
     namespace pins = circuit::timerPin;
     if (timer.pins[pins::supply] == devices::open || timer.pins[pins::ground] == devices::open)
-        return timer.ref + " has no supply: join pins 8 and 1.";
+        return wording::inWords("%1 has no supply: join pins 8 and 1.", timer.ref);
     return {};
 }
 

@@ -29,7 +29,7 @@ enum class StopReason {
     noSolution,     ///< the equations at one instant could not be solved
     cannotStart,    ///< no powered timer, or no supply
 };
-/// Plain words for a reason, e.g. `flashes reached`.
+/// Plain words for a reason, marked for translation, e.g. `flashes reached`.
 std::string_view describe(StopReason reason);
 
 /// One change of one timer's output.
@@ -90,7 +90,7 @@ enum class NoPeriod {
     keepsChanging,  ///< it switches alone, and its cycles go on changing
     endedEarly,     ///< cancelled, or a budget was used up
 };
-/// Plain words for a reason, e.g. `other timers switch within its cycles`.
+/// Plain words for a reason, marked for translation, e.g. `other timers switch within its cycles`.
 std::string_view describe(NoPeriod reason);
 
 /// The periodic steady state of the first timer's output.

@@ -1,5 +1,6 @@
 #include "core/io/drawer_file.h"
 
+#include "core/base/wording.h"
 #include "core/io/text_cells.h"
 #include "core/study/drawer_cells.h"
 #include "core/units/engineering.h"
@@ -19,14 +20,14 @@ Result<std::vector<std::string>> fieldsOf(std::string_view line) {
     std::vector<std::string> fields;
     TextCells cells(line, ',');
     while (cells.next()) fields.push_back(cells.text());
-    if (cells.isOpen()) return Fault{"", "has a quote that does not end"};
+    if (cells.isOpen()) return Fault{"", wording::inWords("has a quote that does not end")};
     return fields;
 }
 
 Result<Stock> stockOf(const std::vector<std::string>& fields) {
     if (fields.size() > columns)
-        return Fault{"", "has " + std::to_string(fields.size()) + " fields, where there are " +
-                             std::to_string(columns) + " columns"};
+        return Fault{"",
+                     wording::inWords("has %1 fields, where there are %2 columns", fields.size(), columns)};
     const auto at = [&](std::size_t k) { return k < fields.size() ? fields[k] : std::string(); };
     Stock stock;
     // The kind comes first: it says what the value and the rating are of.
@@ -46,9 +47,9 @@ Result<std::vector<Stock>> readDrawer(std::string_view text) {
         const std::string_view line = trimmed(text.substr(0, end));
         text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
         if (line.empty() || line == header) continue;
-        const std::string place = "line " + std::to_string(number);
+        const std::string place = wording::inWords("line %1", number);
         if (drawer.size() == mostRows)
-            return Fault{place, "is one more than the " + std::to_string(mostRows) + " allowed"};
+            return Fault{place, wording::inWords("is one more than the %1 allowed", mostRows)};
         const auto fields = fieldsOf(line);
         if (!fields) return Fault{place, fields.fault().text};
         const auto stock = stockOf(fields.value());

@@ -1,6 +1,8 @@
 #include "core/io/circuit_file.h"
 #include "core/io/open_file.h"
 
+#include "core/base/wording.h"
+
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
@@ -11,10 +13,10 @@ Result<std::ifstream> openFile(const std::string& path) {
     namespace fs = std::filesystem;
     std::error_code error;
     const fs::file_status status = fs::status(path, error);
-    if (!fs::exists(status)) return Fault{path, "there is no such file"};
-    if (fs::is_directory(status)) return Fault{path, "this is a folder, not a file"};
+    if (!fs::exists(status)) return Fault{path, wording::inWords("there is no such file")};
+    if (fs::is_directory(status)) return Fault{path, wording::inWords("this is a folder, not a file")};
     std::ifstream file(path, std::ios::binary);
-    if (!file) return Fault{path, "cannot be opened for reading"};
+    if (!file) return Fault{path, wording::inWords("cannot be opened for reading")};
     return file;
 }
 
@@ -28,9 +30,9 @@ Result<std::string> readBytes(const std::string& path, std::size_t limit) {
     while (file.read(buffer, sizeof buffer) || file.gcount() > 0) {
         bytes.append(buffer, static_cast<std::size_t>(file.gcount()));
         if (bytes.size() > limit)
-            return Fault{path, "larger than " + std::to_string(limit >> 20) + " MiB, which is not supported"};
+            return Fault{path, wording::inWords("larger than %1 MiB, which is not supported", limit >> 20)};
     }
-    if (file.bad()) return Fault{path, "cannot be read to its end"};
+    if (file.bad()) return Fault{path, wording::inWords("cannot be read to its end")};
     return bytes;
 }
 

@@ -1,5 +1,7 @@
 #include "core/io/json_reading.h"
 
+#include "core/base/wording.h"
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -15,7 +17,7 @@ using Json = nlohmann::json;
 
 struct TextPlace {
     std::size_t line = 1, column = 1;
-    std::string text() const { return "line " + std::to_string(line) + ", column " + std::to_string(column); }
+    std::string text() const { return wording::inWords("line %1, column %2", line, column); }
 };
 
 /// Line and column of a byte; a column is a code point.
@@ -73,33 +75,35 @@ std::size_t wordStart(std::string_view text, std::size_t at) {
 /// Says in plain words what is wrong with the text that the parser stopped at.
 /// @param at the byte that it stopped at; moved to the beginning of the word or text that it ended.
 std::string whyBroken(std::string_view text, std::size_t& at, std::string_view parserText, bool afterEnd) {
-    if (at >= text.size()) return "the text ends before the JSON does";
+    if (at >= text.size()) return wording::inWords("the text ends before the JSON does");
     const auto has = [&](std::string_view part) { return parserText.find(part) != parserText.npos; };
     const char c = text[at];
     if (has("invalid string")) {
         if (static_cast<unsigned char>(c) < 0x20)
-            return "a text holds a line end or another control sign, or lacks its closing quote";
-        return "a text holds an escape that JSON does not know";
+            return wording::inWords(
+                "a text holds a line end or another control sign, or lacks its closing quote");
+        return wording::inWords("a text holds an escape that JSON does not know");
     }
-    if (afterEnd) return "something follows after the end of the JSON";
+    if (afterEnd) return wording::inWords("something follows after the end of the JSON");
     const std::size_t from = wordStart(text, at);
     if (isWord(c) || (from < at && (has("invalid literal") || has("invalid number")))) {
         std::size_t to = at;
         while (to < text.size() && isWord(text[to])) ++to;
         at = from;
-        return shown(text.substr(from, to - from)) + " is no JSON value";
+        return wording::inWords("%1 is no JSON value", shown(text.substr(from, to - from)));
     }
     if (c == '"') {
         const std::size_t to = at;
         if (at > 0) at = text.rfind('"', at - 1);
         if (at == text.npos) at = to;
-        return shown(text.substr(at + 1, to - at - 1)) +
-               " cannot stand here; perhaps a comma or colon is missing before it";
+        return wording::inWords("%1 cannot stand here; perhaps a comma or colon is missing before it",
+                                shown(text.substr(at + 1, to - at - 1)));
     }
     const auto before = at == 0 ? text.npos : text.find_last_not_of(" \t\r\n", at - 1);
     const bool afterComma = before != text.npos && text[before] == ',';
-    return std::string("'") + c + "' cannot stand here" +
-           (afterComma ? "; the comma before it is too much" : "");
+    const std::string sign(1, c);
+    return afterComma ? wording::inWords("'%1' cannot stand here; the comma before it is too much", sign)
+                      : wording::inWords("'%1' cannot stand here", sign);
 }
 
 /// The parser's number text carries the decimal mark of the process's locale; JSON knows the point only.
@@ -146,7 +150,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
         Level& level = m_levels.back();
         const bool again = !level.seen.insert(name).second;
         level.key = name;
-        if (again) return refuse(place(), "given twice");
+        if (again) return refuse(place(), wording::inWords("given twice"));
         if (m_verbatim) {
             separate();
             m_verbatimText += quotedJson(name) + ":";
@@ -165,8 +169,8 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
         if (fault) return false;
         std::size_t at = std::min(position == 0 ? 0 : position - 1, m_text.size());
         if (error.id == outOfRange)
-            return refuse(place(),
-                          "the number is too large (" + placeOf(m_text, wordStart(m_text, at)).text() + ")");
+            return refuse(place(), wording::inWords("the number is too large (%1)",
+                                                    placeOf(m_text, wordStart(m_text, at)).text()));
         std::string why = whyBroken(m_text, at, error.what(), m_levels.empty() && m_done);
         return refuse(placeOf(m_text, at).text(), std::move(why));
     }
@@ -209,7 +213,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     /// Bookkeeping ahead of any value: budget, and the comma of a verbatim list.
     bool begin() {
         if (!m_verbatim && ++m_values > mostJsonValues)
-            return refuse("", "more than " + std::to_string(mostJsonValues) + " values are not supported");
+            return refuse("", wording::inWords("more than %1 values are not supported", mostJsonValues));
         if (m_verbatim && !m_levels.empty() && m_levels.back().list) separate();
         return true;
     }
@@ -260,7 +264,9 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
             // Too small for a double is 0 for all purposes; too large is nothing.
             const auto e = text.find_first_of("eE");
             const bool tiny = e != text.npos ? text[e + 1] == '-' : text.find('.') < 3;
-            if (!tiny) return refuse(place(), "the number is too large, got " + text.substr(0, 40));
+            if (!tiny)
+                return refuse(place(),
+                              wording::inWords("the number is too large, got %1", text.substr(0, 40)));
             node.number = 0;
         }
         node.text = std::move(text);
@@ -271,7 +277,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     bool open(JsonNode::Type type, char sign) {
         if (!begin()) return false;
         if (m_levels.size() >= deepestJson)
-            return refuse(place(), "nested deeper than " + std::to_string(deepestJson) + " levels");
+            return refuse(place(), wording::inWords("nested deeper than %1 levels", deepestJson));
         Level level;
         level.list = type == JsonNode::Type::list;
         if (m_verbatim) {
@@ -304,7 +310,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
 } // namespace
 
 Fault wrong(std::string place, std::string_view wanted, const JsonNode& node) {
-    return {std::move(place), "must be " + std::string(wanted) + ", got " + shown(node)};
+    return {std::move(place), wording::inWords("must be %1, got %2", wording::inWords(wanted), shown(node))};
 }
 
 std::string shownKey(const std::string& key) {
@@ -322,13 +328,14 @@ const JsonNode* JsonNode::find(std::string_view key) const {
 
 Result<JsonNode> readJson(std::string_view text, const std::vector<std::string_view>& treeKeys) {
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
-    if (text.find_first_not_of(" \t\r\n") == text.npos) return Fault{"", "the file is empty"};
+    if (text.find_first_not_of(" \t\r\n") == text.npos)
+        return Fault{"", wording::inWords("the file is empty")};
     if (const auto broken = brokenUtf8(text))
-        return Fault{placeOf(text, *broken).text(), "the text is not UTF-8"};
+        return Fault{placeOf(text, *broken).text(), wording::inWords("the text is not UTF-8")};
     TreeBuilder builder(text, treeKeys);
     const bool done = Json::sax_parse(text.begin(), text.end(), &builder);
     if (builder.fault) return *builder.fault;
-    if (!done) return Fault{"", "this is not JSON"};
+    if (!done) return Fault{"", wording::inWords("this is not JSON")};
     return std::move(builder.root);
 }
 

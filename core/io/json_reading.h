@@ -7,6 +7,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/base/wording.h"
 
 #include <string>
 #include <string_view>
@@ -49,7 +50,23 @@ std::string shown(const JsonNode& node);
 /// A text in quotes, cut to a length fit for a message, control signs replaced.
 std::string shown(std::string_view text);
 
-/// `PLACE: must be WANTED, got NODE`
+/// What is wanted in a place, for wrong().
+namespace wanted {
+inline constexpr std::string_view list = wording::marked("a list");
+inline constexpr std::string_view object = wording::marked("an object");
+inline constexpr std::string_view text = wording::marked("a text");
+inline constexpr std::string_view flag = wording::marked("true or false");
+inline constexpr std::string_view number = wording::marked("a number");
+inline constexpr std::string_view wholeNumber = wording::marked("a whole number");
+inline constexpr std::string_view numberOrNull = wording::marked("a number or null");
+inline constexpr std::string_view numbers = wording::marked("a list of numbers");
+inline constexpr std::string_view twoNumbers = wording::marked("a list of two numbers");
+inline constexpr std::string_view numberOrTwo = wording::marked("a number or a list of two numbers");
+inline constexpr std::string_view presses = wording::marked("a list of [from, to] in seconds");
+inline constexpr std::string_view parameters = wording::marked("an object of parameter names and numbers");
+} // namespace wanted
+
+/// `PLACE: must be WANTED, got NODE`. @param wanted marked for translation
 Fault wrong(std::string place, std::string_view wanted, const JsonNode& node);
 
 /// A key as part of a place: as it is where it is a plain word, else as shown().

@@ -76,9 +76,9 @@ std::string shown(const JsonNode& node) {
     case JsonNode::Type::text:
         return shown(std::string_view(node.text));
     case JsonNode::Type::list:
-        return "a list";
+        return wording::inWords(wanted::list);
     case JsonNode::Type::object:
-        return "an object";
+        return wording::inWords(wanted::object);
     case JsonNode::Type::number:
         return node.text.substr(0, 40);
     default:

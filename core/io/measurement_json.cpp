@@ -24,11 +24,11 @@ Result<What> readCount(ObjectReader& fields) {
     Count count;
     TAKE(flashes, fields.number("flashes"));
     if (flashes != std::floor(flashes) || std::abs(flashes) > 1e9)
-        return Fault{fields.place("flashes"), "must be a whole number"};
+        return Fault{fields.place("flashes"), wording::inWords("must be a whole number")};
     count.flashes = static_cast<int>(flashes);
     const JsonNode* time = fields.take("time");
     if (!time) return missing(fields.place("time"));
-    if (time->type != Type::object) return wrong(fields.place("time"), "an object", *time);
+    if (time->type != Type::object) return wrong(fields.place("time"), wanted::object, *time);
     ObjectReader inner(*time, fields.place("time"));
     TAKE(value, inner.number("value"));
     TAKE(uncertainty, inner.numberOr("uncertainty", 0));
@@ -45,13 +45,15 @@ Result<What> readReading(const Circuit& circuit, ObjectReader& fields) {
         for (MeterQuantity one : allMeterQuantities)
             names.append(names.empty() ? "" : ", ").append(name(one));
         return Fault{fields.place("quantity"),
-                     "must be one of " + names + ", got " + shown(std::string_view(quantity))};
+                     wording::inWords("must be one of %1, got %2", names, shown(std::string_view(quantity)))};
     }
     reading.quantity = *known;
     TAKE(of, fields.text("of"));
     const std::size_t dot = of.find('.');
     const Part* part = circuit.findRef(std::string_view(of).substr(0, dot));
-    if (!part) return Fault{fields.place("of"), "there is no such part: " + shown(std::string_view(of))};
+    if (!part)
+        return Fault{fields.place("of"),
+                     wording::inWords("there is no such part: %1", shown(std::string_view(of)))};
     reading.part = part->id;
     if (dot != std::string::npos) reading.key = of.substr(dot + 1);
     TAKE(value, fields.number("value"));
@@ -63,16 +65,16 @@ Result<What> readReading(const Circuit& circuit, ObjectReader& fields) {
 Result<void> readTraces(ObjectReader& fields, Record& record) {
     const JsonNode* list = fields.take("traces");
     if (!list) return missing(fields.place("traces"));
-    if (list->type != Type::list) return wrong(fields.place("traces"), "a list", *list);
+    if (list->type != Type::list) return wrong(fields.place("traces"), wanted::list, *list);
     for (std::size_t k = 0; k < list->items.size(); ++k) {
         const std::string place = fields.place("traces") + "[" + std::to_string(k) + "]";
-        if (list->items[k].type != Type::object) return wrong(place, "an object", list->items[k]);
+        if (list->items[k].type != Type::object) return wrong(place, wanted::object, list->items[k]);
         ObjectReader trace(list->items[k], place);
         TAKE(of, trace.text("of"));
         const auto known = traceOfNamed(of);
         if (!known)
-            return Fault{trace.place("of"),
-                         "must be output, capacitor or other, got " + shown(std::string_view(of))};
+            return Fault{trace.place("of"), wording::inWords("must be output, capacitor or other, got %1",
+                                                             shown(std::string_view(of)))};
         TAKE(values, trace.numbers("values"));
         record.traces.push_back({*known, std::move(values)});
     }
@@ -85,16 +87,17 @@ Result<What> readRecord(ObjectReader& fields) {
     TAKE(begin, fields.textOr("begin", "running"));
     if (begin != "power-on" && begin != "running")
         return Fault{fields.place("begin"),
-                     "must be power-on or running, got " + shown(std::string_view(begin))};
+                     wording::inWords("must be power-on or running, got %1", shown(std::string_view(begin)))};
     TAKE(step, fields.number("step"));
     TAKE(timeUncertainty, fields.numberOr("time_uncertainty", record.timeUncertainty));
     TAKE(first, fields.textOr("first", "rise"));
     if (first != "rise" && first != "fall")
-        return Fault{fields.place("first"), "must be rise or fall, got " + shown(std::string_view(first))};
+        return Fault{fields.place("first"),
+                     wording::inWords("must be rise or fall, got %1", shown(std::string_view(first)))};
     TAKE(switchings, fields.numbers("switchings"));
     TAKE(time, fields.numbers("time"));
     if (const JsonNode* levels = fields.take("levels")) {
-        if (levels->type != Type::object) return wrong(fields.place("levels"), "an object", *levels);
+        if (levels->type != Type::object) return wrong(fields.place("levels"), wanted::object, *levels);
         ObjectReader inner(*levels, fields.place("levels"));
         TAKE(high, inner.number("high"));
         TAKE(low, inner.number("low"));

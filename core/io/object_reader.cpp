@@ -17,7 +17,7 @@ std::string ObjectReader::place(std::string_view key) const {
 Result<std::string> ObjectReader::text(std::string_view key) {
     const JsonNode* found = take(key);
     if (!found) return missing(place(key));
-    if (found->type != Type::text) return wrong(place(key), "a text", *found);
+    if (found->type != Type::text) return wrong(place(key), wanted::text, *found);
     return found->text;
 }
 
@@ -28,7 +28,7 @@ Result<std::string> ObjectReader::textOr(std::string_view key, std::string other
 Result<double> ObjectReader::number(std::string_view key) {
     const JsonNode* found = take(key);
     if (!found) return missing(place(key));
-    if (found->type != Type::number) return wrong(place(key), "a number", *found);
+    if (found->type != Type::number) return wrong(place(key), wanted::number, *found);
     return found->number;
 }
 
@@ -39,19 +39,19 @@ Result<double> ObjectReader::numberOr(std::string_view key, double other) {
 Result<bool> ObjectReader::flagOr(std::string_view key, bool other) {
     const JsonNode* found = take(key);
     if (!found) return other;
-    if (found->type != Type::flag) return wrong(place(key), "true or false", *found);
+    if (found->type != Type::flag) return wrong(place(key), wanted::flag, *found);
     return found->flag;
 }
 
 Result<std::vector<double>> ObjectReader::numbers(std::string_view key) {
     const JsonNode* found = take(key);
     if (!found) return missing(place(key));
-    if (found->type != Type::list) return wrong(place(key), "a list of numbers", *found);
+    if (found->type != Type::list) return wrong(place(key), wanted::numbers, *found);
     std::vector<double> read;
     read.reserve(found->items.size());
     for (const JsonNode& item : found->items) {
         if (item.type != Type::number)
-            return wrong(place(key) + "[" + std::to_string(read.size()) + "]", "a number", item);
+            return wrong(place(key) + "[" + std::to_string(read.size()) + "]", wanted::number, item);
         read.push_back(item.number);
     }
     return read;

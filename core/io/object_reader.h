@@ -12,7 +12,7 @@
 namespace blinkwright::io {
 
 inline Fault missing(std::string place) {
-    return {std::move(place), "missing"};
+    return {std::move(place), wording::inWords("missing")};
 }
 
 class ObjectReader {

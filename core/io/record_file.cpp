@@ -1,9 +1,10 @@
 #include "core/io/record_file.h"
 
+#include "core/base/wording.h"
 #include "core/io/open_file.h"
 #include "core/io/record_numbers.h"
 #include "core/study/record_reduction.h"
-#include "core/units/engineering.h"
+#include "core/units/decimal.h"
 
 #include <array>
 #include <cassert>
@@ -25,10 +26,13 @@ constexpr std::size_t shownBytes = 24;
 constexpr double rounding = 1e-12;
 
 std::string lineText(std::size_t line) {
-    return "line " + std::to_string(line);
+    return wording::inWords("line %1", line);
 }
 Fault cancelled() {
-    return {"", "cancelled"};
+    return {"", wording::inWords("cancelled")};
+}
+Fault tooLarge(const std::string& path) {
+    return {path, wording::inWords("larger than %1 MiB, which is not supported", maxRecordBytes >> 20)};
 }
 
 /// Puts the rows of a table into the columns of a record.
@@ -72,7 +76,8 @@ class RowReader {
             }
             values[w] *= wanted.unit;
             if (!(std::abs(values[w]) <= wanted.most))
-                return refuse(line, wanted.column, shown(cells[w]) + " is out of all reason");
+                return refuse(line, wanted.column,
+                              wording::inWords("%1 is out of all reason", shown(cells[w])));
         }
         return keep(values, line, cut);
     }
@@ -96,8 +101,8 @@ class RowReader {
         }
         if (!m_raw.time_s.empty() && time < m_raw.time_s.back())
             return refuse(line, *m_layout.timeColumn,
-                          "the time " + units::shortest(time) + " s lies before the " +
-                              units::shortest(m_raw.time_s.back()) + " s of the row above");
+                          wording::inWords("the time %1 s lies before the %2 s of the row above",
+                                           units::spoken(time), units::spoken(m_raw.time_s.back())));
         m_raw.time_s.push_back(time);
         for (study::RawTrace& trace : m_raw.traces) trace.values_V.push_back(values[w++]);
         return true;
@@ -107,7 +112,7 @@ class RowReader {
         return true;
     }
     bool refuse(std::size_t line, std::size_t column, std::string text) {
-        m_fault = {lineText(line) + ", column " + std::to_string(column + 1), std::move(text)};
+        m_fault = {wording::inWords("line %1, column %2", line, column + 1), std::move(text)};
         return false;
     }
     static std::string shown(std::string_view cell) {
@@ -119,8 +124,9 @@ class RowReader {
         return "\"" + text + (cell.size() > shownBytes ? "...\"" : "\"");
     }
     std::string noNumber(std::string_view cell) const {
-        return shown(cell) + " is no number with a decimal " +
-               (m_layout.decimalMark == ',' ? "comma" : "point");
+        return m_layout.decimalMark == ','
+                   ? wording::inWords("%1 is no number with a decimal comma", shown(cell))
+                   : wording::inWords("%1 is no number with a decimal point", shown(cell));
     }
 
     const RecordLayout& m_layout;
@@ -166,12 +172,12 @@ class LineFeed {
         if (!m_rows.take(text, m_line, cut)) return m_rows.fault();
         if (m_raw.time_s.size() > maxRecordRows)
             return Fault{lineText(m_line),
-                         "more than " + std::to_string(maxRecordRows) + " rows are not supported"};
+                         wording::inWords("more than %1 rows are not supported", maxRecordRows)};
         return {};
     }
     static Fault tooLong(std::size_t line) {
         return {lineText(line),
-                "is longer than " + std::to_string(longestLine >> 10) + " KiB: this is no table"};
+                wording::inWords("is longer than %1 KiB: this is no table", longestLine >> 10)};
     }
 
     std::size_t m_passOver, m_line = 0;
@@ -188,9 +194,9 @@ Result<std::string> readBeginning(const std::string& path) {
     if (!file) return file.fault();
     std::string bytes(layoutBytes, '\0');
     file.value().read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-    if (file.value().bad()) return Fault{path, "cannot be read"};
+    if (file.value().bad()) return Fault{path, wording::inWords("cannot be read")};
     bytes.resize(static_cast<std::size_t>(file.value().gcount()));
-    if (bytes.empty()) return Fault{path, "the file is empty"};
+    if (bytes.empty()) return Fault{path, wording::inWords("the file is empty")};
     return bytes;
 }
 
@@ -202,7 +208,7 @@ Result<RawRecord> readRawRecord(const std::string& path, const RecordLayout& lay
     if (!file) return file.fault();
     std::error_code error;
     const auto size = fs::file_size(path, error); // a pipe has none
-    if (!error && size > maxRecordBytes) return Fault{path, "larger than 256 MiB, which is not supported"};
+    if (!error && size > maxRecordBytes) return tooLarge(path);
 
     RawRecord raw;
     raw.source = fs::path(path).filename().string();
@@ -218,23 +224,24 @@ Result<RawRecord> readRawRecord(const std::string& path, const RecordLayout& lay
         const std::size_t kept = block.size();
         block.resize(kept + blockBytes);
         file.value().read(block.data() + kept, blockBytes);
-        if (file.value().bad()) return Fault{path, "cannot be read to its end"};
+        if (file.value().bad()) return Fault{path, wording::inWords("cannot be read to its end")};
         const auto got = static_cast<std::size_t>(file.value().gcount());
         block.resize(kept + got);
         last = got < blockBytes;
         read += got;
-        if (read > maxRecordBytes) return Fault{path, "larger than 256 MiB, which is not supported"};
+        if (read > maxRecordBytes) return tooLarge(path);
         if (auto ok = feed.take(block, last); !ok) return ok.fault();
         if (read == got && !error && size > got && got > 0) // by the first block: how many rows there will be
             rows.reserve(std::min(maxRecordRows, rows.rows() * (size / got + 1)));
         if (control.progress && !error && size > 0)
             *control.progress = std::min(1.0, static_cast<double>(read) / static_cast<double>(size));
     }
-    if (raw.time_s.empty()) return Fault{"", "there are no rows of numbers in these columns"};
+    if (raw.time_s.empty())
+        return Fault{"", wording::inWords("there are no rows of numbers in these columns")};
     if (raw.skipped > 1 && raw.skipped * 10 > rows.rows())
-        return Fault{lineText(raw.firstSkipped), "a number is missing here and in " +
-                                                     std::to_string(raw.skipped) + " of " +
-                                                     std::to_string(rows.rows()) + " rows in all"};
+        return Fault{lineText(raw.firstSkipped),
+                     wording::inWords("a number is missing here and in %1 of %2 rows in all", raw.skipped,
+                                      rows.rows())};
     return raw;
 }
 

@@ -1,5 +1,6 @@
 // The guess at a layout: which separator and decimal mark make the longest table of numbers, and which of its
 // columns are what.
+#include "core/base/wording.h"
 #include "core/io/record_layout.h"
 #include "core/io/record_numbers.h"
 #include "core/io/record_words.h"
@@ -245,8 +246,10 @@ std::vector<std::string_view> linesOf(std::string_view text) {
 
 Result<RecordLayout> guessLayout(std::string_view beginning) {
     if (beginning.starts_with("\xFF\xFE") || beginning.starts_with("\xFE\xFF"))
-        return Fault{"", "this is text of two bytes a letter (UTF-16): save it as plain text or UTF-8"};
-    if (beginning.find('\0') != beginning.npos) return Fault{"", "this is no text file"};
+        return Fault{"",
+                     wording::inWords("this is text of two bytes a letter (UTF-16): save it as plain text "
+                                      "or UTF-8")};
+    if (beginning.find('\0') != beginning.npos) return Fault{"", wording::inWords("this is no text file")};
     if (beginning.starts_with(byteOrderMark)) beginning.remove_prefix(byteOrderMark.size());
     const auto lines = linesOf(beginning);
 
@@ -281,8 +284,9 @@ Result<RecordLayout> guessLayout(std::string_view beginning) {
         best = std::move(layout);
     }
     if (best) return *best;
-    if (!anyTable) return Fault{"", "there are no rows of numbers in its beginning"};
-    return Fault{"", "neither a column of times nor a time step above the numbers was found"};
+    if (!anyTable) return Fault{"", wording::inWords("there are no rows of numbers in its beginning")};
+    return Fault{"",
+                 wording::inWords("neither a column of times nor a time step above the numbers was found")};
 }
 
 } // namespace blinkwright::io

@@ -1,5 +1,6 @@
 #include "core/io/record_layout.h"
 
+#include "core/base/wording.h"
 #include "core/io/text_cells.h"
 #include "core/units/engineering.h"
 
@@ -11,14 +12,9 @@ using units::Unit;
 namespace {
 
 std::string columnText(const RecordLayout& layout, std::size_t column) {
-    const std::string number = "Column " + std::to_string(column + 1);
-    const std::string& name = column < layout.columns.size() ? layout.columns[column] : std::string();
-    return name.empty() ? number : number + " (\u201C" + name + "\u201D)";
-}
-
-std::string linesText(std::size_t from, std::size_t count) {
-    if (count == 1) return "Line " + std::to_string(from + 1);
-    return "Lines " + std::to_string(from + 1) + " to " + std::to_string(from + count);
+    const std::string name = column < layout.columns.size() ? layout.columns[column] : std::string();
+    return name.empty() ? wording::inWords("Column %1", column + 1)
+                        : wording::inWords("Column %1 (\u201C%2\u201D)", column + 1, name);
 }
 
 /// `mV` of 0.001 and a volt; any other factor with its number.
@@ -30,9 +26,34 @@ std::string unitText(double one, Unit unit) {
 
 std::string voltageText(const VoltageColumn& column) {
     const std::string unit = unitText(column.unit_V, Unit::volt);
-    if (column.of == circuit::TraceOf::other) return "something else, in " + unit;
-    const std::string of = column.of == circuit::TraceOf::output ? "the output" : "the timing capacitor";
-    return of + ", in " + unit;
+    if (column.of == circuit::TraceOf::other) return wording::inWords("something else, in %1", unit);
+    return column.of == circuit::TraceOf::output ? wording::inWords("the output, in %1", unit)
+                                                 : wording::inWords("the timing capacitor, in %1", unit);
+}
+
+std::string separatorText(Separator separator) {
+    switch (separator) {
+    case Separator::comma:
+        return wording::inWords("a comma");
+    case Separator::semicolon:
+        return wording::inWords("a semicolon");
+    case Separator::tab:
+        return wording::inWords("a tab");
+    case Separator::blanks:
+        break;
+    }
+    return wording::inWords("blanks");
+}
+
+std::string passedOverText(std::size_t lines) {
+    if (lines == 1) return wording::inWords("Line 1 above the table is passed over.");
+    return wording::inWords("Lines 1 to %1 above the table are passed over.", lines);
+}
+
+std::string namesText(std::size_t above, std::size_t lines) {
+    if (lines == 0) return wording::inWords("The columns have no names.");
+    if (lines == 1) return wording::inWords("Line %1 names the columns.", above + 1);
+    return wording::inWords("Lines %1 to %2 name the columns.", above + 1, above + lines);
 }
 
 } // namespace
@@ -40,13 +61,13 @@ std::string voltageText(const VoltageColumn& column) {
 std::string_view name(Separator separator) {
     switch (separator) {
     case Separator::comma:
-        return "comma";
+        return wording::marked("comma");
     case Separator::semicolon:
-        return "semicolon";
+        return wording::marked("semicolon");
     case Separator::tab:
-        return "tab";
+        return wording::marked("tab");
     case Separator::blanks:
-        return "blanks";
+        return wording::marked("blanks");
     }
     return {};
 }
@@ -67,26 +88,25 @@ char charOf(Separator separator) {
 
 std::vector<std::string> saidOf(const RecordLayout& layout) {
     std::vector<std::string> said;
-    const std::string between =
-        layout.separator == Separator::blanks ? "blanks" : "a " + std::string(name(layout.separator));
-    said.push_back("Between two columns stands " + between + ", the decimal mark is a " +
-                   (layout.decimalMark == ',' ? "comma." : "point."));
-    if (layout.preambleLines > 0)
-        said.push_back(linesText(0, layout.preambleLines) + " above the table " +
-                       (layout.preambleLines == 1 ? "is" : "are") + " passed over.");
-    said.push_back(layout.headerLines == 0
-                       ? "The columns have no names."
-                       : linesText(layout.preambleLines, layout.headerLines) +
-                             (layout.headerLines == 1 ? " names the columns." : " name the columns."));
+    const std::string between = separatorText(layout.separator);
+    said.push_back(
+        layout.decimalMark == ','
+            ? wording::inWords("Between two columns stands %1, the decimal mark is a comma.", between)
+            : wording::inWords("Between two columns stands %1, the decimal mark is a point.", between));
+    if (layout.preambleLines > 0) said.push_back(passedOverText(layout.preambleLines));
+    said.push_back(namesText(layout.preambleLines, layout.headerLines));
     if (layout.timeColumn)
-        said.push_back(columnText(layout, *layout.timeColumn) + " is the time, in " +
-                       unitText(layout.timeUnit_s, Unit::second) + ".");
+        said.push_back(wording::inWords("%1 is the time, in %2.", columnText(layout, *layout.timeColumn),
+                                        unitText(layout.timeUnit_s, Unit::second)));
     else
-        said.push_back("There is no time column: one row follows the other by " +
-                       formatQuantity(layout.step_s, Unit::second, 6) + ".");
-    for (const VoltageColumn& column : layout.voltages)
-        said.push_back(columnText(layout, column.column) + " is " + voltageText(column) +
-                       (column.named ? "." : ", unless its shape says otherwise."));
+        said.push_back(wording::inWords("There is no time column: one row follows the other by %1.",
+                                        formatQuantity(layout.step_s, Unit::second, 6)));
+    for (const VoltageColumn& column : layout.voltages) {
+        const std::string which = columnText(layout, column.column), what = voltageText(column);
+        said.push_back(column.named
+                           ? wording::inWords("%1 is %2.", which, what)
+                           : wording::inWords("%1 is %2, unless its shape says otherwise.", which, what));
+    }
     return said;
 }
 

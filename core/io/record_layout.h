@@ -20,8 +20,8 @@ namespace blinkwright::io {
 enum class Separator { comma, semicolon, tab, blanks };
 inline constexpr std::array allSeparators{Separator::comma, Separator::semicolon, Separator::tab,
                                           Separator::blanks};
-std::string_view name(Separator separator);
-char charOf(Separator separator); ///< as TextCells wants it
+std::string_view name(Separator separator); ///< marked for translation
+char charOf(Separator separator);           ///< as TextCells wants it
 inline constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
 /// A column of voltages.

@@ -9,10 +9,10 @@ namespace {
 using Type = JsonNode::Type;
 
 Result<Interval> readPair(const std::string& place, const JsonNode& node) {
-    if (node.type != Type::list || node.items.size() != 2) return wrong(place, "a list of two numbers", node);
+    if (node.type != Type::list || node.items.size() != 2) return wrong(place, wanted::twoNumbers, node);
     for (std::size_t i = 0; i < 2; ++i)
         if (node.items[i].type != Type::number)
-            return wrong(place + "[" + std::to_string(i) + "]", "a number", node.items[i]);
+            return wrong(place + "[" + std::to_string(i) + "]", wanted::number, node.items[i]);
     return Interval{node.items[0].number, node.items[1].number};
 }
 
@@ -21,7 +21,7 @@ Result<void> readTolerance(const std::string& place, const JsonNode& node, Value
         value = node.number;
         return {};
     }
-    if (node.type != Type::list) return wrong(place, "a number or a list of two numbers", node);
+    if (node.type != Type::list) return wrong(place, wanted::numberOrTwo, node);
     const auto pair = readPair(place, node);
     if (!pair) return pair.fault();
     value = pair.value();
@@ -29,7 +29,7 @@ Result<void> readTolerance(const std::string& place, const JsonNode& node, Value
 }
 
 Result<void> readPresses(const std::string& place, const JsonNode& node, Value& value) {
-    if (node.type != Type::list) return wrong(place, "a list of [from, to] in seconds", node);
+    if (node.type != Type::list) return wrong(place, wanted::presses, node);
     Intervals presses;
     for (std::size_t i = 0; i < node.items.size(); ++i) {
         const auto pair = readPair(place + "[" + std::to_string(i) + "]", node.items[i]);
@@ -41,13 +41,14 @@ Result<void> readPresses(const std::string& place, const JsonNode& node, Value& 
 }
 
 Result<void> readOverrides(const std::string& place, const JsonNode& node, Value& value) {
-    if (node.type != Type::object) return wrong(place, "an object of parameter names and numbers", node);
+    if (node.type != Type::object) return wrong(place, wanted::parameters, node);
     Overrides overrides;
     for (std::size_t i = 0; i < node.items.size(); ++i) {
         if (!findTimerParameter(node.keys[i]))
-            return Fault{place, "the timer has no parameter " + shown(std::string_view(node.keys[i]))};
+            return Fault{place, wording::inWords("the timer has no parameter %1",
+                                                 shown(std::string_view(node.keys[i])))};
         if (node.items[i].type != Type::number)
-            return wrong(place + "." + node.keys[i], "a number", node.items[i]);
+            return wrong(place + "." + node.keys[i], wanted::number, node.items[i]);
         overrides[node.keys[i]] = node.items[i].number;
     }
     value = std::move(overrides);
@@ -62,19 +63,19 @@ Result<void> readValue(const KeyInfo& key, const JsonNode& node, Value& value) {
     case Shape::numberOrNull:
         value = Null{};
         if (node.type == Type::null) return {};
-        if (node.type != Type::number) return wrong(place, "a number or null", node);
+        if (node.type != Type::number) return wrong(place, wanted::numberOrNull, node);
         value = node.number;
         return {};
     case Shape::number:
-        if (node.type != Type::number) return wrong(place, "a number", node);
+        if (node.type != Type::number) return wrong(place, wanted::number, node);
         value = node.number;
         return {};
     case Shape::flag:
-        if (node.type != Type::flag) return wrong(place, "true or false", node);
+        if (node.type != Type::flag) return wrong(place, wanted::flag, node);
         value = node.flag;
         return {};
     case Shape::word:
-        if (node.type != Type::text) return wrong(place, "a text", node);
+        if (node.type != Type::text) return wrong(place, wanted::text, node);
         value = node.text;
         return {};
     case Shape::tolerance:
@@ -84,7 +85,7 @@ Result<void> readValue(const KeyInfo& key, const JsonNode& node, Value& value) {
     case Shape::overrides:
         return readOverrides(place, node, value);
     }
-    return wrong(place, "another kind of value", node);
+    return wrong(place, wording::marked("another kind of value"), node);
 }
 
 std::string valueJson(const Value& value) {

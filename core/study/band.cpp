@@ -1,6 +1,7 @@
 #include "core/study/band.h"
 
 #include "core/base/together.h"
+#include "core/base/wording.h"
 #include "core/engine/curves.h"
 #include "core/study/percentile.h"
 #include "core/study/settled_start.h"
@@ -75,9 +76,9 @@ void fill(BandCurve& band, const std::vector<Sampled>& boards, const Sampled& no
 
 Result<Band> band(const circuit::Circuit& circuit, circuit::PartSet set, const BandRequest& request) {
     if (request.boards < 2)
-        return Fault{"boards", "must be at least 2, got " + std::to_string(request.boards)};
+        return Fault{"boards", wording::inWords("must be at least %1, got %2", 2, request.boards)};
     if (request.points < 2)
-        return Fault{"points", "must be at least 2, got " + std::to_string(request.points)};
+        return Fault{"points", wording::inWords("must be at least %1, got %2", 2, request.points)};
     const auto made = devices::makeBoard(circuit, set);
     if (!made) return made.fault();
     devices::Board board = made.value();
@@ -95,7 +96,7 @@ Result<Band> band(const circuit::Circuit& circuit, circuit::PartSet set, const B
     const Sampled nominal = fromPowerOn ? sampleFromPowerOn(board, run, out.time_s)
                                         : sampled(board, settled.wave, settled.period_s, out.time_s);
     if (!nominal.blinks()) {
-        out.reason = "it does not blink within this time";
+        out.reason = wording::inWords("it does not blink within this time");
         return out;
     }
     if (!fromPowerOn) startFrom(board, capacitorsAtRise(settled));

@@ -1,5 +1,6 @@
 #include "core/study/bench_board.h"
 
+#include "core/base/wording.h"
 #include "core/study/ground_reach.h"
 
 #include <algorithm>
@@ -18,7 +19,7 @@ constexpr double tip_ohm = 100;
 
 std::string pinWords(const devices::Timer& timer, int pin) {
     const auto& known = circuit::info(circuit::PartKind::timer).pins[static_cast<std::size_t>(pin)];
-    return "pin " + std::string(known.name) + " of " + timer.ref + " (" + std::string(known.role) + ")";
+    return wording::inWords("pin %1 of %2 (%3)", known.name, timer.ref, wording::inWords(known.role));
 }
 
 devices::Resistor resistorBetween(Node a, Node b, double ohm) {
@@ -77,17 +78,17 @@ BenchBoard benchBoard(Board board) {
     for (std::size_t k = 0; k < bench.board.junctions.size(); ++k) {
         auto& lamp = bench.board.junctions[k];
         if (!lamp.lamp) continue;
-        const auto end = [&](PlaceKind kind, const char* word, Node& node) {
+        const auto end = [&](PlaceKind kind, const char* word, std::string words, Node& node) {
             ReadingPlace place{.kind = kind, .part = lamp.id, .name = lamp.ref + ":" + word};
-            place.words = std::string(word) + " of " + lamp.ref;
+            place.words = std::move(words);
             place.node = held(node, place.name);
             place.junction = k;
             bench.places.push_back(std::move(place));
         };
-        end(PlaceKind::anode, "anode", lamp.anode);
-        end(PlaceKind::cathode, "cathode", lamp.cathode);
+        end(PlaceKind::anode, "anode", wording::inWords("anode of %1", lamp.ref), lamp.anode);
+        end(PlaceKind::cathode, "cathode", wording::inWords("cathode of %1", lamp.ref), lamp.cathode);
         ReadingPlace current{.kind = PlaceKind::lampCurrent, .part = lamp.id, .name = lamp.ref};
-        current.words = "current of " + lamp.ref;
+        current.words = wording::inWords("current of %1", lamp.ref);
         current.junction = k;
         bench.places.push_back(std::move(current));
     }

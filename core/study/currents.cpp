@@ -1,5 +1,6 @@
 #include "core/study/currents.h"
 
+#include "core/base/wording.h"
 #include "core/devices/laws.h"
 
 #include <algorithm>
@@ -55,34 +56,38 @@ void timerFlows(Collector& into, const devices::Timer& timer, const engine::Time
     const auto& sheet = timer.sheet;
     if (timer.connected(pins::threshold)) {
         const double v = into.volt(node(pins::threshold)) - t.ground_V;
-        into.add("the threshold input of " + timer.ref, place(pins::threshold), node(pins::threshold), ground,
+        into.add(wording::inWords("the threshold input of %1", timer.ref), place(pins::threshold),
+                 node(pins::threshold), ground,
                  devices::conductingSide(sheet.threshold_current, v - level).current);
     }
     if (timer.connected(pins::trigger)) {
         const double v = into.volt(node(pins::trigger)) - t.ground_V;
-        into.add("the trigger input of " + timer.ref, place(pins::trigger), supply, node(pins::trigger),
+        into.add(wording::inWords("the trigger input of %1", timer.ref), place(pins::trigger), supply,
+                 node(pins::trigger),
                  devices::conductingSide(sheet.trigger_current, 0.5 * level - v).current);
     }
     if (!timer.cmos && node(pins::reset) != devices::open) {
         const double v = into.volt(node(pins::reset)) - t.ground_V;
-        into.add("the reset input of " + timer.ref, place(pins::reset), ground, node(pins::reset),
-                 (0.8 * timer.nominalSupply - v) / sheet.reset_resistance);
+        into.add(wording::inWords("the reset input of %1", timer.ref), place(pins::reset), ground,
+                 node(pins::reset), (0.8 * timer.nominalSupply - v) / sheet.reset_resistance);
     }
     if (timer.connected(pins::discharge))
-        into.add("the discharge pin of " + timer.ref, place(pins::discharge), node(pins::discharge), ground,
-                 t.discharge_A);
+        into.add(wording::inWords("the discharge pin of %1", timer.ref), place(pins::discharge),
+                 node(pins::discharge), ground, t.discharge_A);
     if (t.output_A >= 0)
-        into.add("the output of " + timer.ref, place(pins::output), supply, node(pins::output), t.output_A);
+        into.add(wording::inWords("the output of %1", timer.ref), place(pins::output), supply,
+                 node(pins::output), t.output_A);
     else
-        into.add("the output of " + timer.ref, place(pins::output), node(pins::output), ground, -t.output_A);
+        into.add(wording::inWords("the output of %1", timer.ref), place(pins::output), node(pins::output),
+                 ground, -t.output_A);
     if (node(pins::control) != devices::open) {
-        const std::string name = "the divider of " + timer.ref;
+        const std::string name = wording::inWords("the divider of %1", timer.ref);
         into.add(name, place(pins::control), supply, node(pins::control),
                  (t.supply_V - t.control_V) / sheet.divider_resistance);
         into.add(name, place(pins::control), node(pins::control), ground,
                  0.5 * level / sheet.divider_resistance);
     }
-    into.add(timer.ref + " itself", place(pins::supply), supply, ground, t.idle_A);
+    into.add(wording::inWords("%1 itself", timer.ref), place(pins::supply), supply, ground, t.idle_A);
 }
 
 } // namespace
@@ -104,7 +109,7 @@ std::vector<Flow> flowsInto(const devices::Board& board, const engine::Instant& 
     for (std::size_t k = 0; k < board.capacitors.size(); ++k) {
         const auto& part = board.capacitors[k];
         if (part.plus == devices::open || part.minus == devices::open) continue;
-        into.add("leakage of " + part.ref, part.ref, part.plus, part.minus,
+        into.add(wording::inWords("leakage of %1", part.ref), part.ref, part.plus, part.minus,
                  at.capacitor_V[k] * part.leakageConductance);
     }
     for (std::size_t k = 0; k < board.junctions.size(); ++k)

@@ -1,5 +1,6 @@
 #include "core/study/expected_readings.h"
 
+#include "core/base/wording.h"
 #include "core/study/wiring_list.h"
 #include "core/units/engineering.h"
 
@@ -48,27 +49,29 @@ std::string checkCardHeading(const ExpectedReadings& expected) {
     const std::string period = units::formatQuantity(expected.period_s, Unit::second);
     switch (expected.state) {
     case BoardState::blinks:
-        return "Over one settled cycle of " + period + ".";
+        return wording::inWords("Over one settled cycle of %1.", period);
     case BoardState::uneven:
-        return "The cycles are not alike; over several of them, " + period + " on average.";
+        return wording::inWords("The cycles are not alike; over several of them, %1 on average.", period);
     case BoardState::rest:
-        return "The board does not blink: at rest.";
+        return wording::inWords("The board does not blink: at rest.");
     case BoardState::unpowered:
-        return "The timer has no supply: at rest.";
+        return wording::inWords("The timer has no supply: at rest.");
     case BoardState::unknown:
         break;
     }
-    return "There are no readings: the simulation found no settled state.";
+    return wording::inWords("There are no readings: the simulation found no settled state.");
 }
 
 std::vector<std::string> checkCardNotes() {
     return {
-        "Black lead on 0 V, the minus of the supply. Touch the legs of the timer itself, and of a lamp the "
-        "places where anode and cathode belong.",
-        "Readings are with a DC meter of 10 MΩ on that place alone. “Mean” is what a slow meter "
-        "settles on; a meter that follows wanders between least and most.",
-        "Lamp currents want the meter in series with the lamp: take the battery off before a joint is "
-        "opened."};
+        wording::inWords(
+            "Black lead on 0 V, the minus of the supply. Touch the legs of the timer itself, and of a lamp "
+            "the places where anode and cathode belong."),
+        wording::inWords(
+            "Readings are with a DC meter of 10 MΩ on that place alone. “Mean” is what a slow meter settles "
+            "on; a meter that follows wanders between least and most."),
+        wording::inWords("Lamp currents want the meter in series with the lamp: take the battery off before "
+                         "a joint is opened.")};
 }
 
 std::string readingText(const ReadingPlace& place, double value) {
@@ -81,10 +84,11 @@ std::string checkCardText(const circuit::Circuit& circuit, circuit::PartSet set,
                           const ExpectedReadings& expected) {
     std::string text = circuit.title + "\n";
     if (const std::string heading = setHeading(circuit, set); !heading.empty()) text += heading + "\n";
-    text += "Expected readings. " + checkCardHeading(expected) + "\n\n";
+    text += wording::inWords("Expected readings. %1", checkCardHeading(expected)) + "\n\n";
     constexpr std::size_t wide = 32, narrow = 13;
-    text += padded("Place", wide) + padded("Least", narrow) + padded("Mean", narrow) +
-            padded("Most", narrow) + "Measured\n";
+    text += padded(wording::inWords("Place"), wide) + padded(wording::inWords("Least"), narrow) +
+            padded(wording::inWords("Mean"), narrow) + padded(wording::inWords("Most"), narrow) +
+            wording::inWords("Measured") + "\n";
     for (const ExpectedReading& row : expected.rows) {
         text += padded(row.place.words, wide);
         for (const Quantity quantity : {Quantity::least, Quantity::mean, Quantity::most})

@@ -1,5 +1,6 @@
 #include "core/study/fit.h"
 
+#include "core/base/wording.h"
 #include "core/circuit/edit_plan.h"
 #include "core/circuit/set_edits.h"
 #include "core/study/fit_notes.h"
@@ -55,7 +56,7 @@ class Fitter {
         m_fit.set = m_set;
         if (m_data.empty()) {
             m_fit.nothingMeasured = true;
-            m_fit.reason = "Nothing was measured yet that a board could be held against.";
+            m_fit.reason = wording::inWords("Nothing was measured yet that a board could be held against.");
             return std::move(m_fit);
         }
         m_settled = engine::settle(m_nominal, {.cancel = m_request.cancel});
@@ -63,7 +64,7 @@ class Fitter {
         if (!m_settled.found) return failed(m_settled.why);
         findUnknowns();
         if (m_unknowns->all().empty())
-            return failed("No part of the timing was found whose value could be off.");
+            return failed(wording::inWords("No part of the timing was found whose value could be off."));
         estimate();
         m_fit.cancelled = m_request.cancel && m_request.cancel->load(std::memory_order_relaxed);
         return std::move(m_fit);
@@ -124,7 +125,8 @@ class Fitter {
         const Estimate e = solve(problem, VectorXd::Zero(lowest.size()).cwiseMax(lowest));
         m_fit.settles += model.settles();
         if (!e.found) {
-            m_fit.reason = "No values of the parts were found that explain the measurements.";
+            m_fit.reason =
+                wording::inWords("No values of the parts were found that explain the measurements.");
             return;
         }
         takeValues(e);
@@ -265,7 +267,7 @@ Result<FitOutcome> fit(const Circuit& circuit, PartSet set, const FitRequest& re
 }
 
 Result<circuit::Edit> fittedEdit(const Circuit& circuit, const FitOutcome& fit) {
-    if (!fit.found) return Fault{"", "there are no fitted values"};
+    if (!fit.found) return Fault{"", wording::inWords("there are no fitted values")};
     circuit::EditPlan plan(circuit);
     if (fit.set == PartSet::A && !circuit::setsAgree(circuit)) {
         auto copy = circuit::copySet(circuit, PartSet::A, PartSet::B);
@@ -288,7 +290,7 @@ Result<circuit::Edit> fittedEdit(const Circuit& circuit, const FitOutcome& fit) 
             std::ranges::any_of(fit.values, [&](const FittedValue& v) { return isOf(part, v); });
         if (!fitted) put(part.part, part.key, part.value.value);
     }
-    return std::move(plan).done("Apply fitted values as Set B");
+    return std::move(plan).done(wording::inWords("Apply fitted values as Set B"));
 }
 
 } // namespace blinkwright::study

@@ -1,5 +1,8 @@
 #include "core/study/fit_notes.h"
 
+#include "core/base/wording.h"
+#include "core/study/cause.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -13,13 +16,6 @@ constexpr double coverage = 2;
 constexpr double stillUncertain = 0.01, overData = 2, alongside = 0.3;
 /// A value that moves the data by less than this share of their uncertainties cannot be seen in them.
 constexpr double unseen = 0.5;
-
-std::string listed(const std::vector<std::string>& words) {
-    std::string text;
-    for (std::size_t k = 0; k < words.size(); ++k)
-        text += (k == 0 ? "" : k + 1 == words.size() ? " and " : ", ") + words[k];
-    return text;
-}
 
 std::string percent(double share) {
     return units::formatQuantity(100 * std::abs(share), units::Unit::none, 2) + "\u00A0%";
@@ -40,25 +36,25 @@ bool isUndecided(const FittedValue& v) {
 std::string figureWords(const FittedFigure& f) {
     switch (f.figure) {
     case FitFigure::rate:
-        return "rate";
+        return wording::inWords("rate");
     case FitFigure::period:
-        return "cycle time";
+        return wording::inWords("cycle time");
     case FitFigure::high:
-        return "pulse width";
+        return wording::inWords("pulse width");
     case FitFigure::low:
-        return "space width";
+        return wording::inWords("space width");
     case FitFigure::duty:
-        return "duty cycle";
+        return wording::inWords("duty cycle");
     case FitFigure::firstHigh:
-        return "first flash";
+        return wording::inWords("first flash");
     case FitFigure::supplyVoltage:
-        return "voltage of " + f.ref;
+        return wording::inWords("voltage of %1", f.ref);
     case FitFigure::outputHigh:
-        return "output high of " + f.ref;
+        return wording::inWords("output high of %1", f.ref);
     case FitFigure::outputLow:
-        return "output low of " + f.ref;
+        return wording::inWords("output low of %1", f.ref);
     case FitFigure::lampCurrent:
-        return "current of " + f.ref;
+        return wording::inWords("current of %1", f.ref);
     }
     return {};
 }
@@ -70,44 +66,66 @@ void addInseparable(FitOutcome& fit) {
             addOnce(refs, fit.values[k].ref);
             if (fit.values[k].kind == UnknownKind::resistance) addOnce(toMeasure, fit.values[k].ref);
         }
-        std::string text = "The measurements cannot tell " + listed(refs) +
-                           " apart: each can bring about what was measured, and only their tolerances share "
-                           "it out.";
-        if (!toMeasure.empty())
-            text += " Measure " + listed(toMeasure) +
-                    (toMeasure.size() > 1 ? " by themselves" : " by itself") +
-                    " and enter what the meter reads.";
+        std::string text =
+            wording::inWords("The measurements cannot tell %1 apart: each can bring about what was measured, "
+                             "and only their tolerances share it out.",
+                             listed(refs));
+        if (toMeasure.size() == 1)
+            text += " " + wording::inWords("Measure %1 by itself and enter what the meter reads.",
+                                           toMeasure.front());
+        if (toMeasure.size() > 1)
+            text += " " + wording::inWords("Measure %1 by themselves and enter what the meter reads.",
+                                           listed(toMeasure));
         fit.notes.push_back({true, text});
     }
 }
 
-void addStrangeValues(FitOutcome& fit) {
-    for (const FittedValue& v : fit.values) {
-        if (std::abs(v.movedSigmas()) <= coverage) continue;
-        std::string text = v.ref + " would have to be " + units::formatQuantity(v.value, v.unit, 3);
-        if (v.kind == UnknownKind::levels)
-            text = "The levels of " + v.ref + " would have to be " + percent(v.value - 1) + " off";
-        else if (v.from == PriorFrom::usual)
-            text = "Of " + v.ref + ", " + v.key.substr(v.key.find('.') + 1) + " would have to be " +
-                   units::formatQuantity(v.value, v.unit, 3);
-        else if (v.nominal > 0)
-            text += ", " + percent(v.value / v.nominal - 1) + (v.value > v.nominal ? " above" : " below") +
-                    " what the circuit states";
-        text += v.from == PriorFrom::reading ? ", which its own reading does not allow."
-                : v.from == PriorFrom::usual ? ", far from what is usual."
-                                             : ", outside its tolerance.";
-        fit.notes.push_back({true, text + " Look for a wrong part or a fault in the wiring."});
+/// What a value would have to be, as a clause.
+std::string wantedWords(const FittedValue& v) {
+    const std::string value = units::formatQuantity(v.value, v.unit, 3);
+    if (v.kind == UnknownKind::levels)
+        return wording::inWords("The levels of %1 would have to be %2 off", v.ref, percent(v.value - 1));
+    if (v.from == PriorFrom::usual)
+        return wording::inWords("Of %1, %2 would have to be %3", v.ref, v.key.substr(v.key.find('.') + 1),
+                                value);
+    if (!(v.nominal > 0)) return wording::inWords("%1 would have to be %2", v.ref, value);
+    const std::string off = percent(v.value / v.nominal - 1);
+    return v.value > v.nominal ? wording::inWords("%1 would have to be %2, %3 above what the circuit states",
+                                                  v.ref, value, off)
+                               : wording::inWords("%1 would have to be %2, %3 below what the circuit states",
+                                                  v.ref, value, off);
+}
+
+std::string strangeWords(const FittedValue& v) {
+    switch (v.from) {
+    case PriorFrom::reading:
+        return wording::inWords("%1, which its own reading does not allow. Look for a wrong part or a fault "
+                                "in the wiring.",
+                                wantedWords(v));
+    case PriorFrom::usual:
+        return wording::inWords("%1, far from what is usual. Look for a wrong part or a fault in the wiring.",
+                                wantedWords(v));
+    case PriorFrom::tolerance:
+        break;
     }
+    return wording::inWords("%1, outside its tolerance. Look for a wrong part or a fault in the wiring.",
+                            wantedWords(v));
+}
+
+void addStrangeValues(FitOutcome& fit) {
+    for (const FittedValue& v : fit.values)
+        if (std::abs(v.movedSigmas()) > coverage) fit.notes.push_back({true, strangeWords(v)});
 }
 
 void addStrangeFigures(FitOutcome& fit) {
     for (const FittedFigure& f : fit.figures) {
         const auto off = f.offSigmas();
         if (!f.used || !off || std::abs(*off) <= coverage) continue;
-        fit.notes.push_back({true, "No values that the parts may have explain the " + figureWords(f) +
-                                       " measured: it is " +
-                                       units::formatQuantity(std::abs(*off), units::Unit::none, 2) +
-                                       " of its standard uncertainties off."});
+        fit.notes.push_back(
+            {true,
+             wording::inWords("No values that the parts may have explain the %1 measured: it is %2 of "
+                              "its standard uncertainties off.",
+                              figureWords(f), units::formatQuantity(std::abs(*off), units::Unit::none, 2))});
     }
 }
 
@@ -140,34 +158,42 @@ std::vector<std::vector<std::size_t>> inseparable(const FitOutcome& fit) {
 
 void addNotes(FitOutcome& fit, const MeasuredReadings& measured) {
     for (const Clash& clash : measured.clashes)
-        fit.notes.push_back({true, "Two measurements of the " + clash.figure +
-                                       " contradict each other: they lie further apart than twice their "
-                                       "common uncertainty."});
+        fit.notes.push_back(
+            {true,
+             wording::inWords("Two measurements of the %1 contradict each other: they lie further apart "
+                              "than twice their common uncertainty.",
+                              clash.figure)});
     addStrangeValues(fit);
     addStrangeFigures(fit);
     if (!fit.agrees && fit.notes.empty())
-        fit.notes.push_back({true, "Each figure is explained by itself, but not all of them together."});
+        fit.notes.push_back(
+            {true, wording::inWords("Each figure is explained by itself, but not all of them together.")});
     if (!fit.agrees && !fit.board.timers.empty() && fit.board.timers.front().sheet.timing_tolerance == 0)
-        fit.notes.push_back({false, "The levels of " + fit.board.timers.front().ref +
-                                        " count as exact here: makers state 1 to 2.25\u00A0% for the timing "
-                                        "(TI, Fairchild LM555). State it as its timing tolerance to let them "
-                                        "move."});
+        fit.notes.push_back(
+            {false,
+             wording::inWords("The levels of %1 count as exact here: makers state 1 to 2.25\u00A0% for "
+                              "the timing (TI, Fairchild LM555). State it as its timing tolerance to "
+                              "let them move.",
+                              fit.board.timers.front().ref)});
     addInseparable(fit);
     std::vector<std::string> silent;
     for (const FittedValue& v : fit.values)
         if (v.from == PriorFrom::tolerance && v.seen < unseen) addOnce(silent, v.ref);
     if (!silent.empty())
-        fit.notes.push_back({false, "The measurements say next to nothing of " + listed(silent) + "."});
+        fit.notes.push_back(
+            {false, wording::inWords("The measurements say next to nothing of %1.", listed(silent))});
     for (const FittedValue& v : fit.values) {
         if (v.kind == UnknownKind::supplyVoltage)
-            fit.notes.push_back({false, v.ref + " is taken at " +
-                                            units::formatQuantity(measured.supply_V->value, v.unit, 3) +
-                                            " under load, as measured; the circuit states " +
-                                            units::formatQuantity(v.nominal, v.unit, 3) + " without load."});
+            fit.notes.push_back(
+                {false, wording::inWords("%1 is taken at %2 under load, as measured; the circuit states %3 "
+                                         "without load.",
+                                         v.ref, units::formatQuantity(measured.supply_V->value, v.unit, 3),
+                                         units::formatQuantity(v.nominal, v.unit, 3))});
         if (v.kind == UnknownKind::levels)
-            fit.notes.push_back({false, "The levels of " + v.ref +
-                                            " are no value of a part: Set B leaves "
-                                            "them where they are."});
+            fit.notes.push_back(
+                {false, wording::inWords("The levels of %1 are no value of a part: Set B leaves them where "
+                                         "they are.",
+                                         v.ref)});
     }
 }
 

@@ -1,5 +1,7 @@
 #include "core/study/gating.h"
 
+#include "core/base/wording.h"
+
 #include <algorithm>
 #include <array>
 #include <deque>
@@ -14,9 +16,11 @@ namespace pins = circuit::timerPin;
 namespace {
 
 std::string pinName(int pin) {
-    static constexpr std::array<const char*, 8> names = {"ground",  "trigger",   "output",    "reset",
-                                                         "control", "threshold", "discharge", "supply"};
-    return std::string(names[static_cast<std::size_t>(pin)]) + " (pin " + std::to_string(pin + 1) + ")";
+    static constexpr std::array<std::string_view, 8> names = {
+        wording::marked("ground"),    wording::marked("trigger"), wording::marked("output"),
+        wording::marked("reset"),     wording::marked("control"), wording::marked("threshold"),
+        wording::marked("discharge"), wording::marked("supply")};
+    return wording::inWords("%1 (pin %2)", wording::inWords(names[static_cast<std::size_t>(pin)]), pin + 1);
 }
 
 /// A way for a signal: from a node to a pin of the first timer, through parts of any kind but not through
@@ -89,14 +93,15 @@ class Signals {
     std::multimap<Node, std::pair<Node, std::string>> m_edges;
 };
 
-std::string through(const Way& way) {
-    return way.parts.empty() ? "" : " through " + listed(way.parts);
+std::string leadsTo(const std::string& what, const Way& way) {
+    if (way.parts.empty()) return wording::inWords("%1, which leads to %2", what, pinName(way.pin));
+    return wording::inWords("%1, which leads to %2 through %3", what, pinName(way.pin), listed(way.parts));
 }
 
 Cause byTimers(const devices::Board& board, const engine::Settled& settled) {
     const std::string& ref = board.timers.front().ref;
     const Signals signals(board);
-    Cause cause{ref + " has no single period of its own: ", {ref}};
+    Cause cause{{}, {ref}};
     std::vector<std::string> ways, refs;
     for (const int other : settled.others) {
         const auto& timer = board.timers[static_cast<std::size_t>(other)];
@@ -105,20 +110,29 @@ Cause byTimers(const devices::Board& board, const engine::Settled& settled) {
         for (const int pin : {pins::output, pins::discharge, pins::threshold, pins::trigger, pins::control}) {
             const auto way = signals.toFirstTimer(timer.pins[static_cast<std::size_t>(pin)]);
             if (!way) continue;
-            ways.push_back("the " + pinName(pin) + " of " + timer.ref +
-                           (way->parts.empty() ? " is joined to " : " reaches ") + pinName(way->pin) +
-                           " of " + ref + through(*way));
+            const std::string from = pinName(pin), to = pinName(way->pin);
+            ways.push_back(
+                way->parts.empty()
+                    ? wording::inWords("the %1 of %2 is joined to %3 of %4", from, timer.ref, to, ref)
+                    : wording::inWords("the %1 of %2 reaches %3 of %4 through %5", from, timer.ref, to, ref,
+                                       listed(way->parts)));
             cause.places.push_back(ref + ":" + std::to_string(way->pin + 1));
             cause.places.insert(cause.places.end(), way->parts.begin(), way->parts.end());
             break;
         }
     }
-    if (ways.empty())
-        cause.sentence += listed(refs) + (refs.size() > 1 ? " switch" : " switches") +
-                          " beside it in other cycles, and the timers shift each other a little through the "
-                          "supply that they share.";
+    if (!ways.empty())
+        cause.sentence = wording::inWords("%1 has no single period of its own: %2.", ref, listed(ways));
+    else if (refs.size() > 1)
+        cause.sentence = wording::inWords(
+            "%1 has no single period of its own: %2 switch beside it in other cycles, and the timers shift "
+            "each other a little through the supply that they share.",
+            ref, listed(refs));
     else
-        cause.sentence += listed(ways) + ".";
+        cause.sentence = wording::inWords(
+            "%1 has no single period of its own: %2 switches beside it in other cycles, and the timers shift "
+            "each other a little through the supply that they share.",
+            ref, listed(refs));
     return cause;
 }
 
@@ -133,19 +147,20 @@ Cause bySwitches(const devices::Board& board) {
         cause.places.push_back(part.ref);
         for (const Node node : {part.a, part.b})
             if (const auto way = signals.toFirstTimer(node)) {
-                name += ", which leads to " + pinName(way->pin) + through(*way);
+                name = leadsTo(name, *way);
                 cause.places.push_back(ref + ":" + std::to_string(way->pin + 1));
                 break;
             }
         names.push_back(name);
     }
     if (names.empty())
-        cause.sentence = ref + " has no period: its output stops switching after the first flashes.";
+        cause.sentence =
+            wording::inWords("%1 has no period: its output stops switching after the first flashes.", ref);
     else
-        cause.sentence = ref +
-                         " has no single period of its own: with the switches as drawn its output stops "
-                         "switching, so its flashes are commanded by " +
-                         listed(names) + ".";
+        cause.sentence = wording::inWords(
+            "%1 has no single period of its own: with the switches as drawn its output stops "
+            "switching, so its flashes are commanded by %2.",
+            ref, listed(names));
     return cause;
 }
 

@@ -1,5 +1,6 @@
 #include "core/study/lab_facts.h"
 
+#include "core/base/wording.h"
 #include "core/circuit/set_edits.h"
 #include "core/study/variants.h"
 
@@ -36,7 +37,7 @@ Result<LabFacts> labFacts(const circuit::Circuit& circuit, const LabFactsRequest
     facts.variant = request.variant;
     const bool differ = !circuit::setsAgree(circuit);
     const bool onlyB = request.sets == SheetSets::onlyB;
-    if (differ) facts.firstName = onlyB ? "Set B" : "Set A";
+    if (differ) facts.firstName = onlyB ? wording::marked("Set B") : wording::marked("Set A");
     if (request.variant) {
         Result<Variant> variant = variantOf(circuit, onlyB ? PartSet::B : PartSet::A,
                                             {.seed = *request.variant, .cancel = request.cancel});

@@ -30,7 +30,8 @@ struct LabFactsRequest {
 
 struct LabFacts {
     circuit::Circuit circuit; ///< what the sheet calls its first set stands as Set A
-    std::string firstName; ///< `Set A`; `Set B` where that alone was asked for; empty where there is but one
+    std::string firstName; ///< `Set A`, marked for translation; `Set B` where that alone was asked for; empty
+                           ///< where there is but one
     Study a;
     std::optional<Study> b;
     std::optional<Why> why;

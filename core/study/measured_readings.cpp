@@ -1,5 +1,6 @@
 #include "core/study/measured_readings.h"
 
+#include "core/base/wording.h"
 #include "core/study/beat.h"
 
 #include <algorithm>
@@ -111,7 +112,8 @@ struct Collector {
 
 std::string keyWords(const circuit::Part& part, const std::string& key) {
     const circuit::KeyInfo* known = circuit::findKey(circuit::info(part.kind), key);
-    return (known ? std::string(known->label) : key) + " of " + part.ref;
+    return wording::inWords("%1 of %2", wording::inWords(known ? known->label : std::string_view(key)),
+                            part.ref);
 }
 
 } // namespace
@@ -125,8 +127,8 @@ RecordFigures figuresOf(const circuit::Record& record) {
         rise = !rise;
     }
     const double step = record.step_s * evenly, relative = record.timeUncertainty;
-    // From power-on the first flash is a long one. Where the rise of the supply itself stands in the record, it
-    // begins there, and is no flash like the others.
+    // From power-on the first flash is a long one. Where the rise of the supply itself stands in the record,
+    // it begins there, and is no flash like the others.
     const bool riseIsSupply = record.fromPowerOn && record.firstRises;
     if (riseIsSupply && !rises.empty()) rises.erase(rises.begin());
     if (record.fromPowerOn && !falls.empty()) {
@@ -180,20 +182,20 @@ MeasuredReadings measuredReadings(const circuit::Circuit& circuit) {
     const auto value = [&](const Combined& of, const std::string& figure) {
         return of.value(figure, m.clashes);
     };
-    m.period_s = value(all.period, "cycle time");
+    m.period_s = value(all.period, wording::inWords("cycle time"));
     if (m.period_s)
         m.rate_Hz = Measured{1 / m.period_s->value,
                              m.period_s->uncertainty / (m.period_s->value * m.period_s->value)};
-    m.high_s = value(all.high, "pulse width");
-    m.low_s = value(all.low, "space width");
-    m.duty = value(all.duty, "duty cycle");
-    m.firstHigh_s = value(all.firstHigh, "first flash");
-    m.supply_V = value(all.supply, "supply voltage");
-    m.outputHigh_V = value(all.outputHigh, "output high");
-    m.outputLow_V = value(all.outputLow, "output low");
+    m.high_s = value(all.high, wording::inWords("pulse width"));
+    m.low_s = value(all.low, wording::inWords("space width"));
+    m.duty = value(all.duty, wording::inWords("duty cycle"));
+    m.firstHigh_s = value(all.firstHigh, wording::inWords("first flash"));
+    m.supply_V = value(all.supply, wording::inWords("supply voltage"));
+    m.outputHigh_V = value(all.outputHigh, wording::inWords("output high"));
+    m.outputLow_V = value(all.outputLow, wording::inWords("output low"));
     for (const circuit::Part& part : circuit.parts()) {
         if (const auto lamp = all.lamps.find(part.id); lamp != all.lamps.end())
-            m.lamps.push_back({part.id, *value(lamp->second, "current of " + part.ref)});
+            m.lamps.push_back({part.id, *value(lamp->second, wording::inWords("current of %1", part.ref))});
         for (const auto& [of, values] : all.parts)
             if (of.first == part.id)
                 m.parts.push_back({part.id, of.second, *value(values, keyWords(part, of.second))});

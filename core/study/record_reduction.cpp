@@ -1,5 +1,6 @@
 #include "core/study/record_reduction.h"
 
+#include "core/base/wording.h"
 #include "core/study/record_switchings.h"
 #include "core/study/record_thinning.h"
 #include "core/units/engineering.h"
@@ -103,7 +104,8 @@ std::string voltsText(double volts) {
 }
 
 Fault tooFast() {
-    return {"", "the output changes with nearly every sample: record it with a shorter time step"};
+    return {"", wording::inWords(
+                    "the output changes with nearly every sample: record it with a shorter time step")};
 }
 
 Fault unreadable(const std::vector<Trace>& traces) {
@@ -112,15 +114,17 @@ Fault unreadable(const std::vector<Trace>& traces) {
     const auto output = std::ranges::find(traces, TraceOf::output, &Trace::of);
     if (output != traces.end()) {
         const SignalShape& shape = output->shape;
-        return {"", "the output goes from " + voltsText(shape.lowest_V) + " to " +
-                        voltsText(shape.highest_V) +
-                        " and does not stay at two levels that stand out: its switchings cannot be told"};
+        return {"",
+                wording::inWords("the output goes from %1 to %2 and does not stay at two levels that stand "
+                                 "out: its switchings cannot be told",
+                                 voltsText(shape.lowest_V), voltsText(shape.highest_V))};
     }
     if (std::ranges::find(traces, TraceOf::capacitor, &Trace::of) != traces.end())
-        return {"", "the capacitor does not turn at two steady levels: no switchings can be told"};
+        return {"", wording::inWords(
+                        "the capacitor does not turn at two steady levels: no switchings can be told")};
     return {"",
-            "no column has two levels that it goes between, and none turns at two steady levels as a timing "
-            "capacitor does: no switchings can be told"};
+            wording::inWords("no column has two levels that it goes between, and none turns at two steady "
+                             "levels as a timing capacitor does: no switchings can be told")};
 }
 
 double median(std::vector<double> values) {
@@ -159,12 +163,12 @@ void beginAtPowerOn(Switchings& s, std::vector<double>& time) {
 
 Result<Reduction> reduceRecord(const RawRecord& raw, const ReductionOptions& options) {
     const auto stopped = [&] { return options.cancel && *options.cancel; };
-    const Fault cancelled{"", "cancelled"};
+    const Fault cancelled{"", wording::inWords("cancelled")};
     if (raw.time_s.size() < fewestSamples)
-        return Fault{"", "there are only " + std::to_string(raw.time_s.size()) +
-                             " rows of numbers: at least " + std::to_string(fewestSamples) + " are needed"};
+        return Fault{"", wording::inWords("there are only %1 rows of numbers: at least %2 are needed",
+                                          raw.time_s.size(), fewestSamples)};
     if (!(raw.time_s.back() > raw.time_s.front()))
-        return Fault{"", "the time does not advance from row to row"};
+        return Fault{"", wording::inWords("the time does not advance from row to row")};
 
     Reduction reduction;
     reduction.samples = raw.time_s.size();
@@ -193,8 +197,8 @@ Result<Reduction> reduceRecord(const RawRecord& raw, const ReductionOptions& opt
         reduction.from = SwitchingsFrom::turningPoints;
     }
     if (switchings.times_s.size() > circuit::maxRecordSwitchings)
-        return Fault{"", "more than " + std::to_string(circuit::maxRecordSwitchings) +
-                             " switchings are not supported"};
+        return Fault{
+            "", wording::inWords("more than %1 switchings are not supported", circuit::maxRecordSwitchings)};
     if (stopped()) return cancelled;
     reduction.noise_V = read->shape.noise_V;
     reduction.glitches = switchings.glitches;

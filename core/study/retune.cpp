@@ -1,5 +1,6 @@
 #include "core/study/retune.h"
 
+#include "core/base/wording.h"
 #include "core/study/phase.h"
 #include "core/study/settled_start.h"
 
@@ -34,7 +35,7 @@ class Retuner {
         const auto at = std::ranges::find_if(
             m_fit.values, [&](const FittedValue& v) { return v.ref == m_request.ref && canChange(v); });
         if (!m_fit.found || at == m_fit.values.end()) {
-            m_out.reason = "There is no fitted value of " + m_request.ref + ".";
+            m_out.reason = wording::inWords("There is no fitted value of %1.", m_request.ref);
             return std::move(m_out);
         }
         m_place = static_cast<std::size_t>(at - m_fit.values.begin());
@@ -49,9 +50,9 @@ class Retuner {
         if (m_out.exact > 0) propose();
         m_out.cancelled = m_request.cancel && m_request.cancel->load(std::memory_order_relaxed);
         if (m_out.proposals.empty() && m_out.reason.empty())
-            m_out.reason = m_out.exact > 0
-                               ? "The drawer has no such part."
-                               : "No value of " + m_request.ref + " gives this rate on this board.";
+            m_out.reason = m_out.exact > 0 ? wording::inWords("The drawer has no such part.")
+                                           : wording::inWords("No value of %1 gives this rate on this board.",
+                                                              m_request.ref);
         return std::move(m_out);
     }
 

@@ -1,5 +1,6 @@
 #include "core/study/spread.h"
 
+#include "core/base/wording.h"
 #include "core/devices/board.h"
 #include "core/study/corner_search.h"
 #include "core/study/figures.h"
@@ -265,7 +266,7 @@ std::vector<double> varianceShares(const std::vector<SpreadSensitivity>& parts,
 Result<SpreadOutcome> spread(const circuit::Circuit& circuit, circuit::PartSet set,
                              const SpreadRequest& request) {
     if (request.boards < 2)
-        return Fault{"boards", "must be at least 2, got " + std::to_string(request.boards)};
+        return Fault{"boards", wording::inWords("must be at least %1, got %2", 2, request.boards)};
     const auto board = devices::makeBoard(circuit, set);
     if (!board) return board.fault();
     return Spreader(circuit, set, board.value(), request).run();

@@ -1,5 +1,6 @@
 #include "core/study/symptom_signs.h"
 
+#include "core/base/wording.h"
 #include "core/study/eye.h"
 
 #include <algorithm>
@@ -45,27 +46,27 @@ Glow glowOf(const LampSeen& lamp, const Behaviour& board) {
 std::string_view words(Symptom symptom) {
     switch (symptom) {
     case Symptom::dark:
-        return "stays dark";
+        return wording::marked("stays dark");
     case Symptom::alwaysLit:
-        return "always lit";
+        return wording::marked("always lit");
     case Symptom::tooFast:
-        return "too fast";
+        return wording::marked("too fast");
     case Symptom::tooSlow:
-        return "too slow";
+        return wording::marked("too slow");
     case Symptom::litTooLong:
-        return "lit too long";
+        return wording::marked("lit too long");
     case Symptom::litTooShort:
-        return "lit too short";
+        return wording::marked("lit too short");
     case Symptom::faint:
-        return "faint";
+        return wording::marked("faint");
     case Symptom::tooBright:
-        return "too bright";
+        return wording::marked("too bright");
     case Symptom::oneLampOnly:
-        return "one lamp only";
+        return wording::marked("one lamp only");
     case Symptom::bothAtOnce:
-        return "both at once";
+        return wording::marked("both at once");
     case Symptom::asIntended:
-        return "blinks as it should";
+        return wording::marked("blinks as it should");
     }
     return "";
 }

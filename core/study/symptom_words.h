@@ -19,7 +19,7 @@ std::string tellWords(const FaultLibrary& library, const Suspect& suspect);
 /// `R1 bridged, or pins 7 and 8 of U1 joined`; more than three are counted.
 std::string labelOf(const FaultLibrary& library, const Suspect& suspect);
 /// How far the model goes, for small print.
-std::string_view searchLimits();
+std::string searchLimits();
 /// The likeliest suspects with share, sentence and remedy, and what to measure next, as plain text.
 std::string symptomsText(const FaultLibrary& library, const Diagnosis& diagnosis);
 

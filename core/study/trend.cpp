@@ -1,6 +1,7 @@
 #include "core/study/trend.h"
 
 #include "core/base/together.h"
+#include "core/base/wording.h"
 #include "core/circuit/edit.h"
 #include "core/devices/board.h"
 #include "core/study/figures.h"
@@ -29,7 +30,7 @@ Result<devices::Board> boardAt(circuit::Circuit& circuit, circuit::PartSet set, 
                                double value) {
     const std::string place = request.ref + "." + request.key;
     const circuit::Part* part = circuit.findRef(request.ref);
-    if (!part) return Fault{place, "there is no part " + request.ref};
+    if (!part) return Fault{place, wording::inWords("there is no part %1", request.ref)};
     if (auto put = circuit::apply(circuit, circuit::setValue(circuit, set, part->id, request.key, value));
         !put)
         return Fault{place, put.fault().text};
@@ -76,10 +77,11 @@ class Follower {
 
 Result<Trend> trend(const circuit::Circuit& circuit, circuit::PartSet set, const TrendRequest& request) {
     const std::string place = request.ref + "." + request.key;
-    if (request.points < 2) return Fault{place, "wants at least 2 points"};
+    if (request.points < 2) return Fault{place, wording::inWords("wants at least 2 points")};
     if (!request.even && !(request.from > 0 && request.to > 0))
-        return Fault{
-            place, "takes logarithmic steps between ends above 0 only; even steps go from and to any value"};
+        return Fault{place,
+                     wording::inWords("takes logarithmic steps between ends above 0 only; even steps go from "
+                                      "and to any value")};
     Trend result{.ref = request.ref, .key = request.key, .lamps = {}, .points = {}};
     for (const double end : {request.from, request.to}) { // what both ends can be, all between can
         circuit::Circuit trial = circuit;

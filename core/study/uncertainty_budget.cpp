@@ -1,5 +1,6 @@
 #include "core/study/uncertainty_budget.h"
 
+#include "core/base/wording.h"
 #include "core/study/figures.h"
 #include "core/study/fit_model.h"
 #include "core/study/settled_start.h"
@@ -77,7 +78,7 @@ class TextbookBudget {
         for (const Unknown& u : m_unknowns.all()) m_values.push_back(u.prior.value);
         const auto value = figure(m_values);
         if (!value) {
-            budget.reason = "The wiring has no textbook formula.";
+            budget.reason = wording::inWords("The wiring has no textbook formula.");
             return;
         }
         budget.value = *value;

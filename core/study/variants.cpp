@@ -1,6 +1,7 @@
 #include "core/study/variants.h"
 
 #include "core/base/random.h"
+#include "core/base/wording.h"
 #include "core/circuit/set_edits.h"
 #include "core/devices/defaults.h"
 #include "core/study/eye.h"
@@ -95,13 +96,14 @@ Result<Variant> variantOf(const Circuit& circuit, PartSet set, const VariantRequ
     if (!own) return own.fault();
     const Readings& readings = own.value().readings;
     if (readings.timers.empty() || !readings.timers.front().textbook)
-        return Fault{{}, "there are no number variants of a wiring that has no textbook formula"};
+        return Fault{
+            {}, wording::inWords("there are no number variants of a wiring that has no textbook formula")};
     if (readings.verdict != Verdict::blinks || !readings.timers.front().settled)
-        return Fault{{}, "there are no number variants of a circuit that does not blink"};
+        return Fault{{}, wording::inWords("there are no number variants of a circuit that does not blink")};
     const std::vector<Dial> dials = dialsOf(base.value(), PartSet::A, *readings.timers.front().textbook);
     const std::set<std::string> known = troubles(own.value());
     for (int attempt = 0; attempt < mostTries; ++attempt) {
-        if (request.cancel && *request.cancel) return Fault{{}, "cancelled"};
+        if (request.cancel && *request.cancel) return Fault{{}, wording::inWords("cancelled")};
         const RandomDraws draws(request.seed, static_cast<std::uint64_t>(attempt));
         Variant variant{base.value(), {}};
         for (std::size_t k = 0; k < dials.size(); ++k) {
@@ -116,7 +118,8 @@ Result<Variant> variantOf(const Circuit& circuit, PartSet set, const VariantRequ
         const Result<Study> tried = study(variant.circuit, PartSet::A, ask);
         if (tried && serves(tried.value(), own.value(), known)) return variant;
     }
-    return Fault{{}, "no other preferred values of the timing parts give a blinker that serves"};
+    return Fault{
+        {}, wording::inWords("no other preferred values of the timing parts give a blinker that serves")};
 }
 
 } // namespace blinkwright::study

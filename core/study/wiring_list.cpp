@@ -4,6 +4,7 @@
 #include "core/devices/defaults.h"
 
 #include "core/base/csv.h"
+#include "core/base/wording.h"
 #include "core/study/cause.h"
 #include "core/study/part_words.h"
 
@@ -83,22 +84,26 @@ class Lister {
     }
 
     std::string step(const Part& part) const {
-        const std::string what = part.ref + ", " + stepWords(m_circuit, m_set, part) + ": ";
+        const std::string words = stepWords(m_circuit, m_set, part);
         switch (part.kind) {
         case PartKind::timer:
-            return what + timer(part);
+            return wording::inWords("%1, %2: %3", part.ref, words, timer(part));
         case PartKind::supply:
-            return what + "plus to " + end(part, 0) + ", minus to " + end(part, 1) + "; join it last";
+            return wording::inWords("%1, %2: plus to %3, minus to %4; join it last", part.ref, words,
+                                    end(part, 0), end(part, 1));
         case PartKind::variable:
-            return what + "one end to " + end(part, 0) + ", the other end to " + end(part, 1) +
-                   ", wiper to " + end(part, 2);
+            return wording::inWords("%1, %2: one end to %3, the other end to %4, wiper to %5", part.ref,
+                                    words, end(part, 0), end(part, 1), end(part, 2));
         case PartKind::lamp:
-            return what + "anode (the longer lead) to " + end(part, 0) + ", cathode to " + end(part, 1);
+            return wording::inWords("%1, %2: anode (the longer lead) to %3, cathode to %4", part.ref, words,
+                                    end(part, 0), end(part, 1));
         case PartKind::diode:
-            return what + "anode to " + end(part, 0) + ", cathode (the ring) to " + end(part, 1);
+            return wording::inWords("%1, %2: anode to %3, cathode (the ring) to %4", part.ref, words,
+                                    end(part, 0), end(part, 1));
         case PartKind::capacitor:
             if (isPolarised(m_circuit, m_set, part))
-                return what + "plus to " + end(part, 0) + ", minus to " + end(part, 1);
+                return wording::inWords("%1, %2: plus to %3, minus to %4", part.ref, words, end(part, 0),
+                                        end(part, 1));
             break;
         case PartKind::resistor:
         case PartKind::toggle:
@@ -106,7 +111,8 @@ class Lister {
         }
         // The end that is harder to find comes first; rails are easy.
         const bool turned = isRail(m_circuit.netOf({part.id, 0})) && !isRail(m_circuit.netOf({part.id, 1}));
-        return what + "from " + end(part, turned ? 1 : 0) + " to " + end(part, turned ? 0 : 1);
+        return wording::inWords("%1, %2: from %3 to %4", part.ref, words, end(part, turned ? 1 : 0),
+                                end(part, turned ? 0 : 1));
     }
 
   private:
@@ -115,9 +121,9 @@ class Lister {
     /// Words for the place that a pin goes to: a rail, timer pins, or else other parts' pins.
     std::string end(const Part& part, int pin) const {
         const auto net = m_circuit.netOf({part.id, pin});
-        if (!net) return "nothing (left open)";
-        if (net == m_plus) return "+ rail";
-        if (net == m_zero) return "0 V rail";
+        if (!net) return nothing();
+        if (net == m_plus) return wording::inWords("+ rail");
+        if (net == m_zero) return wording::inWords("0 V rail");
         return others(*net, part.id);
     }
     std::string others(NetId net, PartId except) const {
@@ -131,21 +137,26 @@ class Lister {
             if (pins.empty()) continue;
             if (part->kind == PartKind::timer) {
                 std::sort(pins.begin(), pins.end());
-                timerPlaces.push_back(pinsWord(pins) + ofTimer(*part));
+                timerPlaces.push_back(timerPlace(*part, pins));
             } else {
                 places.push_back(partPlace(*part, pins));
             }
         }
         if (!timerPlaces.empty()) return listed(timerPlaces); // a pin is the best place to find
-        return places.empty() ? "nothing (left open)" : listed(places);
+        return places.empty() ? nothing() : listed(places);
     }
-    static std::string pinsWord(const std::vector<std::string>& pins) {
-        return (pins.size() == 1 ? "pin " : "pins ") + listed(pins);
+    static std::string nothing() { return wording::inWords("nothing (left open)"); }
+    std::string timerPlace(const Part& timer, const std::vector<std::string>& pins) const {
+        const bool one = pins.size() == 1;
+        if (m_timers > 1)
+            return one ? wording::inWords("pin %1 of %2", pins.front(), timer.ref)
+                       : wording::inWords("pins %1 of %2", listed(pins), timer.ref);
+        return one ? wording::inWords("pin %1", pins.front()) : wording::inWords("pins %1", listed(pins));
     }
-    std::string ofTimer(const Part& timer) const { return m_timers > 1 ? " of " + timer.ref : ""; }
-    static std::string partPlace(const Part& part, const std::vector<std::string>& pins) {
-        const bool named = part.kind != PartKind::resistor && part.kind != PartKind::toggle;
-        return named ? "the " + listed(pins) + " of " + part.ref : part.ref;
+    static std::string partPlace(const Part& part, std::vector<std::string> pins) {
+        if (part.kind == PartKind::resistor || part.kind == PartKind::toggle) return part.ref;
+        for (std::string& pin : pins) pin = wording::inWords(pin); // poles and wipers are called as in files
+        return wording::inWords("the %1 of %2", listed(pins), part.ref);
     }
 
     std::string timer(const Part& part) const {
@@ -161,18 +172,23 @@ class Lister {
                 together.push_back(std::to_string(other + 1));
                 told.push_back(other);
             }
-            std::string to = isRail(net) ? end(part, pin) : otherTimers(*net, part.id);
-            if (to.empty() && together.size() > 1) to = "each other";
-            if (!to.empty()) sentences.push_back(pinsWord(together) + " to " + to);
+            const std::string to = isRail(net) ? end(part, pin) : otherTimers(*net, part.id);
+            const std::string pins = listed(together);
+            if (together.size() == 1 && !to.empty())
+                sentences.push_back(wording::inWords("pin %1 to %2", pins, to));
+            else if (together.size() > 1)
+                sentences.push_back(to.empty() ? wording::inWords("pins %1 to each other", pins)
+                                               : wording::inWords("pins %1 to %2", pins, to));
         }
-        return "notch up, pin 1 at the top left" + (sentences.empty() ? "" : "; " + joined(sentences, ", "));
+        if (sentences.empty()) return wording::inWords("notch up, pin 1 at the top left");
+        return wording::inWords("notch up, pin 1 at the top left; %1", joined(sentences, ", "));
     }
     std::string otherTimers(NetId net, PartId except) const {
         std::vector<std::string> places;
         for (const PinRef pin : m_circuit.find(net)->pins) {
             const Part* part = m_circuit.find(pin.part);
             if (pin.part != except && part->kind == PartKind::timer)
-                places.push_back("pin " + std::to_string(pin.pin + 1) + " of " + part->ref);
+                places.push_back(wording::inWords("pin %1 of %2", pin.pin + 1, part->ref));
         }
         return listed(places);
     }
@@ -237,7 +253,8 @@ std::string partsText(const std::vector<PartsRow>& rows) {
 
 std::string setHeading(const Circuit& circuit, circuit::PartSet set) {
     if (circuit::setsAgree(circuit)) return {};
-    return set == circuit::PartSet::A ? "Values of Set A" : "Values of Set B";
+    return set == circuit::PartSet::A ? wording::inWords("Values of Set A")
+                                      : wording::inWords("Values of Set B");
 }
 
 std::vector<std::string> buildCautions(const Circuit& circuit, circuit::PartSet set) {
@@ -250,28 +267,29 @@ std::vector<std::string> buildCautions(const Circuit& circuit, circuit::PartSet 
     });
     std::vector<std::string> all;
     if (has(circuit::PartKind::supply))
-        all.push_back("Check for shorts before the supply is joined, and take it off before the wiring is "
-                      "changed: a shorted battery can burn you, or burst. Never mains.");
+        all.push_back(wording::inWords(
+            "Check for shorts before the supply is joined, and take it off before the wiring is changed: a "
+            "shorted battery can burn you, or burst. Never mains."));
     if (polarised)
-        all.push_back("Mind plus and minus of the electrolytic capacitors: the wrong way round they can fail "
-                      "with force.");
+        all.push_back(wording::inWords("Mind plus and minus of the electrolytic capacitors: the wrong way "
+                                       "round they can fail with force."));
     if (has(circuit::PartKind::lamp))
-        all.push_back(
-            "More than three flashes a second can set off seizures in some people. Do not look into "
-            "strong lamps from close by. Local rules and licensed practice decide what a light may be "
-            "used for.");
+        all.push_back(wording::inWords(
+            "More than three flashes a second can set off seizures in some people. Do not look into strong "
+            "lamps from close by. Local rules and licensed practice decide what a light may be used for."));
     return all;
 }
 
 std::string buildText(const Circuit& circuit, circuit::PartSet set) {
     std::string text = circuit.title.empty() ? "" : circuit.title + "\n\n";
     if (const std::string heading = setHeading(circuit, set); !heading.empty()) text += heading + "\n\n";
-    text += "Parts\n" + partsText(partsList(circuit, set)) + "\nWiring\n";
+    text += wording::inWords("Parts") + "\n" + partsText(partsList(circuit, set)) + "\n" +
+            wording::inWords("Wiring") + "\n";
     int number = 0;
     for (const BuildStep& step : wiringList(circuit, set))
         text += std::to_string(++number) + ". " + step.text + "\n";
     const std::vector<std::string> cautions = buildCautions(circuit, set);
-    if (!cautions.empty()) text += "\nCautions\n";
+    if (!cautions.empty()) text += "\n" + wording::inWords("Cautions") + "\n";
     for (const std::string& caution : cautions) text += caution + "\n";
     return text;
 }

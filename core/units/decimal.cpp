@@ -1,5 +1,9 @@
 #include "core/units/decimal.h"
 
+#include "core/base/wording.h"
+#include "core/units/engineering.h"
+
+#include <algorithm>
 #include <cassert>
 #include <cmath>
 
@@ -32,6 +36,15 @@ std::optional<Figures> figuresOf(double value, int count) {
     if (std::fabs(scaled - whole) > sameNumber * whole) return std::nullopt;
     figures.digits = static_cast<int>(whole);
     return figures;
+}
+
+std::string withDecimalSign(std::string number) {
+    std::ranges::replace(number, '.', wording::decimalSign());
+    return number;
+}
+
+std::string spoken(double value) {
+    return withDecimalSign(shortest(value));
 }
 
 } // namespace blinkwright::units

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 
 namespace blinkwright::units {
 
@@ -23,5 +24,11 @@ double decimalValue(int digits, int exponent);
 /// A value in exactly `count` figures, the first of them not 0; nothing where it has more figures than that,
 /// counted to nine digits. @param value > 0, finite. @param count 1 to 8.
 std::optional<Figures> figuresOf(double value, int count);
+
+/// A number's text with the decimal sign of the window's language in the place of its point.
+std::string withDecimalSign(std::string number);
+/// The shortest text that reads back to the same double, for sentences: `0.5`, or `0,5` where a comma is
+/// used.
+std::string spoken(double value);
 
 } // namespace blinkwright::units

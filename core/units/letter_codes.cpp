@@ -1,6 +1,7 @@
 // Letter-and-digit codes of resistors and capacitors and three-digit codes of capacitors, IEC 60062:2016.
 #include "core/units/marking.h"
 
+#include "core/base/wording.h"
 #include "core/units/decimal.h"
 
 #include <algorithm>
@@ -62,8 +63,9 @@ Result<std::optional<char>> wantedLetter(double value, Unit unit, const std::opt
         letter = toleranceLetter(*tolerance);
     }
     if (!letter)
-        return Fault{"tolerance", "no letter stands for " + formatQuantity(100 * tolerance->low, Unit::none) +
-                                      " % to " + formatQuantity(100 * tolerance->high, Unit::none) + " %"};
+        return Fault{"tolerance", wording::inWords("no letter stands for %1 % to %2 %",
+                                                   formatQuantity(100 * tolerance->low, Unit::none),
+                                                   formatQuantity(100 * tolerance->high, Unit::none))};
     return letter;
 }
 
@@ -77,7 +79,11 @@ std::optional<Tolerance> readTolerance(char letter, double value, Unit unit) {
 }
 
 Fault notPositive(double value) {
-    return {"value", "must be greater than 0 to have a code, got " + shortest(value)};
+    return {"value", wording::inWords("must be greater than 0 to have a code, got %1", spoken(value))};
+}
+
+std::string noTolerance(std::string_view code, std::string_view letter) {
+    return wording::inWords("'%1' ends in '%2', which stands for no tolerance here", code, letter);
 }
 
 /// The letter that takes the decimal point's place, and where it stands.
@@ -118,8 +124,8 @@ Result<std::string> letterCode(double value, Unit unit, std::optional<Tolerance>
     if (!(value > 0) || !std::isfinite(value)) return notPositive(value);
     auto figures = figuresOf(value, mostFigures);
     if (!figures)
-        return Fault{"value", formatQuantity(value, unit, 9) + " has more than " +
-                                  std::to_string(mostFigures) + " figures"};
+        return Fault{"value", wording::inWords("%1 has more than %2 figures", formatQuantity(value, unit, 9),
+                                               mostFigures)};
     const auto letter = wantedLetter(value, unit, tolerance);
     if (!letter) return letter.fault();
     // The largest letter that leaves a figure other than 0 before it; small values go after the first one.
@@ -131,7 +137,7 @@ Result<std::string> letterCode(double value, Unit unit, std::optional<Tolerance>
     const int most = letters.back().exponent + 2;
     constexpr int leastBelow = 3; // as many zeros as a code has room for
     if (top > most || top < letters.front().exponent - leastBelow)
-        return Fault{"value", "no letter code reaches " + formatQuantity(value, unit, 9)};
+        return Fault{"value", wording::inWords("no letter code reaches %1", formatQuantity(value, unit, 9))};
     std::string digits = std::to_string(figures->digits);
     int before = top - chosen->exponent + 1; // figures before the letter
     if (before <= 0) {
@@ -145,11 +151,15 @@ Result<std::string> letterCode(double value, Unit unit, std::optional<Tolerance>
 }
 
 Result<Marked> readLetterCode(std::string_view text, Unit unit) {
-    const std::string quoted = "'" + std::string(text) + "'";
     const auto point = pointIn(text, unit);
+    if (!point && unit == Unit::ohm)
+        return Fault{"code",
+                     wording::inWords(
+                         "'%1' has no letter in the place of the decimal point, such as 4K7 or R47", text)};
     if (!point)
-        return Fault{"code", quoted + " has no letter in the place of the decimal point, such as " +
-                                 (unit == Unit::ohm ? "4K7 or R47" : "4n7 or 33p")};
+        return Fault{"code",
+                     wording::inWords(
+                         "'%1' has no letter in the place of the decimal point, such as 4n7 or 33p", text)};
     const std::string_view before = text.substr(0, point->at);
     std::string_view after = text.substr(point->at + point->length);
     std::optional<char> letter;
@@ -159,15 +169,13 @@ Result<Marked> readLetterCode(std::string_view text, Unit unit) {
     }
     const std::string digits = std::string(before) + std::string(after);
     if (digits.empty() || digits.size() > 8 || !std::all_of(digits.begin(), digits.end(), isDigit))
-        return Fault{"code", quoted + " has no figures around its letter, or too many"};
+        return Fault{"code", wording::inWords("'%1' has no figures around its letter, or too many", text)};
     const int whole = std::stoi(digits);
-    if (whole == 0) return Fault{"code", quoted + " says 0"};
+    if (whole == 0) return Fault{"code", wording::inWords("'%1' says 0", text)};
     Marked marked{.value = decimalValue(whole, point->exponent - static_cast<int>(after.size()))};
     if (letter) {
         marked.tolerance = readTolerance(*letter, marked.value, unit);
-        if (!marked.tolerance)
-            return Fault{"code", quoted + " ends in '" + std::string(1, *letter) +
-                                     "', which stands for no tolerance here"};
+        if (!marked.tolerance) return Fault{"code", noTolerance(text, std::string(1, *letter))};
     }
     return marked;
 }
@@ -176,11 +184,13 @@ Result<std::string> capacitorCode(double farad, std::optional<Tolerance> toleran
     if (!(farad > 0) || !std::isfinite(farad)) return notPositive(farad);
     const auto figures = figuresOf(farad, 2);
     if (!figures)
-        return Fault{"value", formatQuantity(farad, Unit::farad, 9) +
-                                  " has more than the two figures that a three-digit code shows"};
+        return Fault{"value",
+                     wording::inWords("%1 has more than the two figures that a three-digit code shows",
+                                      formatQuantity(farad, Unit::farad, 9))};
     const int zeros = figures->exponent + 12;
     if (zeros < -2 || zeros > 7)
-        return Fault{"value", "no three-digit code reaches " + formatQuantity(farad, Unit::farad, 9)};
+        return Fault{"value", wording::inWords("no three-digit code reaches %1",
+                                               formatQuantity(farad, Unit::farad, 9))};
     const auto letter = wantedLetter(farad, Unit::farad, tolerance);
     if (!letter) return letter.fault();
     std::string code = std::to_string(figures->digits) + std::to_string(zeros < 0 ? 10 + zeros : zeros);
@@ -189,19 +199,18 @@ Result<std::string> capacitorCode(double farad, std::optional<Tolerance> toleran
 }
 
 Result<Marked> readCapacitorCode(std::string_view text) {
-    const std::string quoted = "'" + std::string(text) + "'";
     const bool digits = text.size() >= 3 && std::all_of(text.begin(), text.begin() + 3, isDigit);
     if (!digits || text.size() > 4)
-        return Fault{"code", quoted + " is not three digits and at most a tolerance letter, such as 104K"};
+        return Fault{
+            "code",
+            wording::inWords("'%1' is not three digits and at most a tolerance letter, such as 104K", text)};
     const int figures = 10 * (text[0] - '0') + (text[1] - '0');
-    if (figures == 0) return Fault{"code", quoted + " says 0"};
+    if (figures == 0) return Fault{"code", wording::inWords("'%1' says 0", text)};
     const int third = text[2] - '0';
     Marked marked{.value = decimalValue(figures, (third >= 8 ? third - 10 : third) - 12)};
     if (text.size() == 4) {
         marked.tolerance = readTolerance(text[3], marked.value, Unit::farad);
-        if (!marked.tolerance)
-            return Fault{"code", quoted + " ends in '" + std::string(text.substr(3)) +
-                                     "', which stands for no tolerance here"};
+        if (!marked.tolerance) return Fault{"code", noTolerance(text, text.substr(3))};
     }
     return marked;
 }

@@ -1,5 +1,6 @@
 // Reads engineering text in three steps: to plain ASCII signs, to number and suffix, to one decimal text that
 // is converted once (so that 0.22u is the double nearest to 2.2e-7 and no product of two rounded numbers).
+#include "core/base/wording.h"
 #include "core/units/engineering.h"
 #include "core/units/unit_names.h"
 
@@ -32,10 +33,6 @@ Fault refuse(std::string text) {
     return {"", std::move(text)};
 }
 
-std::string quoted(std::string_view text) {
-    return std::string("'").append(text).append("'");
-}
-
 /// Signs outside ASCII that have a meaning, and what they are read as.
 struct SignMeaning {
     std::string_view sign, ascii;
@@ -61,7 +58,8 @@ Result<std::string> toAscii(std::string_view text) {
             std::size_t length = 1;
             while (length < text.size() && (static_cast<unsigned char>(text[length]) & 0xC0) == 0x80)
                 ++length;
-            return refuse("the sign " + quoted(text.substr(0, length)) + " has no meaning in a value");
+            return refuse(
+                wording::inWords("the sign '%1' has no meaning in a value", text.substr(0, length)));
         }
         out += meaning->ascii;
         text.remove_prefix(meaning->sign.size());
@@ -117,27 +115,28 @@ std::optional<Scale> unitScale(std::string_view suffix, Unit unit) {
 }
 
 std::string wanted(Unit unit) {
-    if (unit == Unit::none) return "a plain number is wanted";
+    if (unit == Unit::none) return wording::inWords("a plain number is wanted");
     const UnitNames& known = namesOf(unit);
-    return "a value in " + std::string(known.word) + " (" + std::string(known.symbol) + ") is wanted";
+    return wording::inWords("a value in %1 (%2) is wanted", wording::inWords(known.word), known.symbol);
 }
 
 /// Why a suffix cannot be read, as plainly as can be said.
 Fault suffixFault(std::string_view suffix, Unit unit) {
     for (const UnitNames& other : allUnits())
         if (other.unit != unit && unitScale(suffix, other.unit) && other.unit != Unit::none)
-            return refuse(quoted(suffix) + " is " + std::string(other.word) + ", but " + wanted(unit));
-    if (suffix == "%") return refuse("'%' does not fit: " + wanted(unit));
+            return refuse(
+                wording::inWords("'%1' is %2, but %3", suffix, wording::inWords(other.word), wanted(unit)));
+    if (suffix == "%") return refuse(wording::inWords("'%1' does not fit: %2", suffix, wanted(unit)));
     if (suffix.size() == 2 && prefixExponentOf(suffix[0]) && prefixExponentOf(suffix[1]))
-        return refuse("two prefixes in " + quoted(suffix));
+        return refuse(wording::inWords("two prefixes in '%1'", suffix));
     const std::string small = lower(suffix.substr(0, 1));
     const auto meant =
         suffix.front() == 'T' || suffix.front() == 'G' ? std::nullopt : prefixExponentOf(small[0]);
     if (!prefixExponentOf(suffix.front()) && meant)
-        return refuse(quoted(suffix.substr(0, 1)) + " is no SI prefix; " + quoted(small) + " is one");
+        return refuse(wording::inWords("'%1' is no SI prefix; '%2' is one", suffix.substr(0, 1), small));
     if (suffix == "g" || suffix == "t")
-        return refuse(quoted(suffix) + " is no SI prefix; the large ones are k, M, G and T");
-    return refuse(quoted(suffix) + " is no SI prefix or unit that fits; " + wanted(unit));
+        return refuse(wording::inWords("'%1' is no SI prefix; the large ones are k, M, G and T", suffix));
+    return refuse(wording::inWords("'%1' is no SI prefix or unit that fits; %2", suffix, wanted(unit)));
 }
 
 Result<Scale> readSuffix(std::string_view suffix, Unit unit) {
@@ -168,7 +167,8 @@ Result<void> readExponent(std::string_view& rest, Pieces& pieces) {
     const std::size_t first = end;
     while (end < rest.size() && isDigit(rest[end])) ++end;
     if (end == first) {
-        if (sign) return refuse("the power of ten after " + quoted(rest.substr(0, 2)) + " is missing");
+        if (sign)
+            return refuse(wording::inWords("the power of ten after '%1' is missing", rest.substr(0, 2)));
         return {}; // perhaps a unit that begins with an e; the suffix is judged later
     }
     // Beyond four figures the value is out of every range anyway, and an int would overflow.
@@ -195,12 +195,14 @@ Result<Pieces> cut(std::string_view text) {
     while (end < text.size() && (isDigit(text[end]) || isMark(text[end]))) ++end;
     const auto number = text.substr(0, end);
     if (std::ranges::count_if(number, isMark) > 1)
-        return refuse("two decimal marks in " + quoted(number) +
-                      "; write the number without grouping, with one point or comma");
+        return refuse(wording::inWords("two decimal marks in '%1'; write the number without grouping, with "
+                                       "one point or comma",
+                                       number));
     pieces.digits = number;
     std::ranges::replace(pieces.digits, ',', '.');
     pieces.marked = std::ranges::any_of(number, isMark);
-    if (pieces.marked && number.size() == 1) return refuse("there is no number in " + quoted(text));
+    if (pieces.marked && number.size() == 1)
+        return refuse(wording::inWords("there is no number in '%1'", text));
     auto rest = text.substr(end);
     if (!number.empty())
         if (auto ok = readExponent(rest, pieces); !ok) return ok.fault();
@@ -225,17 +227,19 @@ Result<Scale> readLetterMark(Pieces& pieces, Unit unit) {
     while (end < suffix.size() && isDigit(suffix[end])) ++end;
     const auto scale = markScale(letter.front(), unit);
     if (!scale) {
-        if (letter == "R") return refuse("'R' stands for the decimal mark of ohms only; " + wanted(unit));
+        if (letter == "R")
+            return refuse(wording::inWords("'R' stands for the decimal mark of ohms only; %1", wanted(unit)));
         return suffixFault(letter, unit);
     }
     const auto rest = suffix.substr(end);
     if (pieces.marked || (!rest.empty() && isMark(rest.front())))
-        return refuse("two decimal marks: " + quoted(letter) + " between digits stands for one itself");
+        return refuse(
+            wording::inWords("two decimal marks: '%1' between digits stands for one itself", letter));
     pieces.digits.append(pieces.digits.empty() ? "0." : ".").append(suffix.substr(1, end - 1));
     const auto unitText = withoutSpaces(rest);
     if (unitText.empty() || names(unitText, unit)) return *scale;
     if (prefixExponentOf(unitText.front()) && (unitText.size() == 1 || unitScale(unitText, unit)))
-        return refuse("two prefixes: " + quoted(letter) + " and " + quoted(unitText.substr(0, 1)));
+        return refuse(wording::inWords("two prefixes: '%1' and '%2'", letter, unitText.substr(0, 1)));
     return suffixFault(unitText, unit);
 }
 
@@ -246,25 +250,26 @@ Result<Scale> readScale(Pieces& pieces, Unit unit) {
     std::string joined; // "k Ω" and "A h" are one suffix
     std::ranges::copy_if(suffix, std::back_inserter(joined), [](char c) { return c != ' '; });
     if (!suffix.empty() && (isDigit(suffix.front()) || isMark(suffix.front())))
-        return refuse("a space inside the number; write it in one piece");
+        return refuse(wording::inWords("a space inside the number; write it in one piece"));
     if (std::ranges::any_of(joined, isDigit))
-        return refuse(quoted(suffix) + " after the number has digits in it, which has no meaning");
+        return refuse(
+            wording::inWords("'%1' after the number has digits in it, which has no meaning", suffix));
     return readSuffix(joined, unit);
 }
 
 } // namespace
 
 Result<double> parseQuantity(std::string_view text, Unit unit) {
-    if (text.size() > longestText) return refuse("the text is too long for a value");
+    if (text.size() > longestText) return refuse(wording::inWords("the text is too long for a value"));
     const auto ascii = toAscii(text);
     if (!ascii) return ascii.fault();
-    if (ascii.value().empty()) return refuse("nothing is written; " + wanted(unit));
+    if (ascii.value().empty()) return refuse(wording::inWords("nothing is written; %1", wanted(unit)));
 
     auto pieces = cut(ascii.value());
     if (!pieces) return pieces.fault();
     Pieces& p = pieces.value();
     if (p.digits.empty() && !(p.suffix.size() > 1 && isLetter(p.suffix[0]) && isDigit(p.suffix[1])))
-        return refuse("there is no number in " + quoted(ascii.value()));
+        return refuse(wording::inWords("there is no number in '%1'", ascii.value()));
     const auto scale = readScale(p, unit);
     if (!scale) return scale.fault();
 
@@ -273,8 +278,9 @@ Result<double> parseQuantity(std::string_view text, Unit unit) {
     double value = 0;
     const auto read = std::from_chars(decimal.data(), decimal.data() + decimal.size(), value);
     if (read.ec == std::errc::result_out_of_range)
-        return refuse(quoted(ascii.value()) + (p.exponent > 0 ? " is too large" : " is too close to 0") +
-                      " for a number");
+        return refuse(p.exponent > 0
+                          ? wording::inWords("'%1' is too large for a number", ascii.value())
+                          : wording::inWords("'%1' is too close to 0 for a number", ascii.value()));
     value *= scale.value().factor;
     return p.negative ? -value : value;
 }

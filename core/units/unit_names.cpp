@@ -1,5 +1,7 @@
 #include "core/units/unit_names.h"
 
+#include "core/base/wording.h"
+
 #include <algorithm>
 
 namespace blinkwright::units {
@@ -9,18 +11,18 @@ namespace {
 // In the order of Unit.
 constexpr UnitNames unitNames[] = {
     {Unit::none, "", ""},
-    {Unit::volt, "V", "volt"},
-    {Unit::ampere, "A", "ampere"},
-    {Unit::ohm, "Ω", "ohm"},
-    {Unit::farad, "F", "farad"},
-    {Unit::second, "s", "second"},
-    {Unit::hertz, "Hz", "hertz"},
-    {Unit::watt, "W", "watt"},
-    {Unit::joule, "J", "joule"},
-    {Unit::coulomb, "C", "coulomb"},
-    {Unit::candela, "cd", "candela"},
-    {Unit::siemens, "S", "siemens"},
-    {Unit::kelvin, "K", "kelvin"},
+    {Unit::volt, "V", wording::marked("volt")},
+    {Unit::ampere, "A", wording::marked("ampere")},
+    {Unit::ohm, "Ω", wording::marked("ohm")},
+    {Unit::farad, "F", wording::marked("farad")},
+    {Unit::second, "s", wording::marked("second")},
+    {Unit::hertz, "Hz", wording::marked("hertz")},
+    {Unit::watt, "W", wording::marked("watt")},
+    {Unit::joule, "J", wording::marked("joule")},
+    {Unit::coulomb, "C", wording::marked("coulomb")},
+    {Unit::candela, "cd", wording::marked("candela")},
+    {Unit::siemens, "S", wording::marked("siemens")},
+    {Unit::kelvin, "K", wording::marked("kelvin")},
 };
 
 constexpr PrefixInfo prefixTable[] = {

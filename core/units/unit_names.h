@@ -13,7 +13,7 @@ namespace blinkwright::units {
 struct UnitNames {
     Unit unit;
     std::string_view symbol; ///< as SI writes it
-    std::string_view word;   ///< English, small letters, singular
+    std::string_view word;   ///< English, small letters, singular; marked for translation
 };
 const UnitNames& namesOf(Unit unit);
 std::span<const UnitNames> allUnits();

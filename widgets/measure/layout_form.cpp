@@ -1,5 +1,6 @@
 #include "widgets/measure/layout_form.h"
 
+#include "core/base/wording.h"
 #include "core/units/engineering.h"
 #include "widgets/measure/record_preview.h"
 #include "widgets/rooms/quantity_field.h"
@@ -37,7 +38,7 @@ std::size_t at(int index) {
 LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
     QStringList separators;
     for (const io::Separator each : io::allSeparators)
-        separators << QString::fromUtf8(io::name(each).data(), static_cast<int>(io::name(each).size()));
+        separators << QString::fromStdString(wording::inWords(io::name(each)));
     m_separator = chooser("separator", tr("What stands between two columns"), separators);
     m_mark = chooser("decimal mark", tr("Decimal mark"), {tr("point"), tr("comma")});
     m_names = chooser("names", tr("Lines that name the columns"), {tr("none"), tr("one"), tr("two")});

@@ -1,6 +1,8 @@
 #include "widgets/measure/measurement_words.h"
 #include "widgets/text/in_sentence.h"
 
+#include "core/base/wording.h"
+
 #include "widgets/text/measured_text.h"
 
 #include <QCoreApplication>
@@ -105,8 +107,7 @@ QString quantityName(MeterQuantity quantity) {
 
 QString keyName(const circuit::Part& part, const std::string& key) {
     const circuit::KeyInfo* known = circuit::findKey(circuit::info(part.kind), key);
-    const std::string_view words = known ? known->label : std::string_view(key);
-    return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
+    return QString::fromStdString(wording::inWords(known ? known->label : std::string_view(key)));
 }
 
 QString whatText(const Measurement& m, const circuit::Circuit& circuit) {

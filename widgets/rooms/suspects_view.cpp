@@ -85,7 +85,7 @@ SuspectsView::SuspectsView(QWidget* parent)
     column->addWidget(m_table, 1);
     column->addWidget(m_chosen);
     column->addWidget(m_limits);
-    m_limits->setText(qs(std::string(study::searchLimits())));
+    m_limits->setText(qs(study::searchLimits()));
 }
 
 SuspectsView::~SuspectsView() {

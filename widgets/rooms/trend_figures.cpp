@@ -1,5 +1,6 @@
 #include "widgets/rooms/trend_figures.h"
 
+#include "core/base/wording.h"
 #include "core/devices/board.h"
 #include "core/study/textbook.h"
 
@@ -83,7 +84,7 @@ std::vector<TrendValue> trendValues(const circuit::Circuit& circuit, PartSet set
                             part.kind,
                             key.unit,
                             key.range,
-                            ref + u' ' + fromView(key.label)});
+                            ref + u' ' + QString::fromStdString(wording::inWords(key.label))});
         }
         if (part.kind != PartKind::timer) continue;
         for (const circuit::ParameterInfo& parameter : circuit::timerParameters()) {

@@ -1,5 +1,6 @@
 #include "widgets/values/row_menu.h"
 
+#include "core/base/wording.h"
 #include "core/circuit/set_edits.h"
 #include "widgets/values/value_scale.h"
 
@@ -16,7 +17,7 @@ QString valueName(const Circuit& circuit, const ValueRef& value) {
     const KindInfo& kind = info(part->kind);
     const KeyInfo* key = findKey(kind, value.key);
     if (key == kind.keys.data()) return ref;
-    const std::string label(key ? key->label : std::string_view(value.key));
+    const std::string label = wording::inWords(key ? key->label : std::string_view(value.key));
     return RowMenu::tr("%1 of %2").arg(QString::fromStdString(label), ref);
 }
 

@@ -1,5 +1,7 @@
 #include "widgets/values/set_column.h"
 
+#include "core/base/wording.h"
+
 #include <QHBoxLayout>
 
 namespace blinkwright::widgets {
@@ -13,7 +15,7 @@ SetCell::SetCell(const ValueRowSubject& subject, const ScaleKind& kind, QWidget*
     : QWidget(parent), m_row(new ValueRow(subject, kind, ValueRow::Column::second)) {
     const circuit::KeyInfo* key = circuit::findKey(circuit::info(subject.kind), subject.key);
     QString name = QString::fromStdString(subject.ref);
-    if (key) name += QLatin1Char(' ') + QString::fromUtf8(key->label.data(), qsizetype(key->label.size()));
+    if (key) name += QLatin1Char(' ') + QString::fromStdString(wording::inWords(key->label));
     m_follow = new FollowButton(name);
     QSizePolicy keep = m_follow->sizePolicy();
     keep.setRetainSizeWhenHidden(true); // sliders begin alike, whether a value can be tied or not

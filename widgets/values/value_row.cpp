@@ -1,5 +1,7 @@
 #include "widgets/values/value_row.h"
 
+#include "core/base/wording.h"
+
 #include "widgets/values/tie_mark.h"
 
 #include <QContextMenuEvent>
@@ -12,9 +14,6 @@ namespace blinkwright::widgets {
 namespace {
 constexpr int quiet_ms = 600; // a run of key presses or wheel notches ends after this long without one
 
-QString fromView(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
 bool isShare(const ValueRowSubject& s) {
     return s.key == "setting";
 }
@@ -34,7 +33,7 @@ QString hintFor(units::Unit unit) {
 ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, Column column, QWidget* parent)
     : QWidget(parent), m_subject(subject), m_kind(kind), m_theme(Theme::of(Theme::Mode::light)) {
     const circuit::KeyInfo* key = circuit::findKey(circuit::info(subject.kind), subject.key);
-    const QString label = key ? fromView(key->label) : QString::fromStdString(subject.key);
+    const QString label = QString::fromStdString(key ? wording::inWords(key->label) : subject.key);
     const QString ref = QString::fromStdString(subject.ref);
     m_ref = new QLabel(ref);
     QFont bold = m_ref->font();
