@@ -6,6 +6,7 @@
 #include "app/main_window.h"
 #include "app/measured_panels.h"
 #include "app/pins_actions.h"
+#include "app/projector_view.h"
 #include "app/ready_actions.h"
 #include "app/rooms/room_actions.h"
 #include "app/second_set.h"
@@ -151,19 +152,9 @@ void MainWindow::makeViewMenu() {
     });
     menu->addSeparator();
 
-    QMenu* looks = menu->addMenu(tr("&Appearance"));
-    auto* group = new QActionGroup(this);
-    const std::pair<Looks, QString> choices[] = {
-        {Looks::light, tr("&Light")}, {Looks::dark, tr("&Dark")}, {Looks::system, tr("As the &system")}};
-    for (const auto& [choice, text] : choices) {
-        QAction* action = group->addAction(looks->addAction(text));
-        action->setCheckable(true);
-        action->setChecked(choice == m_appearance.looks());
-        connect(action, &QAction::triggered, this, [this, wanted = choice] {
-            m_settings.setLooks(wanted);
-            m_appearance.choose(wanted);
-        });
-    }
+    menu->addAction(m_projector->action());
+    addLooksChoice(menu);
+    addTextSizeChoice(menu);
     addSymbolChoices(menu);
     addLanguageChoice(menu);
     menu->addSeparator();
@@ -181,7 +172,8 @@ void MainWindow::zoomBy(double factor) {
 void MainWindow::makeHelpMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Help"));
     add(menu, tr("&Cautions…"), QKeySequence(tr("F1")), this, [this] { showCautions(this); });
-    QAction* about = add(menu, tr("&About Blinkwright…"), {}, this, [this] { showAbout(this); });
+    QAction* about =
+        add(menu, tr("&About Blinkwright…"), QKeySequence(tr("Shift+F1")), this, [this] { showAbout(this); });
     about->setMenuRole(QAction::AboutRole);
 }
 
@@ -192,6 +184,7 @@ void MainWindow::makeToolBar() {
     bar->setFloatable(false);
     bar->setContextMenuPolicy(Qt::PreventContextMenu);
     bar->setIconSize({20, 20});
+    m_projector->alsoAway(*bar);
     bar->addAction(m_openAction);
     bar->addAction(m_save);
     bar->addSeparator();

@@ -22,9 +22,6 @@ constexpr qsizetype denseRecord =
 constexpr int fontPixels = 12; // text in pixels, so that a page at any resolution is laid out alike
 constexpr int rightMargin = 16;
 
-QPen line(const QColor& colour, double width) {
-    return QPen(colour, width);
-}
 } // namespace
 
 StripPlot::StripPlot(QWidget* parent, Use use)
@@ -121,6 +118,10 @@ void StripPlot::setRecords(const std::vector<RecordPoints>& records) {
     };
     match(m_recordOutputs, Strip::output, &RecordPoints::output);
     match(m_recordCapacitors, Strip::capacitor, &RecordPoints::capacitor);
+}
+
+QPen StripPlot::line(const QColor& colour, double width) const {
+    return QPen(colour, width * m_theme.stroke);
 }
 
 QFont StripPlot::smallFont() const {
@@ -236,7 +237,8 @@ void StripPlot::paintGraphs() {
     for (QCPGraph* graph : {m_secondOutput, m_secondCapacitor})
         colour(graph, m_theme.setB, curveWidth, dashesOf(0, true));
     for (const auto& graphs : {m_recordOutputs, m_recordCapacitors})
-        for (QCPGraph* graph : graphs) graph->setPen(line(m_theme.measured, graph->pen().widthF()));
+        for (QCPGraph* graph : graphs)
+            graph->setPen(line(m_theme.measured, graph->antialiased() ? recordWidth : 1.0));
     const QColor echoColour = m_theme.echo(m_echoOfSecond ? m_theme.setB : m_theme.setA);
     colour(m_echoOutput, echoColour);
     colour(m_echoCapacitor, echoColour);
@@ -524,11 +526,23 @@ void StripPlot::resizeEvent(QResizeEvent*) {
 
 void StripPlot::changeEvent(QEvent* event) {
     QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::FontChange && m_use == Use::screen) {
+        styleAxes();
+        layOut(height());
+        updateGeometry();
+        updateLayout();
+    }
     if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) {
         m_groundStale = true;
         update();
     }
 }
+
+QSize StripPlot::minimumSizeHint() const {
+    constexpr int leastWidth = 260, leastStrip = 36;
+    return {leastWidth, (headRows() + stripCount + 1) * captionHeight() + int(stripCount) * leastStrip};
+}
+
 void StripPlot::layOut(int height_px) {
     // Rows as high as their captions and labels ask besides an equal share for each strip itself.
     const int caption = captionHeight();

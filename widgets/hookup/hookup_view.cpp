@@ -67,6 +67,7 @@ void HookupView::setCircuit(const circuit::Circuit& circuit) {
 void HookupView::setTheme(const Theme& theme) {
     d->ownTheme = theme;
     d->theme = &d->ownTheme;
+    d->camera.setInk(hookup::inkWidthOf(theme));
     d->changed();
 }
 

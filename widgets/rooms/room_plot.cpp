@@ -88,6 +88,20 @@ QFont RoomPlot::smallFont() const {
     return f;
 }
 
+void RoomPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() != QEvent::FontChange || m_use == Use::page) return;
+    restyle();
+    updateGeometry();
+    replot(rpQueuedReplot);
+}
+
+QSize RoomPlot::minimumSizeHint() const {
+    constexpr int usualLine = 20;
+    return {260 * std::max(lineHeight(), usualLine) / usualLine,
+            180 * std::max(lineHeight(), usualLine) / usualLine};
+}
+
 int RoomPlot::lineHeight() const {
     return QFontMetrics(smallFont()).height() + 4;
 }
