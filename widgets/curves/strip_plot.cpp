@@ -12,9 +12,9 @@ namespace blinkwright::widgets {
 
 namespace {
 constexpr double curveWidth = 1.5;
-constexpr double secondLampWidth = 2.5; // told apart by more than its colour, which a lamp of Set A may have
-constexpr double levelWidth = 1.1;      // on a page; at 1 the plot takes a hairline, which is lost in print
-constexpr double headroom = 0.05;       // of a strip's range, so that a curve at its end is not cut in half
+constexpr double secondWidth = 2.5; // told apart by more than its colour; a dashed one takes too long to draw
+constexpr double levelWidth = 1.1;  // on a page; at 1 the plot takes a hairline, which is lost in print
+constexpr double headroom = 0.05;   // of a strip's range, so that a curve at its end is not cut in half
 constexpr qsizetype densePoints = 2500; // about 3 ms of wide antialiased lines at 1200 by 800
 constexpr double recordWidth = 1.2;
 constexpr qsizetype denseRecord =
@@ -235,7 +235,7 @@ void StripPlot::paintGraphs() {
     colour(m_output, m_theme.setA);
     colour(m_capacitor, m_theme.setA);
     for (QCPGraph* graph : {m_secondOutput, m_secondCapacitor})
-        colour(graph, m_theme.setB, curveWidth, dashesOf(0, true));
+        colour(graph, m_theme.setB, m_style.greys ? curveWidth : secondWidth, dashesOf(0, true));
     for (const auto& graphs : {m_recordOutputs, m_recordCapacitors})
         for (QCPGraph* graph : graphs)
             graph->setPen(line(m_theme.measured, graph->antialiased() ? recordWidth : 1.0));
@@ -250,7 +250,7 @@ void StripPlot::paintGraphs() {
     for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)
         colour(m_lampGraphs[k], m_lampColours[k], curveWidth, dashesOf(static_cast<int>(k), false));
     for (std::size_t k = 0; k < m_secondLampGraphs.size(); ++k)
-        colour(m_secondLampGraphs[k], m_secondColours[k], m_style.greys ? curveWidth : secondLampWidth,
+        colour(m_secondLampGraphs[k], m_secondColours[k], m_style.greys ? curveWidth : secondWidth,
                dashesOf(static_cast<int>(k), true));
     const std::vector<QColor>& twins = m_echoOfSecond ? m_secondColours : m_lampColours;
     for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k) {
@@ -540,7 +540,8 @@ void StripPlot::changeEvent(QEvent* event) {
 
 QSize StripPlot::minimumSizeHint() const {
     constexpr int leastWidth = 260, leastStrip = 36;
-    return {leastWidth, (headRows() + stripCount + 1) * captionHeight() + int(stripCount) * leastStrip};
+    constexpr int strips = static_cast<int>(stripCount);
+    return {leastWidth, (headRows() + strips + 1) * captionHeight() + strips * leastStrip};
 }
 
 void StripPlot::layOut(int height_px) {

@@ -92,6 +92,11 @@ void HookupView::setGlow(const std::map<PartId, double>& shares) {
     }
 }
 
+double HookupView::glow(PartId lamp) const {
+    const auto held = d->glow.find(lamp);
+    return held == d->glow.end() ? 0 : held->second;
+}
+
 void HookupView::setLampsAsBars(bool on) {
     if (d->lampsAsBars == on) return;
     d->lampsAsBars = on;
