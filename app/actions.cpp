@@ -14,6 +14,7 @@
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/text/text_sized.h"
 #include "widgets/values/value_panel.h"
 
 #include <QActionGroup>
@@ -35,6 +36,7 @@ constexpr int mostFlashes = 10000;
 /// Steps of the spin box that follow one another within this time are one step to undo.
 constexpr int gesturePause_ms = 1000;
 constexpr double zoomStep = 1.25;
+constexpr int iconSide = 20;
 
 template <class Done>
 QAction* add(QMenu* menu, const QString& text, const QKeySequence& keys, MainWindow* window, Done done) {
@@ -183,7 +185,14 @@ void MainWindow::makeToolBar() {
     bar->setMovable(false);
     bar->setFloatable(false);
     bar->setContextMenuPolicy(Qt::PreventContextMenu);
-    bar->setIconSize({20, 20});
+    widgets::sizedByText(*bar, [this, bar] {
+        const int side = widgets::withText(*bar, iconSide);
+        bar->setIconSize({side, side});
+        for (QToolButton* button : m_steadyButtons) {
+            button->setIconSize(bar->iconSize());
+            button->setFixedSize(button->sizeHint());
+        }
+    });
     m_projector->alsoAway(*bar);
     bar->addAction(m_openAction);
     bar->addAction(m_save);

@@ -9,6 +9,7 @@
 #pragma once
 
 #include "widgets/hookup/part_view.h"
+#include "widgets/theme/theme.h"
 
 #include <QPainter>
 

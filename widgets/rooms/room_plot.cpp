@@ -124,7 +124,7 @@ void RoomPlot::paintKeys(QCPPainter& painter, const QCPAxisRect* rect, const std
         if (key.box)
             painter.fillRect(QRectF(x, middle - 5, sample, 10), key.colour);
         else {
-            painter.setPen(QPen(key.colour, 2, key.style));
+            painter.setPen(QPen(key.colour, 2 * m_theme.stroke, key.style));
             painter.drawLine(QPointF(x, middle), QPointF(x + sample, middle));
         }
         x += sample + gap;
