@@ -6,6 +6,7 @@
 #include "app/main_window.h"
 #include "app/measured_panels.h"
 #include "app/pins_actions.h"
+#include "app/projector_view.h"
 #include "app/ready_actions.h"
 #include "app/rooms/room_actions.h"
 #include "app/second_set.h"
@@ -13,6 +14,7 @@
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/text/text_sized.h"
 #include "widgets/values/value_panel.h"
 
 #include <QActionGroup>
@@ -34,6 +36,7 @@ constexpr int mostFlashes = 10000;
 /// Steps of the spin box that follow one another within this time are one step to undo.
 constexpr int gesturePause_ms = 1000;
 constexpr double zoomStep = 1.25;
+constexpr int iconSide = 20;
 
 template <class Done>
 QAction* add(QMenu* menu, const QString& text, const QKeySequence& keys, MainWindow* window, Done done) {
@@ -151,19 +154,9 @@ void MainWindow::makeViewMenu() {
     });
     menu->addSeparator();
 
-    QMenu* looks = menu->addMenu(tr("&Appearance"));
-    auto* group = new QActionGroup(this);
-    const std::pair<Looks, QString> choices[] = {
-        {Looks::light, tr("&Light")}, {Looks::dark, tr("&Dark")}, {Looks::system, tr("As the &system")}};
-    for (const auto& [choice, text] : choices) {
-        QAction* action = group->addAction(looks->addAction(text));
-        action->setCheckable(true);
-        action->setChecked(choice == m_appearance.looks());
-        connect(action, &QAction::triggered, this, [this, wanted = choice] {
-            m_settings.setLooks(wanted);
-            m_appearance.choose(wanted);
-        });
-    }
+    menu->addAction(m_projector->action());
+    addLooksChoice(menu);
+    addTextSizeChoice(menu);
     addSymbolChoices(menu);
     addLanguageChoice(menu);
     menu->addSeparator();
@@ -181,7 +174,8 @@ void MainWindow::zoomBy(double factor) {
 void MainWindow::makeHelpMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Help"));
     add(menu, tr("&Cautions…"), QKeySequence(tr("F1")), this, [this] { showCautions(this); });
-    QAction* about = add(menu, tr("&About Blinkwright…"), {}, this, [this] { showAbout(this); });
+    QAction* about =
+        add(menu, tr("&About Blinkwright…"), QKeySequence(tr("Shift+F1")), this, [this] { showAbout(this); });
     about->setMenuRole(QAction::AboutRole);
 }
 
@@ -191,7 +185,15 @@ void MainWindow::makeToolBar() {
     bar->setMovable(false);
     bar->setFloatable(false);
     bar->setContextMenuPolicy(Qt::PreventContextMenu);
-    bar->setIconSize({20, 20});
+    widgets::sizedByText(*bar, [this, bar] {
+        const int side = widgets::withText(*bar, iconSide);
+        bar->setIconSize({side, side});
+        for (QToolButton* button : m_steadyButtons) {
+            button->setIconSize(bar->iconSize());
+            button->setFixedSize(button->sizeHint());
+        }
+    });
+    m_projector->alsoAway(*bar);
     bar->addAction(m_openAction);
     bar->addAction(m_save);
     bar->addSeparator();

@@ -108,7 +108,7 @@ void HookupActions::makePartMenu() {
     m_join = action(tr("&Join two pins…"), QKeySequence(tr("J")), [this] { askJoin(chosenPin()); });
     m_takeOff = action(tr("Take a pin &off its net…"), QKeySequence(tr("Shift+J")),
                        [this] { askTakeOff(chosenPin()); });
-    m_renameNet = action(tr("&Rename a net…"), {}, [this] {
+    m_renameNet = action(tr("&Rename a net…"), QKeySequence(tr("Shift+F2")), [this] {
         const circuit::Net* net = chosenNet();
         askRenameNet(net ? qs(net->name) : QString());
     });

@@ -8,6 +8,7 @@
 #include "app/pins_actions.h"
 #include "app/play_actions.h"
 #include "app/play_strip.h"
+#include "app/projector_view.h"
 #include "app/ready_actions.h"
 #include "app/recovery.h"
 #include "app/rooms/room_actions.h"
@@ -71,6 +72,7 @@ bool isTable(const QString& file) {
 } // namespace
 
 MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent), m_settings(settings) {
+    m_appearance.setTextSize(m_settings.textSize()); // before anything takes its measures
     m_appearance.choose(m_settings.looks());
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
@@ -107,6 +109,13 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     connect(m_recovery, &Recovery::failed, this, [this](const Fault& fault) {
         say(tr("Unsaved changes are not kept for a crash: %1").arg(QString::fromStdString(fault.message())));
     });
+    m_projector = new ProjectorView({*this,
+                                     m_appearance,
+                                     m_settings,
+                                     *m_hookup,
+                                     {m_bottom, m_readingsPane, m_palette},
+                                     {m_rows, m_top, m_right, m_bottom},
+                                     m_top});
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());
@@ -118,6 +127,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     makeToolBar();
     makeStatusBar();
 
+    connect(m_projector, &ProjectorView::said, this, &MainWindow::say);
     connect(m_live, &LivePanels::refused, this, &MainWindow::say);
     connect(m_band, &BandBehind::said, this, &MainWindow::say);
     connect(m_play, &PlayActions::said, this, &MainWindow::say);
@@ -182,7 +192,7 @@ void MainWindow::makeLayout() {
     under->addWidget(m_curves, 1);
     under->addWidget(m_playStrip);
     auto* curves = new Pane(tr("Curves"), played);
-    auto* readings = new Pane(tr("Readings"), m_readings);
+    auto* readings = m_readingsPane = new Pane(tr("Readings"), m_readings);
     auto* values = new Pane(tr("Values"), m_values);
     auto* findings = new Pane(tr("Findings"), m_findings);
     m_panes = {hookup, curves, readings, values, findings};
@@ -245,12 +255,13 @@ void MainWindow::restoreState() {
         resize(firstSize.boundedTo(screen()->availableSize() - frameRoom));
     for (QSplitter* part : {m_rows, m_top, m_right, m_bottom})
         part->restoreState(m_settings.windowState(part->objectName()));
+    m_projector->restore();
 }
 
 void MainWindow::keepState() {
-    m_settings.setWindowState(QStringLiteral("geometry"), saveGeometry());
+    m_settings.setWindowState(QStringLiteral("geometry"), m_projector->geometry());
     for (const QSplitter* part : {m_rows, m_top, m_right, m_bottom})
-        m_settings.setWindowState(part->objectName(), part->saveState());
+        m_settings.setWindowState(part->objectName(), m_projector->stateOf(part));
     m_settings.sync();
 }
 
@@ -275,6 +286,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 void MainWindow::keyPressEvent(QKeyEvent* event) {
     // Only when no panel wants the key: a field takes its own entry back with it.
     if (event->key() == Qt::Key_Escape && m_live->hasEcho()) return m_live->clearEcho();
+    if (event->key() == Qt::Key_Escape && m_projector->isOn()) return m_projector->set(false);
     QMainWindow::keyPressEvent(event);
 }
 

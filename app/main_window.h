@@ -40,6 +40,7 @@ class Pane;
 class PinsActions;
 class PlayActions;
 class PlayStrip;
+class ProjectorView;
 class ReadyActions;
 class Recovery;
 class RoomActions;
@@ -73,6 +74,7 @@ class MainWindow : public QMainWindow {
     bool openFile(const QString& path);
     /// Offers what an earlier program left unsaved, if there is anything.
     void offerLeftBehind();
+    ProjectorView& projector() { return *m_projector; }
     Recovery& recovery() { return *m_recovery; }
     /// Writes the curves that are shown, by the ending of the name.
     Result<void> exportTo(const QString& path);
@@ -119,6 +121,8 @@ class MainWindow : public QMainWindow {
 
     // view_actions.cpp
     void addSymbolChoices(QMenu* menu);
+    void addLooksChoice(QMenu* menu);
+    void addTextSizeChoice(QMenu* menu);
     void addLanguageChoice(QMenu* menu);
     void drawSymbolsAs(const widgets::hookup::SymbolStyle& style);
 
@@ -153,6 +157,7 @@ class MainWindow : public QMainWindow {
     widgets::PinsView* m_pins = nullptr;
     QStackedWidget* m_hookupFaces = nullptr; ///< drawing and pins
     Pane* m_hookupPane = nullptr;
+    Pane* m_readingsPane = nullptr;
     widgets::ValuePanel* m_values = nullptr;
     widgets::CurvesView* m_curves = nullptr;
     widgets::ReadingsView* m_readings = nullptr;
@@ -177,6 +182,7 @@ class MainWindow : public QMainWindow {
     RoomActions* m_rooms = nullptr;
     BandBehind* m_band = nullptr;
     Recovery* m_recovery = nullptr;
+    ProjectorView* m_projector = nullptr;
 
     QMenu* m_recent = nullptr;
     QAction* m_save = nullptr;

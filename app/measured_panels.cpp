@@ -47,6 +47,7 @@ MeasuredPanels::MeasuredPanels(Document& document, LivePanels& live, widgets::Cu
 
 void MeasuredPanels::addToViewMenu(QMenu* menu) {
     m_action = menu->addAction(tr("Measured &records"));
+    m_action->setShortcut(QKeySequence(tr("Ctrl+Shift+R")));
     m_action->setCheckable(true);
     m_action->setChecked(m_settings.measuredRecordsShown());
     m_action->setEnabled(hasRecords());

@@ -59,10 +59,12 @@ void PlayActions::makeActions() {
     m_ratios = new QActionGroup(this);
     const QString words[] = {tr("As fast as the &board"), tr("&Four times slower"),
                              tr("&Twenty times slower")};
+    const QString keys[] = {tr("Ctrl+5"), tr("Ctrl+6"), tr("Ctrl+7")};
     for (std::size_t k = 0; k < std::size(Play::ratios); ++k) {
         const int ratio = Play::ratios[k];
         QAction* action = m_ratios->addAction(m_menu->addAction(tr("%1, 1:%2").arg(words[k]).arg(ratio)));
         action->setIconText(tr("1:%1").arg(ratio));
+        action->setShortcut(QKeySequence(keys[k]));
         action->setCheckable(true);
         action->setChecked(ratio == m_play.ratio());
         connect(action, &QAction::triggered, this, [this, ratio] {
@@ -75,11 +77,12 @@ void PlayActions::makeActions() {
         });
     }
     m_menu->addSeparator();
-    m_loop = add(tr("Go &round in the settled cycles"), {}, [this](bool on) { m_play.setLoop(on); });
+    m_loop =
+        add(tr("Go &round in the settled cycles"), tr("Ctrl+R"), [this](bool on) { m_play.setLoop(on); });
     m_loop->setCheckable(true);
     m_loop->setChecked(true); // a fast run is over before anybody has looked
     m_play.setLoop(true);
-    m_bars = add(tr("Show &lamps as bars"), {}, [this](bool on) { setBars(on); });
+    m_bars = add(tr("Show &lamps as bars"), tr("Ctrl+G"), [this](bool on) { setBars(on); });
     m_bars->setCheckable(true);
     m_bars->setChecked(m_settings.lampsAsBars());
     m_next->setToolTip(withKeys(tr("To the next switching"), m_next));
@@ -197,8 +200,7 @@ QString PlayActions::note() const {
     if (m_play.tape().empty()) return {};
     const QString rate = QString::number(m_play.seenRate_Hz(), 'g', 3);
     if (m_play.showing() == Showing::steady)
-        return tr("Steady: the display cannot follow %1 flashes a second; the eye still may.")
-            .arg(rate);
+        return tr("Steady: the display cannot follow %1 flashes a second; the eye still may.").arg(rate);
     if (steady()) return tr("Bars show the mean current: %1 flashes a second.").arg(rate);
     return {};
 }

@@ -1,5 +1,7 @@
 #include "app/play_strip.h"
 
+#include "widgets/text/text_sized.h"
+
 #include <QAction>
 #include <QActionGroup>
 #include <QComboBox>
@@ -55,7 +57,10 @@ void PlayStrip::setActions(const std::vector<QAction*>& buttons, QActionGroup* r
         button->setDefaultAction(action);
         button->setAutoRaise(true);
         button->setFocusPolicy(Qt::TabFocus);
-        button->setIconSize({side, side});
+        widgets::sizedByText(*button, [button] {
+            const int wide = widgets::withText(*button, side);
+            button->setIconSize({wide, wide});
+        });
         m_row->addWidget(button);
     }
     for (QAction* action : ratios->actions()) m_ratios->addItem(action->iconText());

@@ -58,8 +58,10 @@ void SetActions::connectValues(ValuePanel& values) {
 
 void SetActions::addToFileMenu(QMenu* menu) {
     m_compare = menu->addAction(tr("&Compare with file…"));
+    m_compare->setShortcut(QKeySequence(tr("Ctrl+Shift+O")));
     connect(m_compare, &QAction::triggered, this, &SetActions::askCompare);
     m_stop = menu->addAction(tr("S&top comparing"));
+    m_stop->setShortcut(QKeySequence(tr("Ctrl+Shift+E")));
     connect(m_stop, &QAction::triggered, &m_second, &SecondSet::stopComparing);
     showAvailability();
 }

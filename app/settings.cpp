@@ -13,6 +13,8 @@ const QString exportKey = QStringLiteral("files/export");
 const QString folderKey = QStringLiteral("files/folder");
 const QString answersGroup = QStringLiteral("answers/");
 const QString looksKey = QStringLiteral("window/looks");
+const QString textSizeKey = QStringLiteral("window/text-size");
+const QString projectedKey = QStringLiteral("window/projected");
 const QString languageKey = QStringLiteral("window/language");
 const QString barsKey = QStringLiteral("play/bars");
 const QString flickerKey = QStringLiteral("play/answered");
@@ -101,6 +103,22 @@ Looks Settings::looks() const {
 void Settings::setLooks(Looks looks) {
     for (const LooksName& known : looksNames)
         if (looks == known.looks) m_store->setValue(looksKey, QLatin1String(known.name));
+}
+
+int Settings::textSize() const {
+    return m_store->value(textSizeKey, 100).toInt();
+}
+
+void Settings::setTextSize(int percent) {
+    m_store->setValue(textSizeKey, percent);
+}
+
+bool Settings::projected() const {
+    return m_store->value(projectedKey).toBool();
+}
+
+void Settings::setProjected(bool on) {
+    m_store->setValue(projectedKey, on);
 }
 
 QString Settings::language() const {

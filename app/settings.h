@@ -38,6 +38,13 @@ class Settings {
     Looks looks() const;
     void setLooks(Looks looks);
 
+    /// The size of texts over the desktop's [%].
+    int textSize() const;
+    void setTextSize(int percent);
+    /// Whether the window was left in its view for a class.
+    bool projected() const;
+    void setProjected(bool on);
+
     /// The language of the window by its code; empty for the desktop's.
     QString language() const;
     void setLanguage(const QString& code);

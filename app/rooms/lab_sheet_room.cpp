@@ -7,6 +7,7 @@
 #include "app/sheet/sheet_preview.h"
 #include "core/circuit/set_edits.h"
 #include "core/study/cause.h"
+#include "widgets/text/text_sized.h"
 
 #include <QDateTime>
 #include <QHBoxLayout>
@@ -58,7 +59,7 @@ void LabSheetRoom::makeFrame() {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFixedWidth(formWidth);
+    widgets::sizedByText(*scroll, [scroll] { scroll->setFixedWidth(widgets::withText(*scroll, formWidth)); });
     scroll->setFocusPolicy(Qt::NoFocus);
     m_form->layout()->setContentsMargins(0, 0, 10, 0); // clear of the bar
     auto* body = new QWidget;

@@ -7,6 +7,7 @@
 #include "widgets/choose/wish_form.h"
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/text/figure_text.h"
+#include "widgets/text/text_sized.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -60,7 +61,7 @@ class ChooseView::Private {
         table->setShowGrid(false);
         table->setWordWrap(false);
         table->setMinimumHeight(leastTable);
-        table->verticalHeader()->setDefaultSectionSize(rowSize);
+        rowsByText(*table, rowSize);
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
         table->horizontalHeader()->setHighlightSections(false);
@@ -101,7 +102,7 @@ class ChooseView::Private {
         auto* list = new QScrollArea;
         list->setFrameShape(QFrame::NoFrame);
         list->setWidgetResizable(true);
-        list->setMinimumWidth(leastParts);
+        sizedByText(*list, [list] { list->setMinimumWidth(withText(*list, leastParts)); });
         list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
         list->setWidget(parts);
         lower->addWidget(list);

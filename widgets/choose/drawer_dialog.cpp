@@ -1,5 +1,7 @@
 #include "widgets/choose/drawer_dialog.h"
 
+#include "widgets/text/text_sized.h"
+
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -57,7 +59,7 @@ class DrawerDialog::Private {
         table->setSelectionBehavior(QAbstractItemView::SelectItems);
         table->setAlternatingRowColors(true);
         table->setTabKeyNavigation(true);
-        table->verticalHeader()->setDefaultSectionSize(rowSize);
+        rowsByText(*table, rowSize);
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
         table->horizontalHeader()->setHighlightSections(false);

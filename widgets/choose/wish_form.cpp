@@ -3,6 +3,7 @@
 #include "core/study/ready.h"
 #include "widgets/text/colour_text.h"
 #include "widgets/text/flow_layout.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -190,7 +191,9 @@ class WishForm::Private {
         edit->setObjectName(QLatin1String(name));
         edit->setAccessibleName(accessible);
         edit->setToolTip(accessible);
-        edit->setFixedWidth(edit->fontMetrics().averageCharWidth() * letters + 16);
+        sizedByText(*edit, [edit = edit, letters] {
+            edit->setFixedWidth(edit->fontMetrics().averageCharWidth() * letters + 16);
+        });
         auto* fault = new QLabel;
         fault->setObjectName(QLatin1String(name) + QStringLiteral("Fault"));
         fault->setTextFormat(Qt::PlainText);

@@ -35,7 +35,7 @@ void StripCaptions::drawCaption(QCPPainter* painter, Strip strip, const QString&
         }
         const double middle = base - metrics.xHeight() / 2.0;
         const QColor stroke = keys[k].pale ? StripBand::shade(keys[k].colour) : keys[k].colour;
-        QPen pen(stroke, keys[k].width, Qt::SolidLine, Qt::FlatCap);
+        QPen pen(stroke, keys[k].width * m_plot->theme().stroke, Qt::SolidLine, Qt::FlatCap);
         if (!keys[k].dashes.isEmpty()) pen.setDashPattern(keys[k].dashes);
         painter->setPen(pen);
         painter->drawLine(QPointF(x, middle), QPointF(x + 12, middle));
@@ -52,10 +52,11 @@ void StripCaptions::draw(QCPPainter* painter) {
     const bool both = m_plot->hasSecond(), greys = m_plot->pageStyle().greys;
     const auto measured = [this](Strip strip) { return m_plot->hasRecord(strip); };
     const bool anyMeasured = measured(Strip::output) || measured(Strip::capacitor);
-    if ((both || anyMeasured) && m_plot->hasFirst()) sets.push_back({tr("Set A"), theme.setA, 2.5});
+    if ((both || anyMeasured) && m_plot->hasFirst())
+        sets.push_back({tr("Set A"), theme.setA, both ? 1.5 : 2.5});
     if (both)
         sets.push_back(
-            {m_plot->secondName(), theme.setB, greys ? 1.5 : 2.5, false, m_plot->dashesOf(0, true)});
+            {m_plot->secondName(), theme.setB, greys ? 1.5 : 3.5, false, m_plot->dashesOf(0, true)});
     const auto lampName = [&](const LampPoints& lamp, const QString& set) {
         const QString ref = QString::fromStdString(lamp.ref);
         return both ? tr("%1 in %2").arg(ref, set) : ref;

@@ -12,9 +12,9 @@ namespace blinkwright::widgets {
 
 namespace {
 constexpr double curveWidth = 1.5;
-constexpr double secondLampWidth = 2.5; // told apart by more than its colour, which a lamp of Set A may have
-constexpr double levelWidth = 1.1;      // on a page; at 1 the plot takes a hairline, which is lost in print
-constexpr double headroom = 0.05;       // of a strip's range, so that a curve at its end is not cut in half
+constexpr double secondWidth = 2.5; // told apart by more than its colour; a dashed one takes too long to draw
+constexpr double levelWidth = 1.1;  // on a page; at 1 the plot takes a hairline, which is lost in print
+constexpr double headroom = 0.05;   // of a strip's range, so that a curve at its end is not cut in half
 constexpr qsizetype densePoints = 2500; // about 3 ms of wide antialiased lines at 1200 by 800
 constexpr double recordWidth = 1.2;
 constexpr qsizetype denseRecord =
@@ -22,9 +22,6 @@ constexpr qsizetype denseRecord =
 constexpr int fontPixels = 12; // text in pixels, so that a page at any resolution is laid out alike
 constexpr int rightMargin = 16;
 
-QPen line(const QColor& colour, double width) {
-    return QPen(colour, width);
-}
 } // namespace
 
 StripPlot::StripPlot(QWidget* parent, Use use)
@@ -121,6 +118,10 @@ void StripPlot::setRecords(const std::vector<RecordPoints>& records) {
     };
     match(m_recordOutputs, Strip::output, &RecordPoints::output);
     match(m_recordCapacitors, Strip::capacitor, &RecordPoints::capacitor);
+}
+
+QPen StripPlot::line(const QColor& colour, double width) const {
+    return QPen(colour, width * m_theme.stroke);
 }
 
 QFont StripPlot::smallFont() const {
@@ -234,9 +235,10 @@ void StripPlot::paintGraphs() {
     colour(m_output, m_theme.setA);
     colour(m_capacitor, m_theme.setA);
     for (QCPGraph* graph : {m_secondOutput, m_secondCapacitor})
-        colour(graph, m_theme.setB, curveWidth, dashesOf(0, true));
+        colour(graph, m_theme.setB, m_style.greys ? curveWidth : secondWidth, dashesOf(0, true));
     for (const auto& graphs : {m_recordOutputs, m_recordCapacitors})
-        for (QCPGraph* graph : graphs) graph->setPen(line(m_theme.measured, graph->pen().widthF()));
+        for (QCPGraph* graph : graphs)
+            graph->setPen(line(m_theme.measured, graph->antialiased() ? recordWidth : 1.0));
     const QColor echoColour = m_theme.echo(m_echoOfSecond ? m_theme.setB : m_theme.setA);
     colour(m_echoOutput, echoColour);
     colour(m_echoCapacitor, echoColour);
@@ -248,7 +250,7 @@ void StripPlot::paintGraphs() {
     for (std::size_t k = 0; k < m_lampGraphs.size(); ++k)
         colour(m_lampGraphs[k], m_lampColours[k], curveWidth, dashesOf(static_cast<int>(k), false));
     for (std::size_t k = 0; k < m_secondLampGraphs.size(); ++k)
-        colour(m_secondLampGraphs[k], m_secondColours[k], m_style.greys ? curveWidth : secondLampWidth,
+        colour(m_secondLampGraphs[k], m_secondColours[k], m_style.greys ? curveWidth : secondWidth,
                dashesOf(static_cast<int>(k), true));
     const std::vector<QColor>& twins = m_echoOfSecond ? m_secondColours : m_lampColours;
     for (std::size_t k = 0; k < m_echoLampGraphs.size(); ++k) {
@@ -524,11 +526,24 @@ void StripPlot::resizeEvent(QResizeEvent*) {
 
 void StripPlot::changeEvent(QEvent* event) {
     QCustomPlot::changeEvent(event);
+    if (event->type() == QEvent::FontChange && m_use == Use::screen) {
+        styleAxes();
+        layOut(height());
+        updateGeometry();
+        updateLayout();
+    }
     if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) {
         m_groundStale = true;
         update();
     }
 }
+
+QSize StripPlot::minimumSizeHint() const {
+    constexpr int leastWidth = 260, leastStrip = 36;
+    constexpr int strips = static_cast<int>(stripCount);
+    return {leastWidth, (headRows() + strips + 1) * captionHeight() + strips * leastStrip};
+}
+
 void StripPlot::layOut(int height_px) {
     // Rows as high as their captions and labels ask besides an equal share for each strip itself.
     const int caption = captionHeight();

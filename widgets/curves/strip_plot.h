@@ -101,7 +101,7 @@ class StripPlot : public QCustomPlot {
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     void updateLayout() override;
-    QSize minimumSizeHint() const override { return {260, 240}; }
+    QSize minimumSizeHint() const override;
 
   private:
     struct Panel {
@@ -109,7 +109,8 @@ class StripPlot : public QCustomPlot {
         QSharedPointer<ScaleTicker> ticker;
         Span range;
     };
-    int headRows() const; ///< caption rows above the first strip
+    QPen line(const QColor& colour, double width) const; ///< as wide as the theme has it
+    int headRows() const;                                ///< caption rows above the first strip
     void styleAxes();
     void labelAxes();
     StripTrace* addTrace(Strip strip, const char* layer);

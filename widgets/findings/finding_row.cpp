@@ -1,5 +1,7 @@
 #include "widgets/findings/finding_row.h"
 
+#include "widgets/text/text_sized.h"
+
 #include <QKeyEvent>
 #include <QPainter>
 #include <QPainterPath>
@@ -8,13 +10,16 @@
 namespace blinkwright::widgets {
 
 namespace {
-constexpr int symbolSize = 16;
-constexpr int symbolLeft = 10;
-constexpr int textLeft = symbolLeft + symbolSize + 10;
+constexpr int symbolSize = 16; // for texts of the usual size
+constexpr int symbolLeft = 10, afterSymbol = 10;
 constexpr int topMargin = 7;
 
 QString text(const std::string& s) {
     return QString::fromStdString(s);
+}
+
+int textLeft(const QWidget& row) {
+    return symbolLeft + withText(row, symbolSize) + afterSymbol;
 }
 
 SteadyLabel* wrapped() {
@@ -126,7 +131,8 @@ FindingRow::FindingRow(QWidget* parent)
     m_head->label()->setTextFormat(Qt::RichText);
     m_head->label()->setTextInteractionFlags(Qt::LinksAccessibleByMouse); // by keyboard: Return on the row
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(textLeft, topMargin, 10, topMargin);
+    sizedByText(*this,
+                [this, column] { column->setContentsMargins(textLeft(*this), topMargin, 10, topMargin); });
     column->setSpacing(2);
     for (SteadyLabel* part : {m_head, m_text, m_remedy, m_source}) column->addWidget(part);
     m_source->hide();
@@ -195,11 +201,12 @@ void FindingRow::setExpanded(bool on) {
 
 void FindingRow::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const double top = topMargin + (m_head->height() - symbolSize) / 2.0;
-    paintSeverity(painter, QRectF(symbolLeft, std::max<double>(topMargin, top), symbolSize, symbolSize),
+    const int side = withText(*this, symbolSize);
+    const double top = topMargin + (m_head->height() - side) / 2.0;
+    paintSeverity(painter, QRectF(symbolLeft, std::max<double>(topMargin, top), side, side),
                   m_finding.severity, m_theme);
     painter.setPen(m_theme.grid);
-    painter.drawLine(textLeft, height() - 1, width() - 10, height() - 1);
+    painter.drawLine(textLeft(*this), height() - 1, width() - 10, height() - 1);
     if (hasFocus()) {
         painter.setRenderHint(QPainter::Antialiasing);
         painter.setPen(QPen(m_theme.accent, 1.5));

@@ -8,10 +8,13 @@
 
 namespace blinkwright::widgets::hookup {
 
+Camera::Camera() : m_ink(inkWidth) {
+}
+
 QPointF Camera::corner() const {
     const QPointF exact = m_centre * m_zoom - QPointF(m_view.width() / 2, m_view.height() / 2);
     // A line of an odd number of device pixels is sharp when its middle is the middle of one.
-    const bool odd = std::lround(std::max(1.0, inkWidth * m_zoom * m_ratio)) % 2 == 1;
+    const bool odd = std::lround(std::max(1.0, m_ink * m_zoom * m_ratio)) % 2 == 1;
     const auto snap = [&](double v) { return (std::round(v * m_ratio) - (odd ? 0.5 : 0.0)) / m_ratio; };
     return {snap(exact.x()), snap(exact.y())};
 }

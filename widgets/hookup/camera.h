@@ -18,6 +18,8 @@ class Camera {
     static constexpr double leastZoom = 0.1, mostZoom = 8, mostFitZoom = 2;
     static constexpr double margin = 26; ///< shown around the drawing [units]
 
+    Camera();
+
     double zoom() const { return m_zoom; }
     QRectF content() const { return m_paper; } ///< what can be brought into view [units]
     QRectF seen() const;                       ///< what is in view, before it is rounded to pixels [units]
@@ -30,6 +32,8 @@ class Camera {
     /// changes made by hand.
     void lookAt(const QRectF& drawing, bool keepStill = false);
     void fit();
+    /// @param width of the drawing's lines [units], whose edges are kept on whole pixels
+    void setInk(double width) { m_ink = width; }
     void zoomAbout(QPointF inView, double factor);
     /// Moves the view by pixels.
     void panBy(QPointF pixels);
@@ -47,6 +51,7 @@ class Camera {
     double m_wanted = 1; ///< before it is rounded to a step, so that small turns of a wheel add up
     double m_zoom = 1;
     double m_ratio = 1;
+    double m_ink; ///< [units]
     QPointF m_centre;
     QSizeF m_view{1, 1};
     QRectF m_content{-50, -50, 100, 100}; ///< drawing and margin

@@ -8,6 +8,7 @@
 #include <QPointer>
 #include <QWindow>
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace blinkwright::widgets::hookup {
@@ -155,6 +156,13 @@ class PartItem : public Item, public QAccessibleActionInterface {
     }
     QStringList keyBindingsForAction(const QString&) const override { return {}; }
     PartId id() const { return m_id; }
+    /// A lamp's value is what its lens or its bar shows.
+    QString text(QAccessible::Text kind) const override {
+        const PartView* lamp = part();
+        if (kind != QAccessible::Value || !lamp || lamp->kind != circuit::PartKind::lamp)
+            return Item::text(kind);
+        return Words::tr("glows at %1 % of its rated current").arg(std::lround(100 * m_view->glow(m_id)));
+    }
 
   protected:
     QString name(const PartView& part) const override { return partText(part); }

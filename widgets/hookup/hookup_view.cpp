@@ -67,6 +67,7 @@ void HookupView::setCircuit(const circuit::Circuit& circuit) {
 void HookupView::setTheme(const Theme& theme) {
     d->ownTheme = theme;
     d->theme = &d->ownTheme;
+    d->camera.setInk(hookup::inkWidthOf(theme));
     d->changed();
 }
 
@@ -89,6 +90,11 @@ void HookupView::setGlow(const std::map<PartId, double>& shares) {
         held = share;
         viewport()->update(d->camera.toView(lensArea(part)).toAlignedRect().adjusted(-1, -1, 1, 1));
     }
+}
+
+double HookupView::glow(PartId lamp) const {
+    const auto held = d->glow.find(lamp);
+    return held == d->glow.end() ? 0 : held->second;
 }
 
 void HookupView::setLampsAsBars(bool on) {

@@ -48,6 +48,7 @@ class HookupView : public QAbstractScrollArea {
     hookup::SymbolStyle symbolStyle() const;
     /// Brightness of each lamp's lens, 0 (dark) to 1 (rated current and more).
     void setGlow(const std::map<circuit::PartId, double>& shares);
+    double glow(circuit::PartId lamp) const; ///< as it is shown now; 0 for what is no lamp
     /// Shows each lamp's current as a bar instead of a glowing lens, for people whom flicker bothers.
     void setLampsAsBars(bool on);
     void select(std::optional<circuit::PartId> part); ///< marks a part and brings it into view

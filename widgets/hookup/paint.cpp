@@ -24,14 +24,14 @@ QColor mix(const QColor& a, const QColor& b, double share) {
 }
 
 /// Width of wires and symbols, rounded to whole pixels of a screen so that what lies on the grid is sharp.
-double inkWidthFor(const QPainter& painter) {
+double inkWidthFor(const QPainter& painter, const Theme& theme) {
     const QTransform& t = painter.transform();
     const double pixels = std::hypot(t.m11(), t.m12()) * painter.device()->devicePixelRatioF();
-    return std::max(1.0, std::round(inkWidth * pixels)) / pixels;
+    return std::max(1.0, std::round(inkWidthOf(theme) * pixels)) / pixels;
 }
 
 QPen inkPen(const QPainter& painter, const Theme& theme) {
-    return QPen(theme.ink, inkWidthFor(painter), Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin);
+    return QPen(theme.ink, inkWidthFor(painter, theme), Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin);
 }
 
 /// Text at a point of the drawing, always upright.
@@ -175,7 +175,7 @@ void paintLens(QPainter& painter, const PartView& part, const Theme& theme, doub
     glass.setColorAt(0.35, mix(core, edge, 0.3));
     glass.setColorAt(1, edge);
     painter.setBrush(glass);
-    painter.setPen(QPen(theme.ink, inkWidthFor(painter) * 0.8));
+    painter.setPen(QPen(theme.ink, inkWidthFor(painter, theme) * 0.8));
     painter.drawEllipse(at, lensRadius, lensRadius);
     painter.setBrush(Qt::NoBrush);
 }

@@ -59,6 +59,7 @@ QIcon partIcon(PartKind kind, const Theme& theme, QSize size) {
 }
 
 PartPalette::PartPalette(QWidget* parent) : QWidget(parent), m_title(new QLabel(tr("Add"))) {
+    setObjectName(QStringLiteral("palette"));
     setAccessibleName(tr("Kinds of parts to add"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 0, 4, 2);

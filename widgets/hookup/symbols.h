@@ -9,12 +9,18 @@
 #pragma once
 
 #include "widgets/hookup/part_view.h"
+#include "widgets/theme/theme.h"
 
 #include <QPainter>
 
 namespace blinkwright::widgets::hookup {
 
 inline constexpr double inkWidth = 1.6; ///< of symbols and wires [units]
+/// The same in a theme. Symbols have lines close beside each other, which must not run together: they take
+/// half of what curves get.
+inline double inkWidthOf(const Theme& theme) {
+    return inkWidth * (1 + (theme.stroke - 1) / 2);
+}
 
 /// Everything but the timer, which is drawn with its texts by paintPart.
 void drawSymbol(QPainter& painter, const PartView& part);

@@ -2,6 +2,7 @@
 
 #include "widgets/measure/measurement_words.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
 
@@ -32,7 +33,7 @@ MeasuredTable::MeasuredTable(QWidget* parent) : QTableWidget(0, columns, parent)
     setShowGrid(false);
     setWordWrap(false);
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(rowSize);
+    rowsByText(*this, rowSize);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);

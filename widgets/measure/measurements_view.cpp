@@ -1,5 +1,7 @@
 #include "widgets/measure/measurements_view.h"
 
+#include "widgets/text/text_sized.h"
+
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
@@ -47,14 +49,15 @@ MeasurementsView::MeasurementsView(QWidget* parent)
     m_list->setWordWrap(false);
     m_list->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::DoubleClicked);
     m_list->verticalHeader()->hide();
-    m_list->verticalHeader()->setDefaultSectionSize(rowSize);
+    rowsByText(*m_list, rowSize);
     m_list->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     QHeaderView* head = m_list->horizontalHeader();
     head->setHighlightSections(false);
     head->setSectionResizeMode(QHeaderView::ResizeToContents);
     head->setSectionResizeMode(MeasurementModel::title, QHeaderView::Interactive);
     head->setSectionResizeMode(MeasurementModel::what, QHeaderView::Stretch);
-    m_list->setColumnWidth(MeasurementModel::title, titleWidth);
+    sizedByText(*m_list,
+                [this] { m_list->setColumnWidth(MeasurementModel::title, withText(*m_list, titleWidth)); });
     m_list->installEventFilter(this);
     connect(m_list->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &MeasurementsView::chosenChanged);
@@ -67,7 +70,7 @@ MeasurementsView::MeasurementsView(QWidget* parent)
     m_empty->setObjectName(QStringLiteral("empty"));
     m_empty->setWordWrap(true);
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    m_empty->setMaximumWidth(textWidth);
+    sizedByText(*m_empty, [this] { m_empty->setMaximumWidth(withText(*m_empty, textWidth)); });
     m_empty->setTextFormat(Qt::RichText);
     m_ground->setAutoFillBackground(true);
     auto* beside = new QHBoxLayout(m_ground);

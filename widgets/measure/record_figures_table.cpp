@@ -1,6 +1,7 @@
 #include "widgets/measure/record_figures_table.h"
 
 #include "widgets/text/figure_text.h"
+#include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
 
@@ -36,7 +37,7 @@ RecordFiguresTable::RecordFiguresTable(QWidget* parent) : QTableWidget(parent) {
     horizontalHeaderItem(uncertainty)->setToolTip(tr("Standard uncertainty: one standard deviation, k = 1"));
     horizontalHeader()->setSectionResizeMode(name, QHeaderView::ResizeToContents);
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
+    sizedByText(*this, [this] { verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6); });
     setFigures({});
 }
 

@@ -1,5 +1,7 @@
 #include "widgets/measure/record_preview.h"
 
+#include "widgets/text/text_sized.h"
+
 #include <QHeaderView>
 
 #include <algorithm>
@@ -33,7 +35,7 @@ RecordPreview::RecordPreview(QWidget* parent) : QTableWidget(parent), m_theme(Th
     setHorizontalScrollMode(ScrollPerPixel);
     setTabKeyNavigation(false);
     setWordWrap(false);
-    verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
+    sizedByText(*this, [this] { verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6); });
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setHighlightSections(false);
     verticalHeader()->setHighlightSections(false);

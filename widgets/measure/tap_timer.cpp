@@ -2,6 +2,7 @@
 
 #include "widgets/text/figure_text.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/text_sized.h"
 
 #include <QElapsedTimer>
 #include <QHBoxLayout>
@@ -35,11 +36,13 @@ TapTimer::TapTimer(QWidget* parent)
     m_said->setObjectName(QStringLiteral("taps"));
     m_said->setWordWrap(true);
     m_said->setTextFormat(Qt::PlainText);
-    m_said->setMinimumHeight(3 * m_said->fontMetrics().lineSpacing());
+    sizedByText(*m_said, [this] { m_said->setMinimumHeight(3 * m_said->fontMetrics().lineSpacing()); });
     m_said->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    QFont large = m_button->font();
-    large.setPointSizeF(large.pointSizeF() * 1.4);
-    m_button->setFont(large);
+    sizedByText(*this, [this] {
+        QFont large = font();
+        large.setPointSizeF(large.pointSizeF() * 1.4);
+        m_button->setFont(large);
+    });
     auto* row = new QHBoxLayout;
     row->addWidget(m_said, 1);
     row->addWidget(m_again, 0, Qt::AlignTop);

@@ -3,6 +3,7 @@
 
 #include "widgets/pins/net_cell.h"
 #include "widgets/pins/pins_model.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -95,19 +96,21 @@ class PinsView::Private {
         table->setAccessibleName(PinsView::tr("Pins"));
         table->verticalHeader()->hide();
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-        table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 6);
         QHeaderView* head = table->horizontalHeader();
         head->setHighlightSections(false);
         head->setSectionResizeMode(QHeaderView::Interactive);
         head->setSectionResizeMode(netColumn, QHeaderView::Stretch);
-        const auto wide = [this](const char* text) {
-            return table->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 20;
-        };
-        head->resizeSection(pinColumn, wide("RV1:wiper"));
-        head->resizeSection(partColumn, wide("555 timer, bipolar"));
-        head->resizeSection(roleColumn, wide("control voltage"));
-        head->resizeSection(voltageColumn, wide("-000.0 mV "));
-        head->setMinimumSectionSize(wide("Net"));
+        sizedByText(*table, [this, head] {
+            const auto wide = [this](const char* text) {
+                return table->fontMetrics().horizontalAdvance(QString::fromUtf8(text)) + 20;
+            };
+            table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 6);
+            head->resizeSection(pinColumn, wide("RV1:wiper"));
+            head->resizeSection(partColumn, wide("555 timer, bipolar"));
+            head->resizeSection(roleColumn, wide("control voltage"));
+            head->resizeSection(voltageColumn, wide("-000.0 mV "));
+            head->setMinimumSectionSize(wide("Net"));
+        });
         table->setSortingEnabled(true);
         table->sortByColumn(pinColumn, Qt::AscendingOrder);
         q->setFocusProxy(table);

@@ -2,6 +2,7 @@
 
 #include "widgets/readings/reading_rows.h"
 #include "widgets/text/steady_label.h"
+#include "widgets/text/text_sized.h"
 
 #include <QAbstractTableModel>
 #include <QApplication>
@@ -183,21 +184,10 @@ class ReadingsView::Private {
         table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
         table->verticalHeader()->hide();
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-        table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 4);
         table->horizontalHeader()->setHighlightSections(false);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
-        const QFontMetrics metrics = table->fontMetrics();
-        wide = metrics.horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
-        for (int c : {Column::textbook, Column::setA, Column::difference, Column::second}) widths[c] = wide;
-        const auto fit = [&](Column c, const char* text) {
-            widths[c] = metrics.horizontalAdvance(QString::fromUtf8(text)) + 18;
-        };
-        fit(Column::against, "+0.000 percentage points");
-        fit(Column::measured, "000.0 ± 0.0 ms");
-        fit(Column::off, "+0.00 % (0.0 u)");
-        for (const auto& [c, width] : widths) table->setColumnWidth(c, width);
-        showColumns();
+        sizedByText(*table, [this] { measure(); });
         table->setAccessibleName(ReadingsView::tr("Readings"));
         auto* layout = new QVBoxLayout(view);
         layout->setContentsMargins(0, 0, 0, 0);
@@ -210,6 +200,23 @@ class ReadingsView::Private {
         copy->setContext(Qt::WidgetShortcut);
         QObject::connect(copy, &QShortcut::activated, view,
                          [view] { QApplication::clipboard()->setText(view->asText()); });
+    }
+
+    void measure() {
+        const QFontMetrics metrics = table->fontMetrics();
+        table->verticalHeader()->setDefaultSectionSize(metrics.height() + 4);
+        wide = metrics.horizontalAdvance(QStringLiteral("0.0000 Hz")) + 26;
+        for (int c : {Column::textbook, Column::setA, Column::difference, Column::second}) widths[c] = wide;
+        const auto fit = [&](Column c, const char* text) {
+            widths[c] = metrics.horizontalAdvance(QString::fromUtf8(text)) + 18;
+        };
+        fit(Column::against, "+0.000 percentage points");
+        fit(Column::measured, "000.0 ± 0.0 ms");
+        fit(Column::off, "+0.00 % (0.0 u)");
+        for (const auto& [c, width] : widths) table->setColumnWidth(c, width);
+        if (comparing()) model.shortName = metrics.elidedText(model.name, Qt::ElideRight, wide - 12);
+        fitMeasured(model.rows);
+        showColumns();
     }
 
     bool comparing() const { return !model.name.isEmpty(); }

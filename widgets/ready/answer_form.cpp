@@ -2,6 +2,7 @@
 
 #include "core/units/engineering.h"
 #include "widgets/text/colour_text.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -57,7 +58,9 @@ void AnswerForm::addNumber(const char* name, const QString& label, const QString
     field->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
     field->setSuffix(QStringLiteral("\u00A0") + unit);
     auto* bounds = new QLabel;
-    bounds->setMinimumWidth(bounds->fontMetrics().horizontalAdvance(QStringLiteral("000 to 000")));
+    sizedByText(*bounds, [bounds] {
+        bounds->setMinimumWidth(bounds->fontMetrics().horizontalAdvance(QStringLiteral("000 to 000")));
+    });
     line->addWidget(field, 1);
     line->addWidget(bounds);
     m_form->addRow(label, row);

@@ -2,6 +2,7 @@
 
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/ready/answer_form.h"
+#include "widgets/text/text_sized.h"
 
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -45,7 +46,7 @@ class ReadyDialog::Private {
         kinds->setObjectName(QStringLiteral("kinds"));
         kinds->setAccessibleName(tr("Ready blinkers"));
         kinds->setWordWrap(true);
-        kinds->setFixedWidth(listWidth);
+        sizedByText(*kinds, [this] { kinds->setFixedWidth(withText(*kinds, listWidth)); });
         kinds->setSpacing(3);
         kinds->setAlternatingRowColors(true);
         kinds->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -3,6 +3,7 @@
 #include "widgets/rooms/account_words.h"
 #include "widgets/rooms/plain_table.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
 
@@ -33,7 +34,7 @@ void start(QTableWidget& table, const QString& name, const QStringList& head, co
             Qt::AlignVCenter | (column < texts ? Qt::AlignLeft : Qt::AlignRight));
     for (int column = 0; column < meanings.size(); ++column)
         table.horizontalHeaderItem(column)->setToolTip(meanings[column]);
-    table.verticalHeader()->setDefaultSectionSize(rowSize);
+    rowsByText(table, rowSize);
     table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table.horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     table.horizontalHeader()->setMinimumSectionSize(70);

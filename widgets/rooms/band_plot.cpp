@@ -74,7 +74,7 @@ void BandPlot::drawBand(QCPAxisRect* rect, const study::BandCurve& curve, const 
 
 void BandPlot::drawNominal(QCPAxisRect* rect, const study::BandCurve& curve, const QColor& colour) {
     QCPGraph* graph = addGraph(rect->axis(QCPAxis::atBottom), rect->axis(QCPAxis::atLeft));
-    graph->setPen(QPen(colour, 1.6));
+    graph->setPen(QPen(colour, 1.6 * theme().stroke));
     graph->setData(QVector<double>(m_band->time_s.begin(), m_band->time_s.end()),
                    QVector<double>(curve.nominal.begin(), curve.nominal.end()), true);
 }

@@ -1,6 +1,7 @@
 #include "widgets/rooms/check_card_view.h"
 
 #include "widgets/rooms/reading_shown.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QCoreApplication>
@@ -42,7 +43,7 @@ CheckCardView::CheckCardView(QWidget* parent)
     m_table->setShowGrid(false);
     m_table->setAlternatingRowColors(true);
     m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(26);
+    rowsByText(*m_table, 26);
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_table->horizontalHeaderItem(placeColumn)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);

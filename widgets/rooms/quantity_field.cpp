@@ -1,12 +1,15 @@
 #include "widgets/rooms/quantity_field.h"
 
+#include "widgets/text/text_sized.h"
+
 #include <QKeyEvent>
 
 namespace blinkwright::widgets {
 
 QuantityField::QuantityField(QWidget* parent) : QLineEdit(parent) {
     setAlignment(Qt::AlignRight);
-    setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000.00 MΩ")) + 18);
+    sizedByText(
+        *this, [this] { setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000.00 MΩ")) + 18); });
     connect(this, &QLineEdit::returnPressed, this, &QuantityField::enter);
 }
 

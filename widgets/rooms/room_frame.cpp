@@ -1,5 +1,7 @@
 #include "widgets/rooms/room_frame.h"
 
+#include "widgets/text/text_sized.h"
+
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -32,7 +34,7 @@ class RoomFrame::Private {
         message->setObjectName(QStringLiteral("message"));
         message->setTextFormat(Qt::PlainText);
         message->setWordWrap(true);
-        message->setMinimumHeight(message->fontMetrics().lineSpacing());
+        sizedByText(*message, [this] { message->setMinimumHeight(message->fontMetrics().lineSpacing()); });
         message->setTextInteractionFlags(Qt::TextSelectableByMouse);
         progress = new QProgressBar;
         progress->setObjectName(QStringLiteral("progress"));

@@ -88,6 +88,20 @@ QFont RoomPlot::smallFont() const {
     return f;
 }
 
+void RoomPlot::changeEvent(QEvent* event) {
+    QCustomPlot::changeEvent(event);
+    if (event->type() != QEvent::FontChange || m_use == Use::page) return;
+    restyle();
+    updateGeometry();
+    replot(rpQueuedReplot);
+}
+
+QSize RoomPlot::minimumSizeHint() const {
+    constexpr int usualLine = 20;
+    return {260 * std::max(lineHeight(), usualLine) / usualLine,
+            180 * std::max(lineHeight(), usualLine) / usualLine};
+}
+
 int RoomPlot::lineHeight() const {
     return QFontMetrics(smallFont()).height() + 4;
 }
@@ -110,7 +124,7 @@ void RoomPlot::paintKeys(QCPPainter& painter, const QCPAxisRect* rect, const std
         if (key.box)
             painter.fillRect(QRectF(x, middle - 5, sample, 10), key.colour);
         else {
-            painter.setPen(QPen(key.colour, 2, key.style));
+            painter.setPen(QPen(key.colour, 2 * m_theme.stroke, key.style));
             painter.drawLine(QPointF(x, middle), QPointF(x + sample, middle));
         }
         x += sample + gap;

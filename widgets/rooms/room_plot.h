@@ -30,8 +30,8 @@ class RoomPlot : public QCustomPlot {
     /// The same picture for paper: black on white, without handles.
     virtual std::unique_ptr<RoomPlot> forPage() const = 0;
 
-    QSize minimumSizeHint() const override { return {260, 180}; }
-    QSize sizeHint() const override { return {560, 340}; }
+    QSize minimumSizeHint() const override;
+    QSize sizeHint() const override { return QSize(560, 340).expandedTo(minimumSizeHint()); }
 
   protected:
     /// One key above an axis rect.
@@ -45,6 +45,8 @@ class RoomPlot : public QCustomPlot {
     virtual void restyle();
     /// Over all curves; `painter` clips nothing.
     virtual void paintOver(QCPPainter& painter) = 0;
+
+    void changeEvent(QEvent* event) override;
 
     QFont smallFont() const;
     int lineHeight() const;

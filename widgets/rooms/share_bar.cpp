@@ -1,5 +1,7 @@
 #include "widgets/rooms/share_bar.h"
 
+#include "widgets/text/text_sized.h"
+
 #include <QPainter>
 
 #include <algorithm>
@@ -10,8 +12,9 @@ void ShareBar::paint(QPainter* painter, const QStyleOptionViewItem& option, cons
     QStyledItemDelegate::paint(painter, option, index);
     const double share = std::clamp(index.data(Qt::UserRole).toDouble(), 0.0, 1.0);
     if (share < 5e-4) return; // reads as 0.0 %
-    const QRectF room(option.rect.left() + 6, option.rect.center().y() - 6,
-                      option.rect.width() - numberRoom - 6, 12);
+    const int room_px = option.widget ? withText(*option.widget, numberRoom) : numberRoom;
+    const QRectF room(option.rect.left() + 6, option.rect.center().y() - 6, option.rect.width() - room_px - 6,
+                      12);
     const bool chosen = option.state.testFlag(QStyle::State_Selected);
     painter->save();
     painter->setPen(Qt::NoPen);

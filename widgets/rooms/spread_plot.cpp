@@ -100,7 +100,7 @@ void SpreadPlot::draw() {
         share << 100.0 * static_cast<double>(board + 1) / static_cast<double>(boards);
     }
     QCPGraph* curve = addGraph(xAxis, yAxis2);
-    curve->setPen(QPen(colour(), 2));
+    curve->setPen(QPen(colour(), 2 * theme().stroke));
     curve->setData(x, share, true);
 
     xAxis->setRange(low - sideRoom * span, high + sideRoom * span);
@@ -141,7 +141,7 @@ void SpreadPlot::paintOver(QCPPainter& painter) {
     std::vector<QRectF> taken;
     for (const Line& line : lines) {
         const double x = xAxis->coordToPixel(line.value);
-        painter.setPen(QPen(line.colour, 1.2, line.style));
+        painter.setPen(QPen(line.colour, 1.2 * theme().stroke, line.style));
         painter.drawLine(QPointF(x, room.top()), QPointF(x, room.bottom()));
         QRectF box = wordsRect(line.words);
         box.moveCenter({x, room.top() - lineHeight() / 2.0 - 1});

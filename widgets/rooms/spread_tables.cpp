@@ -3,6 +3,7 @@
 #include "core/circuit/reels.h"
 #include "widgets/rooms/plain_table.h"
 #include "widgets/rooms/share_bar.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QHeaderView>
@@ -40,7 +41,10 @@ FiguresTable::FiguresTable(QWidget* parent) : QTableWidget(0, 3, parent) {
     setObjectName(QStringLiteral("figures"));
     setAccessibleName(tr("Figures of the spread"));
     prepareTable(*this);
-    verticalHeader()->setDefaultSectionSize(24);
+    rowsByText(*this, 24);
+    sizedByText(*this, [this] {
+        if (rowCount() > 0) fitToTexts();
+    });
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
 }
@@ -77,7 +81,11 @@ void FiguresTable::setFigure(const std::optional<SpreadFigureView>& figure) {
         place(share == 50 ? tr("Median") : tr("%1 are below").arg(text), value, below(text));
     }
     place(tr("Worst case, high"), s.worstHigh, tr("The highest anywhere within all tolerances"));
-    // As wide as its texts: the plot beside it has the rest.
+    fitToTexts();
+}
+
+// As wide as its texts: the plot beside it has the rest.
+void FiguresTable::fitToTexts() {
     resizeColumnsToContents();
     setFixedWidth(horizontalHeader()->length() + 2 * frameWidth() + 2);
 }
@@ -88,14 +96,16 @@ PartsTable::PartsTable(QWidget* parent)
     setObjectName(QStringLiteral("parts"));
     setAccessibleName(tr("Parts and what they do to the spread"));
     prepareTable(*this);
-    verticalHeader()->setDefaultSectionSize(rowSize);
+    rowsByText(*this, rowSize);
     setItemDelegateForColumn(shareColumn, m_bar.get());
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     horizontalHeader()->setSectionResizeMode(shareColumn, QHeaderView::Stretch);
     horizontalHeader()->setMinimumSectionSize(40);
     horizontalHeader()->setSectionResizeMode(reelColumn, QHeaderView::Fixed);
-    setColumnWidth(reelColumn, reelWidth);
-    setMinimumWidth(barLeast + ShareBar::numberRoom + reelWidth + 200);
+    sizedByText(*this, [this] {
+        setColumnWidth(reelColumn, withText(*this, reelWidth));
+        setMinimumWidth(withText(*this, barLeast + ShareBar::numberRoom + reelWidth + 200));
+    });
 }
 
 PartsTable::~PartsTable() {

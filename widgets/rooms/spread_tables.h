@@ -22,6 +22,9 @@ class FiguresTable : public QTableWidget {
   public:
     explicit FiguresTable(QWidget* parent = nullptr);
     void setFigure(const std::optional<SpreadFigureView>& figure); ///< nothing: empty
+
+  private:
+    void fitToTexts();
 };
 
 class PartsTable : public QTableWidget {

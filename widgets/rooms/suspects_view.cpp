@@ -2,6 +2,7 @@
 
 #include "core/study/symptom_words.h"
 #include "widgets/rooms/share_bar.h"
+#include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
 #include <QLabel>
@@ -54,7 +55,11 @@ SuspectsView::SuspectsView(QWidget* parent)
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setSectionResizeMode(shareColumn, QHeaderView::Fixed);
-    m_table->setColumnWidth(shareColumn, shareWidth);
+    sizedByText(*m_table, [this] {
+        m_table->setColumnWidth(shareColumn, withText(*m_table, shareWidth));
+        m_table->setMinimumWidth(withText(*m_table, shareWidth + faultLeast));
+        fitRows();
+    });
     m_table->horizontalHeader()->setSectionResizeMode(faultColumn, QHeaderView::Stretch);
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
@@ -66,7 +71,6 @@ SuspectsView::SuspectsView(QWidget* parent)
     m_table->setAlternatingRowColors(true);
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_table->setMinimumWidth(shareWidth + faultLeast);
     m_table->setItemDelegateForColumn(shareColumn, m_bar);
     connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, this, [this](int section) {
         if (section == faultColumn) fitRows();

@@ -3,6 +3,7 @@
 #include "widgets/rooms/quantity_field.h"
 #include "widgets/rooms/reading_shown.h"
 #include "widgets/text/flow_layout.h"
+#include "widgets/text/text_sized.h"
 
 #include <QCheckBox>
 #include <QCoreApplication>
@@ -66,7 +67,9 @@ class SymptomForm::Private {
         rate = new QuantityField;
         rate->setObjectName(QStringLiteral("rate"));
         rate->setPlaceholderText(tr("not counted"));
-        rate->setFixedWidth(rate->fontMetrics().horizontalAdvance(QStringLiteral("not counted 00")) + 12);
+        sizedByText(*rate, [this] {
+            rate->setFixedWidth(rate->fontMetrics().horizontalAdvance(rate->placeholderText() + "00") + 20);
+        });
         auto* rateWords = new QLabel(tr("&Flashes counted, a minute:"));
         rateWords->setBuddy(rate);
         rate->setAccessibleName(tr("Flashes counted, a minute"));
@@ -99,17 +102,20 @@ class SymptomForm::Private {
             {tr("Place"), tr("Mean"), tr("read"), tr("Least"), tr("read"), tr("Most"), tr("read")});
         table->horizontalHeaderItem(placeColumn)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
         table->verticalHeader()->hide();
-        table->verticalHeader()->setDefaultSectionSize(rowSize);
+        rowsByText(*table, rowSize);
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setHighlightSections(false);
         table->horizontalHeader()->setMinimumSectionSize(40);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(placeColumn, QHeaderView::Stretch);
-        for (int column = firstFigure; column < columns; ++column) table->setColumnWidth(column, figureWidth);
+        sizedByText(*table, [this] {
+            const int width = withText(*table, figureWidth);
+            for (int column = firstFigure; column < columns; ++column) table->setColumnWidth(column, width);
+            table->setMinimumWidth(withText(*table, placeLeast) + 6 * width + 24);
+        });
         table->setSelectionMode(QAbstractItemView::SingleSelection);
         table->setEditTriggers(QAbstractItemView::AllEditTriggers);
         table->setShowGrid(false);
-        table->setMinimumWidth(placeLeast + 6 * figureWidth + 24);
         connect(table, &QTableWidget::itemChanged, &q, [this](QTableWidgetItem* item) { readCell(item); });
     }
 

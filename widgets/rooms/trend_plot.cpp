@@ -17,6 +17,11 @@ constexpr double curveWidth = 2, underneath = 5; ///< the wider one of two curve
 constexpr double ratiosFrom = 12; ///< largest figure over smallest, from where equal ratios show more
 constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
 
+/// The sets are told apart by more than their colours.
+Qt::PenStyle styleOf(PartSet set) {
+    return set == PartSet::B ? Qt::DashLine : Qt::SolidLine;
+}
+
 QSharedPointer<QCPAxisTicker> tickerOf(const QSharedPointer<RatioTicker>& ratios,
                                        const QSharedPointer<ScaleTicker>& steps, bool even) {
     if (even) return steps;
@@ -164,11 +169,12 @@ void TrendPlot::drawCurves() {
             book << textbookOf(m_picture.figure, point).value_or(nothing);
         }
         QCPGraph* formula = addGraph();
-        formula->setPen(QPen(colourOf(line.set), 1.5, Qt::DotLine));
+        formula->setPen(QPen(colourOf(line.set), 1.5 * theme().stroke, Qt::DotLine));
         formula->setData(x, book, true);
         QCPGraph* curve = addGraph();
         const bool below = coincide && at == m_picture.lines.rbegin();
-        curve->setPen(QPen(colourOf(line.set), below ? underneath : curveWidth));
+        curve->setPen(QPen(colourOf(line.set), (below ? underneath : curveWidth) * theme().stroke,
+                           below ? Qt::SolidLine : styleOf(line.set)));
         curve->setData(x, simulated, true);
     }
 }
@@ -223,9 +229,10 @@ QRectF TrendPlot::placeBeside(const QPointF& at, const QRectF& size, std::vector
 void TrendPlot::paintOver(QCPPainter& painter) {
     if (m_picture.lines.empty()) return;
     std::vector<Key> keys;
+    const bool coincide = setsCoincide();
     bool book = false;
     for (const TrendLine& line : m_picture.lines) {
-        keys.push_back({line.name, colourOf(line.set)});
+        keys.push_back({line.name, colourOf(line.set), coincide ? Qt::SolidLine : styleOf(line.set)});
         for (const auto& point : line.trend->points) book = book || textbookOf(m_picture.figure, point);
     }
     if (book) keys.push_back({tr("Textbook"), theme().ink, Qt::DotLine});

@@ -3,6 +3,7 @@
 #include "widgets/rooms/why_words.h"
 #include "widgets/text/figure_text.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
 #include <QPainter>
@@ -115,13 +116,13 @@ WhyView::WhyView(QWidget* parent)
     setShowGrid(false);
     setWordWrap(false);
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(rowSize);
+    rowsByText(*this, rowSize);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     horizontalHeader()->setSectionResizeMode(bridgeColumn, QHeaderView::Stretch);
     horizontalHeader()->setMinimumSectionSize(60);
     horizontalHeader()->setHighlightSections(false);
-    setMinimumWidth(bridgeLeast + 260);
+    sizedByText(*this, [this] { setMinimumWidth(withText(*this, bridgeLeast + 260)); });
     setItemDelegateForColumn(bridgeColumn, m_bridge);
     fill();
 }

@@ -6,6 +6,8 @@ namespace blinkwright::widgets {
 
 namespace {
 
+constexpr double projectorStroke = 2; // common practice, no source: 3 pixels for a curve
+
 /// `share` of b laid over a, both opaque; mixed in the display's own encoding, as an opacity would do it.
 QColor mix(const QColor& a, const QColor& b, double share) {
     const auto part = [share](int x, int y) { return static_cast<int>(x + (y - x) * share + 0.5); };
@@ -78,6 +80,13 @@ const Theme& Theme::of(Mode wanted) {
     static const Theme light = lightTheme();
     static const Theme dark = darkTheme();
     return wanted == Mode::dark ? dark : light;
+}
+
+Theme Theme::forProjector() const {
+    Theme wide = *this;
+    wide.stroke = projectorStroke;
+    wide.quietInk = ink; // what is quiet on a desk is gone on a wall
+    return wide;
 }
 
 QPalette Theme::palette() const {

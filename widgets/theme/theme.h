@@ -29,7 +29,12 @@ struct Theme {
     QColor level;                                   ///< switching levels
     QColor fault, overstress, doubt, caution, note; ///< severities; never the only sign of one
 
+    /// How wide curves, wires and the lines of symbols are, over their usual widths.
+    double stroke = 1;
+
     static const Theme& of(Mode mode);
+    /// The same for people at the back of a class: everything drawn with wider pens.
+    Theme forProjector() const;
     QPalette palette() const;
     /// The colour a lamp glows in, by its `colour` value; the ink for one that is unknown.
     QColor lamp(const QString& colour) const;

@@ -2,6 +2,7 @@
 
 #include "core/circuit/set_edits.h"
 #include "core/devices/board.h"
+#include "widgets/text/text_sized.h"
 #include "widgets/values/row_menu.h"
 #include "widgets/values/set_column.h"
 
@@ -137,34 +138,41 @@ class ValuePanel::Private {
         titles->addWidget(title, 1);
         titles->addWidget(secondTitle);
         column->addLayout(titles);
-        labelWidth = 0;
-        int refWidth = 0, whatWidth = 0;
         for (const ValueRowSubject& subject : subjects) {
             Entry entry;
             entry.subject = subject;
             if (subject.key.empty()) {
                 entry.line = new LampLine;
                 entry.line->setTexts(QString::fromStdString(subject.ref), {});
-                refWidth = std::max(refWidth, entry.line->refWidth());
             } else {
                 entry.row = new ValueRow(subject, *scaleKind(subject.kind, subject.key));
                 entry.pair = new PairLine(entry.row);
                 watch(entry.row, PartSet::A);
-                refWidth = std::max(refWidth, entry.row->labelWidths().width());
-                whatWidth = std::max(whatWidth, entry.row->labelWidths().height());
             }
             column->addWidget(entry.widget());
             entries.push_back(entry);
+        }
+        column->addStretch(1);
+        q->setWidget(inside); // deletes the one before
+        measure();
+        if (second) makeCells();
+        colour();
+    }
+
+    /// References stand under each other, and what they are; anew with another font.
+    void measure() {
+        int refWidth = 0, whatWidth = 0;
+        for (const Entry& entry : entries) {
+            if (entry.line) refWidth = std::max(refWidth, entry.line->refWidth());
+            if (!entry.row) continue;
+            refWidth = std::max(refWidth, entry.row->labelWidths().width());
+            whatWidth = std::max(whatWidth, entry.row->labelWidths().height());
         }
         for (const Entry& entry : entries) {
             if (entry.row) entry.row->setLabelWidths({refWidth, whatWidth});
             if (entry.line) entry.line->setRefWidth(refWidth);
         }
         labelWidth = refWidth + labelGap + whatWidth;
-        column->addStretch(1);
-        q->setWidget(inside); // deletes the one before
-        if (second) makeCells();
-        colour();
     }
 
     // --- the second column
@@ -309,6 +317,10 @@ class ValuePanel::Private {
 };
 
 ValuePanel::ValuePanel(QWidget* parent) : QScrollArea(parent), d(std::make_unique<Private>(this)) {
+    sizedByText(*this, [this] {
+        d->measure();
+        d->layOut();
+    });
 }
 
 ValuePanel::~ValuePanel() {

@@ -1,7 +1,7 @@
 #include "widgets/values/value_row.h"
 
 #include "core/base/wording.h"
-
+#include "widgets/text/text_sized.h"
 #include "widgets/values/tie_mark.h"
 
 #include <QContextMenuEvent>
@@ -48,7 +48,9 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, Column
     m_reason->setWordWrap(true);
     m_reason->hide();
     m_field->setAlignment(Qt::AlignRight);
-    m_field->setFixedWidth(m_field->fontMetrics().horizontalAdvance(QStringLiteral("0000.00 MΩ")) + 18);
+    sizedByText(*m_field, [this] {
+        m_field->setFixedWidth(m_field->fontMetrics().horizontalAdvance(QStringLiteral("0000.00 MΩ")) + 18);
+    });
     m_name = tr("%1 %2").arg(ref, label);
     setSetName({});
     m_slider->setToolTip(tr("Drag, or hold Shift to drag ten times finer"));

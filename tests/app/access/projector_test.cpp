@@ -1,0 +1,183 @@
+// The view for a class: Hook-up and Curves alone, large, and back again without a trace.
+#include "app/play_actions.h"
+#include "app/play_strip.h"
+#include "app/projector_view.h"
+#include "tests/app/access/access_fixture.h"
+#include "tests/app/keyboard.h"
+#include "widgets/curves/curves_view.h"
+#include "widgets/curves/strip_plot.h"
+#include "widgets/readings/readings_view.h"
+
+#include <QFontInfo>
+#include <QSplitter>
+#include <QToolBar>
+
+namespace blinkwright::test {
+namespace {
+
+class Projector : public AccessTest {
+  protected:
+    ~Projector() override { window->projector().set(false); }
+    QAction& projector() const { return action("Projector view"); }
+    widgets::StripPlot& plot() const { return *window->curves().findChild<widgets::StripPlot*>(); }
+    double textSize() const { return QFontInfo(plot().smallFont()).pixelSize(); }
+    double widestPen() const {
+        double widest = 0;
+        for (int k = 0; k < plot().graphCount(); ++k)
+            widest = std::max(widest, plot().graph(k)->pen().widthF());
+        return widest;
+    }
+    /// All that must be as it was.
+    QByteArray state() const {
+        QByteArray all;
+        for (const QSplitter* splitter : window->findChildren<QSplitter*>())
+            if (splitter->window() == window.get()) all += splitter->saveState();
+        for (const QWidget* part : window->findChildren<QWidget*>())
+            if (part->window() == window.get())
+                all += QStringLiteral("%1 %2,%3 %4x%5 %6\n")
+                           .arg(QLatin1String(part->metaObject()->className()))
+                           .arg(part->x())
+                           .arg(part->y())
+                           .arg(part->width())
+                           .arg(part->height())
+                           .arg(part->isHidden())
+                           .toUtf8();
+        return all;
+    }
+};
+
+TEST_F(Projector, ShowsHookUpAndCurvesAloneAndLarge) {
+    open();
+    const double text = textSize(), pen = widestPen();
+    const int wide = window->hookup().height();
+    projector().trigger();
+    QTest::qWait(50);
+    EXPECT_TRUE(projector().isChecked());
+    EXPECT_TRUE(window->hookup().isVisible());
+    EXPECT_TRUE(window->curves().isVisible());
+    for (const QWidget* away : std::initializer_list<const QWidget*>{
+             &window->readings(), &window->values(), &window->findings(), window->findChild<QToolBar*>(),
+             window->findChild<QWidget*>(QStringLiteral("palette"))})
+        EXPECT_FALSE(away->isVisible());
+    EXPECT_GE(textSize(), 1.35 * text);
+    EXPECT_GE(widestPen(), 1.9 * pen);
+    EXPECT_GT(window->hookup().height(), wide);
+    picture(QStringLiteral("projector-light"));
+    action("Dark").trigger();
+    picture(QStringLiteral("projector-dark"));
+    EXPECT_GE(widestPen(), 1.9 * pen) << "the other theme too";
+    action("Light").trigger();
+}
+
+TEST_F(Projector, LeavingRestoresExactlyWhatWas) {
+    open();
+    window->findChild<QSplitter*>("top")->setSizes({500, 700});
+    window->findChild<QSplitter*>("rows")->setSizes({500, 200});
+    QTest::qWait(50);
+    const QByteArray before = state();
+    const QSize size = window->size();
+    for (int times = 0; times < 2; ++times) {
+        projector().trigger();
+        QTest::qWait(50);
+        EXPECT_NE(state(), before);
+        projector().trigger();
+        QTest::qWait(50);
+        EXPECT_EQ(window->size(), size);
+        EXPECT_EQ(state().toStdString(), before.toStdString());
+    }
+}
+
+TEST_F(Projector, KeepsAZoomedDrawingAndZoomedCurves) {
+    open();
+    window->hookup().zoomBy(1.7);
+    window->curves().zoomBy(3);
+    QTest::qWait(50);
+    const double zoom = window->hookup().zoom();
+    const auto span = window->curves().visibleSpan();
+    projector().trigger();
+    QTest::qWait(50);
+    EXPECT_EQ(window->hookup().zoom(), zoom);
+    projector().trigger();
+    QTest::qWait(50);
+    EXPECT_EQ(window->hookup().zoom(), zoom);
+    EXPECT_EQ(window->curves().visibleSpan(), span);
+}
+
+TEST_F(Projector, EscLeavesItOnceTheEchoIsGone) {
+    open();
+    activate();
+    projector().trigger();
+    window->hookup().setFocus();
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(projector().isChecked());
+    EXPECT_TRUE(window->readings().isVisible());
+    press(Qt::Key_F11);
+    EXPECT_TRUE(projector().isChecked());
+    window->curves().setFocus();
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(projector().isChecked());
+}
+
+TEST_F(Projector, TheSameKeysGoOnWorking) {
+    open();
+    activate();
+    projector().trigger();
+    QTest::qWait(30);
+    press(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_EQ(circuit().run.begin, circuit::Begin::settled);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(circuit().run.begin, circuit::Begin::powerOn);
+    press(Qt::Key_4, Qt::ControlModifier);
+    EXPECT_TRUE(window->pins().isVisible());
+    press(Qt::Key_3, Qt::ControlModifier);
+    EXPECT_TRUE(window->hookup().isVisible());
+    press(Qt::Key_F6);
+    EXPECT_TRUE(window->curves().isAncestorOf(QApplication::focusWidget()));
+    press(Qt::Key_F6);
+    EXPECT_FALSE(window->curves().isAncestorOf(QApplication::focusWidget()))
+        << "round again, past what is away";
+    ASSERT_TRUE(waitForRun());
+    const double moment = window->curves().moment_s();
+    EXPECT_TRUE(window->findChild<app::PlayStrip*>()->isVisible());
+    press(Qt::Key_F8);
+    EXPECT_GT(window->curves().moment_s(), moment);
+    press(Qt::Key_F9);
+    EXPECT_TRUE(window->play().play().running());
+    press(Qt::Key_F9);
+    EXPECT_FALSE(window->play().play().running());
+}
+
+TEST_F(Projector, IsRememberedAndSoIsTheWindowBehindIt) {
+    window->resize(1111, 777);
+    open();
+    window->findChild<QSplitter*>("top")->setSizes({400, 700});
+    QTest::qWait(50);
+    const QList<int> sizes = window->findChild<QSplitter*>("top")->sizes();
+    projector().trigger();
+    QTest::qWait(50);
+    ASSERT_TRUE(window->close());
+    window.reset();
+    window = std::make_unique<app::MainWindow>(settings);
+    window->show();
+    open();
+    QTest::qWait(50);
+    EXPECT_TRUE(projector().isChecked());
+    EXPECT_FALSE(window->readings().isVisible());
+    projector().trigger();
+    QTest::qWait(50);
+    EXPECT_TRUE(window->readings().isVisible());
+    EXPECT_EQ(window->findChild<QSplitter*>("top")->sizes(), sizes);
+    EXPECT_EQ(window->size(), QSize(1111, 777));
+}
+
+TEST_F(Projector, ExportsStayAsTheyAre) {
+    open();
+    ASSERT_TRUE(window->exportTo(inFolder("before.png")));
+    projector().trigger();
+    QTest::qWait(30);
+    ASSERT_TRUE(window->exportTo(inFolder("after.png")));
+    EXPECT_EQ(QImage(inFolder("before.png")), QImage(inFolder("after.png")));
+}
+
+} // namespace
+} // namespace blinkwright::test

@@ -1,0 +1,104 @@
+// Larger texts (WCAG 2.2, 1.4.4: up to 200 % without loss of content): by the View menu, by the desktop's
+// font, and by the toolkit's scaling (ctest runs this file at 125, 150 and 200 % too).
+#include "tests/app/access/access_fixture.h"
+#include "tests/app/access/text_fits.h"
+#include "widgets/curves/curves_view.h"
+#include "widgets/curves/strip_plot.h"
+#include "widgets/rooms/room_plot.h"
+
+#include <QFontInfo>
+
+namespace blinkwright::test {
+namespace {
+
+class TextsFit : public AccessTest {
+  protected:
+    // The least screen that is asked for at twice the size of texts: 1920 by 1080, without its bars.
+    static constexpr QSize screen{1920, 1020};
+
+    ~TextsFit() override { window->appearance().setTextSize(100); }
+    static void expectRoom(const std::string& name, QWidget& shown) {
+        QTest::qWait(60);
+        for (const QString& one : textsWithoutRoom(shown)) ADD_FAILURE() << name << ": " << one.toStdString();
+        EXPECT_LE(shown.width(), screen.width()) << name;
+        EXPECT_LE(shown.height(), screen.height()) << name;
+    }
+};
+
+TEST_F(TextsFit, InEveryWindowAtTheUsualSize) {
+    inEveryWindow(expectRoom);
+}
+
+TEST_F(TextsFit, InEveryWindowAtOneAndAHalf) {
+    action("150 %").trigger();
+    inEveryWindow(expectRoom);
+}
+
+TEST_F(TextsFit, InEveryWindowAtTwice) {
+    action("200 %").trigger();
+    inEveryWindow([](const std::string& name, QWidget& shown) {
+        expectRoom(name, shown);
+        picture(QStringLiteral("at-200-") + QString::fromStdString(name).replace(u' ', u'-'), shown);
+    });
+}
+
+TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
+    inEveryWindow([](const std::string&, QWidget&) {});
+    action("200 %").trigger();
+    inMain(expectRoom);
+    inRooms(expectRoom);
+    action("100 %").trigger();
+    inMain(expectRoom);
+    inRooms(expectRoom);
+}
+
+TEST_F(TextsFit, WithALargeFontOfTheDesktop) {
+    QFont large = QApplication::font();
+    const QFont usual = large;
+    large.setPointSizeF(large.pointSizeF() * 1.5);
+    QApplication::setFont(large);
+    inEveryWindow(expectRoom);
+    QApplication::setFont(usual);
+}
+
+class TextSize : public TextsFit {};
+
+TEST_F(TextSize, IsChosenInTheViewMenuTakesEffectAtOnceAndIsRemembered) {
+    open();
+    const double usual = QFontInfo(window->readings().font()).pointSizeF();
+    EXPECT_TRUE(action("100 %").isChecked());
+    for (const int percent : app::Appearance::textSizes) {
+        action(qPrintable(QStringLiteral("%1 %").arg(percent))).trigger();
+        QCoreApplication::processEvents();
+        EXPECT_NEAR(QFontInfo(window->readings().font()).pointSizeF(), usual * percent / 100, 0.51);
+    }
+    start();
+    EXPECT_TRUE(action("200 %").isChecked());
+    EXPECT_EQ(window->appearance().textSize(), 200);
+    EXPECT_FALSE(window->isWindowModified());
+    settings.setTextSize(123456); // by hand, or by a program to come
+    start();
+    EXPECT_EQ(window->appearance().textSize(), 100);
+}
+
+TEST_F(TextSize, ReachesTheTextsOfEveryPlot) {
+    inEveryWindow([](const std::string&, QWidget&) {});
+    const auto fonts = [this] {
+        std::map<const QCustomPlot*, int> found;
+        for (const QWidget* top : QApplication::topLevelWidgets())
+            for (const QCustomPlot* plot : top->findChildren<QCustomPlot*>())
+                if (top->isVisible() && plot->axisRect())
+                    found[plot] =
+                        QFontInfo(plot->axisRect()->axis(QCPAxis::atBottom)->labelFont()).pixelSize();
+        return found;
+    };
+    const auto before = fonts();
+    ASSERT_GE(before.size(), 4U); // curves, trend, spread's two
+    action("200 %").trigger();
+    QTest::qWait(50);
+    for (const auto& [plot, size] : fonts())
+        EXPECT_NEAR(size, 2 * before.at(plot), 1) << plot->metaObject()->className();
+}
+
+} // namespace
+} // namespace blinkwright::test

@@ -1,0 +1,25 @@
+// Sizes that follow the size of texts, also when it changes while the window is open.
+//
+//   sizedByText(*field, [field] { field->setFixedWidth(field->fontMetrics().horizontalAdvance(widest)); });
+//   view->setMinimumWidth(withText(*view, 260));
+#pragma once
+
+#include <QWidget>
+
+#include <functional>
+
+class QTableView;
+
+namespace blinkwright::widgets {
+
+/// Calls `fit` now, and again with each other font of the widget.
+void sizedByText(QWidget& widget, std::function<void()> fit);
+
+/// A length that was chosen for texts of the usual size, for those of this widget; never less.
+/// @param usual_px for a font of 9 points at 96 dots per inch
+int withText(const QWidget& widget, int usual_px);
+
+/// Rows as high as the size of texts asks.
+void rowsByText(QTableView& table, int usual_px);
+
+} // namespace blinkwright::widgets
