@@ -59,6 +59,8 @@ class WindowFixture : public testing::Test {
                    });
         });
     }
+    /// A text of the window in English, for fixtures that speak another language.
+    virtual QString english(const QString& text) const { return text; }
     double period() const { return window->live().shown()->readings.timers.at(0).settled->period_s(); }
     QString inFolder(const char* name) const { return folder.filePath(QLatin1String(name)); }
 
@@ -72,10 +74,10 @@ class WindowFixture : public testing::Test {
         const auto net = circuit().netOf(pin(text));
         return net ? circuit().find(*net)->name : "none";
     }
-    /// The first action whose text begins so, without the marks of its letters.
+    /// The first action whose text begins so in English, without the marks of its letters.
     QAction& action(const char* text) const {
         for (QAction* found : window->findChildren<QAction*>())
-            if (found->text().remove('&').startsWith(QString::fromUtf8(text))) return *found;
+            if (english(found->text()).remove('&').startsWith(QString::fromUtf8(text))) return *found;
         throw std::runtime_error(text);
     }
 

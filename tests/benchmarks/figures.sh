@@ -4,6 +4,7 @@
 #   bash tests/benchmarks/figures.sh                    all of them
 #   bash tests/benchmarks/figures.sh start_to_curve     the named ones
 #   bash tests/benchmarks/figures.sh --list             the names, units and aims; measures nothing
+#   bash tests/benchmarks/figures.sh --write [NAME...]  writes them into the table of DEVELOPERS.md as well
 #
 # Builds (Release, into build/benchmarks) what they need first. Progress goes to standard error. Exits 2 for a name
 # that is not known, 1 where a figure could not be measured. Let the machine be idle meanwhile.
@@ -13,6 +14,12 @@ tree=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd -P)
 folder=$tree/build/benchmarks
 table=$tree/tests/benchmarks/figures.txt
 . "$tree/resources/build/packages.sh"
+
+document=
+if [[ "${1-}" == --write ]]; then
+  document=$tree/DEVELOPERS.md
+  shift
+fi
 
 declare -A command_of unit_of
 names=()
@@ -59,7 +66,7 @@ home=$(mktemp -d)
 trap 'rm -rf "$home"' EXIT
 export QT_QPA_PLATFORM=offscreen XDG_CONFIG_HOME=$home XDG_DATA_HOME=$home XDG_STATE_HOME=$home XDG_RUNTIME_DIR=$home
 
-measured=
+measured= written=
 for command in "${commands[@]}"; do
   printf 'Measuring: %s\n' "$command" >&2
   read -ra words <<<"$command"
@@ -75,4 +82,25 @@ for name in "$@"; do
     exit 1
   fi
   printf '%s\n' "$line"
+  [[ -z "$document" ]] || written+=$line$'\n'
 done
+[[ -n "$document" ]] || exit 0
+
+# The last column of the rows that were measured, with the day, and the machine.
+machine="$(sed -n 's/^model name[^:]*: *//p' /proc/cpuinfo | head -1 | tr -s ' '), $(nproc) processors"
+draft=$(mktemp "$document.XXXXXX")
+awk -v figures="$written" -v machine="$machine" -v day="$(date +%F)" '
+  BEGIN {
+    count = split(figures, lines, "\n")
+    for (k = 1; k <= count; ++k) if (split(lines[k], words, " ") == 3) value[words[1]] = words[2] " " words[3]
+  }
+  /^<!-- figures -->/ { inside = 1 }
+  /^<!-- end of figures -->/ { inside = 0 }
+  inside && /^\| `/ {
+    name = $0; sub(/^\| `/, "", name); sub(/`.*/, "", name)
+    if (name in value) { sub(/\| [^|]* \|$/, "| " value[name] ", " day " |") }
+  }
+  /^Last written on / { $0 = "Last written on " machine ", " day "." }
+  { print }' "$document" >"$draft"
+chmod --reference="$document" "$draft"
+mv "$draft" "$document"

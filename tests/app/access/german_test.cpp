@@ -1,0 +1,118 @@
+// The translation: every text that any window asks for is there, it has room, and numbers follow the
+// language.
+#include "app/language.h"
+#include "core/units/engineering.h"
+#include "tests/app/access/access_fixture.h"
+#include "tests/app/access/text_fits.h"
+#include "widgets/readings/readings_view.h"
+
+#include <QMenuBar>
+#include <QTranslator>
+#include <QXmlStreamReader>
+
+#include <map>
+#include <set>
+
+namespace blinkwright::test {
+namespace {
+
+/// Asked last, so that it hears of each text that no other translator had.
+class Missing : public QTranslator {
+  public:
+    bool isEmpty() const override { return false; }
+    QString translate(const char* context, const char* text, const char*, int) const override {
+        const QByteArrayView of(context);
+        if (*text && !of.startsWith('Q')) m_heard.insert(std::string(context) + ": " + text);
+        return {};
+    }
+    const std::set<std::string>& heard() const { return m_heard; }
+
+  private:
+    mutable std::set<std::string> m_heard;
+};
+
+/// German to English, by the file of the translation.
+std::map<QString, QString> sources() {
+    std::map<QString, QString> all;
+    QFile file(QStringLiteral(BLINKWRIGHT_TRANSLATIONS "/blinkwright_de.ts"));
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    QXmlStreamReader xml(&file);
+    QString source;
+    while (!xml.atEnd()) {
+        xml.readNext();
+        if (!xml.isStartElement()) continue;
+        if (xml.name() == u"source") source = xml.readElementText();
+        if (xml.name() == u"translation")
+            all[xml.readElementText(QXmlStreamReader::IncludeChildElements)] = source;
+    }
+    return all;
+}
+
+/// Before the window is made.
+struct Speaking {
+    Speaking() {
+        QCoreApplication::installTranslator(&missing);
+        app::speak(QStringLiteral("de"));
+    }
+    ~Speaking() {
+        app::speak(QStringLiteral("en"));
+        QCoreApplication::removeTranslator(&missing);
+    }
+    Missing missing;
+    std::map<QString, QString> english = sources();
+};
+
+class German : private Speaking, public AccessTest {
+  protected:
+    German() : AccessTest({1280, 800}) {}
+    QString english(const QString& text) const override {
+        const auto found = Speaking::english.find(text);
+        return found == Speaking::english.end() ? text : found->second;
+    }
+    const std::set<std::string>& untranslated() const { return missing.heard(); }
+};
+
+TEST_F(German, HasEveryTextThatAnyWindowAsksFor) {
+    inEveryWindow([](const std::string& name, QWidget& shown) {
+        picture(QString::fromStdString("german-" + name).replace(' ', '-'), shown);
+    });
+    for (const std::string& text : untranslated()) ADD_FAILURE() << text;
+    EXPECT_EQ(window->menuBar()->actions().front()->text().remove('&'), "Datei");
+}
+
+TEST_F(German, TextsHaveTheirRoom) {
+    inEveryWindow([](const std::string& name, QWidget& shown) {
+        for (const QString& text : textsWithoutRoom(shown))
+            ADD_FAILURE() << name << ": " << text.toStdString();
+    });
+}
+
+TEST_F(German, FieldsAndReadingsHaveADecimalCommaAndTakeOne) {
+    open("mole-light");
+    QLineEdit& field = *row("R1").field();
+    field.setFocus();
+    field.selectAll();
+    QTest::keyClicks(&field, "4,7k");
+    QTest::keyClick(&field, Qt::Key_Return);
+    EXPECT_EQ(ohms("R1"), 4700);
+    EXPECT_EQ(field.text(), QStringLiteral("4,7\u00a0k\u03a9"));
+    ASSERT_TRUE(waitForRun());
+    const QString copied = window->findChild<widgets::ReadingsView*>()->asText();
+    EXPECT_TRUE(copied.contains(QRegularExpression("\\d,\\d"))) << copied.toStdString();
+    EXPECT_FALSE(copied.contains(QRegularExpression("\\d\\.\\d"))) << copied.toStdString();
+}
+
+TEST_F(German, FilesStayAsTheyAre) {
+    open("mole-light");
+    ASSERT_TRUE(window->document().saveAs(inFolder("own.blinkwright")));
+    EXPECT_EQ(bytesOf(inFolder("own.blinkwright")), bytesOf(sample("mole-light")));
+}
+
+TEST(Language, TheSystemsOneIsTakenWhereThereIsATranslation) {
+    EXPECT_TRUE(app::languages().contains(app::systemLanguage()));
+    EXPECT_EQ(app::languages().front(), "en");
+    for (const QString& code : app::languages()) EXPECT_FALSE(app::nameOf(code).isEmpty());
+}
+
+} // namespace
+} // namespace blinkwright::test
