@@ -10,7 +10,8 @@ tree=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)
 folder=$tree/build/check
 . "$tree/resources/build/packages.sh"
 
-blinkwright_need "to build and run the tests" "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_TEST_PACKAGES[@]}"
+blinkwright_need "to build and run the tests" "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_TEST_PACKAGES[@]}" \
+  "${BLINKWRIGHT_FUZZ_PACKAGES[@]}"
 
 # Optimised, but with assertions alive: a broken promise must fail a test.
 blinkwright_configure "$tree" "$folder" -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_FLAGS_RELEASE=-O2 \

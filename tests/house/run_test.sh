@@ -5,7 +5,7 @@ tree=$1
 . "$(dirname "$0")/stubs.sh"
 . "$tree/resources/build/packages.sh"
 
-stub_installed "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_TEST_PACKAGES[@]}"
+stub_installed "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_TEST_PACKAGES[@]}" "${BLINKWRIGHT_FUZZ_PACKAGES[@]}"
 stub_user 1000
 stub_build
 stub localedef
@@ -39,4 +39,13 @@ forget_calls
 cd "$world" || exit 1
 in_world CI=true bash .ci/run
 expect ".ci/run is the test run" test "$status" = 8
+expect "a failed one is the end" test -z "$(calls cmake | grep SANITIZE)"
+
+cp "$tree/tests/sanitize.sh" "$world/tests/"
+stub ctest 'exit 0'
+forget_calls
+in_world CI=true bash .ci/run
+expect ".ci/run ends well" test "$status" = 0
+expect_text "with the sanitizers after it" "$(calls cmake)" "-DBLINKWRIGHT_SANITIZE=address,undefined"
+expect_text "and their tests" "$(calls ctest)" "$world/build/sanitize"
 finish

@@ -1,4 +1,5 @@
 #include "core/engine/large/block_wave.h"
+#include "core/engine/large/rows.h"
 
 #include "core/engine/large/phi_functions.h"
 #include "core/engine/wave_data.h"
@@ -9,14 +10,6 @@
 namespace blinkwright::engine::large {
 
 namespace pins = circuit::timerPin;
-
-namespace {
-
-std::size_t at(int k) {
-    return static_cast<std::size_t>(k);
-}
-
-} // namespace
 
 BlockWave::BlockWave(const devices::Board& board, const Assembly& all)
     : m_nodes(board.nodes()), m_r(all.borders()), m_borderNodes(all.borderNodes()),

@@ -1,4 +1,5 @@
 #include "core/engine/large/large_simulation.h"
+#include "core/engine/large/rows.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,10 +12,6 @@ constexpr double leastDwell_s = 1e-7;  // device law: a latch holds each state a
 constexpr double wakeAfter_s = 20e-6;  // device law: nothing is read before
 constexpr double wakeLatest_s = 50e-3; // device law: everything is read after
 constexpr double quietAfter_s = 1e6;   // eleven days without a switching count as none ever
-
-std::size_t at(int k) {
-    return static_cast<std::size_t>(k);
-}
 
 BlockTolerances tolerancesFor(double accuracy, const devices::Board& board) {
     double volts = 1;
