@@ -14,6 +14,7 @@ const QString folderKey = QStringLiteral("files/folder");
 const QString answersGroup = QStringLiteral("answers/");
 const QString looksKey = QStringLiteral("window/looks");
 const QString languageKey = QStringLiteral("window/language");
+const QString tourKey = QStringLiteral("window/tour-seen");
 const QString barsKey = QStringLiteral("play/bars");
 const QString flickerKey = QStringLiteral("play/answered");
 
@@ -57,7 +58,7 @@ Settings::Settings()
 Settings::Settings(const QString& iniFile)
     : m_store(std::make_unique<QSettings>(iniFile, QSettings::IniFormat)),
       m_data(QFileInfo(iniFile).absolutePath()),
-      m_state(QFileInfo(iniFile).absoluteDir().filePath(QStringLiteral("state"))) {
+      m_state(QFileInfo(iniFile).absoluteDir().filePath(QStringLiteral("state"))), m_isTrial(true) {
 }
 
 QStringList Settings::recentFiles() const {
@@ -109,6 +110,14 @@ QString Settings::language() const {
 
 void Settings::setLanguage(const QString& code) {
     m_store->setValue(languageKey, code);
+}
+
+bool Settings::tourSeen() const {
+    return m_store->value(tourKey, m_isTrial).toBool();
+}
+
+void Settings::setTourSeen(bool seen) {
+    m_store->setValue(tourKey, seen);
 }
 
 widgets::hookup::SymbolStyle Settings::symbolStyle() const {
