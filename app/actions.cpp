@@ -1,6 +1,6 @@
 // Menus and tool bar of the window.
 #include "app/band_behind.h"
-#include "app/help_texts.h"
+#include "app/help/help_desk.h"
 #include "app/hookup_actions.h"
 #include "app/icons.h"
 #include "app/main_window.h"
@@ -173,10 +173,7 @@ void MainWindow::zoomBy(double factor) {
 
 void MainWindow::makeHelpMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Help"));
-    add(menu, tr("&Cautions…"), QKeySequence(tr("F1")), this, [this] { showCautions(this); });
-    QAction* about =
-        add(menu, tr("&About Blinkwright…"), QKeySequence(tr("Shift+F1")), this, [this] { showAbout(this); });
-    about->setMenuRole(QAction::AboutRole);
+    m_help->addTo(menu);
 }
 
 void MainWindow::makeToolBar() {

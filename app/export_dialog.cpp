@@ -1,5 +1,6 @@
 #include "app/export_dialog.h"
 
+#include "app/help/help_pages.h"
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -28,6 +29,7 @@ ExportDialog::ExportDialog(QWidget* parent, const ExportChoice& choice, Exported
     : QDialog(parent), m_picture(std::move(picture)) {
     setWindowTitle(tr("Export curves"));
     setObjectName(QStringLiteral("export curves"));
+    help::setPage(this, QStringLiteral("export"));
     QWidget* controls = makeControls(second);
     m_preview = new QLabel;
     m_preview->setObjectName(QStringLiteral("preview"));

@@ -1,5 +1,6 @@
 #include "app/left_behind_dialog.h"
 
+#include "app/help/help_pages.h"
 #include <QDialogButtonBox>
 #include <QFileInfo>
 #include <QLabel>
@@ -27,6 +28,7 @@ LeftBehindDialog::LeftBehindDialog(QWidget* parent, std::vector<Recovery::Left> 
     : QDialog(parent), m_list(std::move(list)), m_names(new QListWidget) {
     setWindowTitle(tr("Unsaved changes from last time"));
     setObjectName(QStringLiteral("left behind"));
+    help::setPage(this, QStringLiteral("files"));
     auto* words =
         new QLabel(tr("Blinkwright ended without closing. These circuits have changes that were not "
                       "saved; their own files are as they were last saved."));

@@ -40,7 +40,9 @@ int runWindow(int argc, char** argv, const std::string& file) {
     window.show();
     QTimer::singleShot(0, &window, [&] {
         if (!file.empty()) window.openFile(QFile::decodeName(QByteArray::fromStdString(file)));
-        if (!quitsAfterFirstCurve()) window.offerLeftBehind();
+        if (quitsAfterFirstCurve()) return;
+        window.offerLeftBehind();
+        window.offerTour();
     });
     return QApplication::exec();
 }

@@ -1,6 +1,8 @@
 #include "app/main_window.h"
 
 #include "app/band_behind.h"
+#include "app/help/help_desk.h"
+#include "app/help/help_pages.h"
 #include "app/hookup_actions.h"
 #include "app/hookup_wishes.h"
 #include "app/measured_panels.h"
@@ -100,7 +102,8 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     m_rooms = new RoomActions({*this, m_document, m_settings, m_appearance, [this] { return mayLeave(); },
                                [this](const QString& sentence) { say(sentence); },
                                [this](const QString& title, const Fault& fault) { tell(title, fault); },
-                               [this](const QString& place) { m_live->activate(place); }});
+                               [this](const QString& place) { m_live->activate(place); },
+                               [this](const QString& page) { m_help->show(page); }});
     m_rooms->setImportRecord([this](QWidget* over) -> std::optional<circuit::Measurement> {
         const QString path = askRecordFile(over);
         return path.isEmpty() ? std::nullopt : readRecord(over, path);
@@ -116,6 +119,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
                                      {m_bottom, m_readingsPane, m_palette},
                                      {m_rows, m_top, m_right, m_bottom},
                                      m_top});
+    m_help = new help::HelpDesk(*this, m_settings, m_appearance);
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());
@@ -196,6 +200,10 @@ void MainWindow::makeLayout() {
     auto* values = new Pane(tr("Values"), m_values);
     auto* findings = new Pane(tr("Findings"), m_findings);
     m_panes = {hookup, curves, readings, values, findings};
+    const std::pair<QWidget*, const char*> pages[] = {
+        {hookup, "hookup"}, {m_pins, "pins"},       {curves, "curves"},    {m_playStrip, "play"},
+        {values, "values"}, {readings, "readings"}, {findings, "findings"}};
+    for (const auto& [widget, page] : pages) help::setPage(widget, QLatin1String(page));
 
     m_right = splitter(Qt::Vertical, QStringLiteral("right"), {curves, readings}, {346, 189});
     m_top = splitter(Qt::Horizontal, QStringLiteral("top"), {hookup, m_right}, {560, 720});
@@ -237,6 +245,10 @@ void MainWindow::showTheme(const widgets::Theme& theme) {
     quiet.setColor(QPalette::WindowText, theme.quietInk);
     m_report->setPalette(quiet);
     showIcons(theme);
+}
+
+void MainWindow::offerTour() {
+    m_help->offerTour();
 }
 
 void MainWindow::showTitle() {

@@ -30,6 +30,9 @@ class PartPalette;
 
 namespace blinkwright::app {
 
+namespace help {
+class HelpDesk;
+}
 class BandBehind;
 enum class ExportedSets;
 struct ExportChoice;
@@ -68,6 +71,7 @@ class MainWindow : public QMainWindow {
     ReadyActions& readyActions() { return *m_readyActions; }
     RoomActions& rooms() { return *m_rooms; }
     BandBehind& band() { return *m_band; }
+    help::HelpDesk& help() { return *m_help; }
     widgets::FindingsView& findings() { return *m_findings; }
 
     /// Opens a file without asking about changes; says in a dialog why it could not.
@@ -76,6 +80,8 @@ class MainWindow : public QMainWindow {
     void offerLeftBehind();
     ProjectorView& projector() { return *m_projector; }
     Recovery& recovery() { return *m_recovery; }
+    /// Shows the window about, at the first start only.
+    void offerTour();
     /// Writes the curves that are shown, by the ending of the name.
     Result<void> exportTo(const QString& path);
 
@@ -181,6 +187,7 @@ class MainWindow : public QMainWindow {
     ReadyActions* m_readyActions = nullptr;
     RoomActions* m_rooms = nullptr;
     BandBehind* m_band = nullptr;
+    help::HelpDesk* m_help = nullptr;
     Recovery* m_recovery = nullptr;
     ProjectorView* m_projector = nullptr;
 

@@ -1,5 +1,6 @@
 #include "app/part_dialog.h"
 
+#include "app/help/help_pages.h"
 #include "app/value_text.h"
 #include "core/base/wording.h"
 #include "core/circuit/part_edits.h"
@@ -35,6 +36,7 @@ QString capital(QString label) {
 PartDialog::PartDialog(QWidget* parent, Circuit circuit, PartId part, Apply apply)
     : QDialog(parent), m_circuit(std::move(circuit)), m_part(part), m_apply(std::move(apply)),
       m_name(new QLineEdit), m_why(new QLabel) {
+    help::setPage(this, QStringLiteral("hookup"));
     const Part& shown = *m_circuit.find(part);
     const KindInfo& kind = info(shown.kind);
     setWindowTitle(

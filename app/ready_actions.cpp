@@ -1,5 +1,6 @@
 #include "app/ready_actions.h"
 
+#include "app/help/help_pages.h"
 #include "app/page_file.h"
 #include "app/ready_answers.h"
 #include "app/whole_file.h"
@@ -45,6 +46,7 @@ void ReadyActions::addWiringListTo(QMenu* menu) {
 void ReadyActions::newFromReady() {
     if (!m_window.mayLeave()) return;
     widgets::ReadyDialog dialog(m_appearance.theme(), &m_parent);
+    help::setPage(&dialog, QStringLiteral("ready"));
     connect(&m_appearance, &Appearance::themeChanged, &dialog, &widgets::ReadyDialog::setTheme);
     restoreAnswers(m_settings, dialog);
     const bool made = dialog.exec() == QDialog::Accepted;
@@ -57,6 +59,7 @@ void ReadyActions::newFromReady() {
 void ReadyActions::showWiringList() {
     if (!m_bench) {
         m_bench = new widgets::BenchDialog(m_appearance.theme(), &m_parent);
+        help::setPage(m_bench, QStringLiteral("bench"));
         connect(&m_appearance, &Appearance::themeChanged, m_bench, &widgets::BenchDialog::setTheme);
         connect(m_bench, &widgets::BenchDialog::setChosen, this, [this](circuit::PartSet set) {
             m_shownSet = set;

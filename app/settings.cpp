@@ -16,6 +16,7 @@ const QString looksKey = QStringLiteral("window/looks");
 const QString textSizeKey = QStringLiteral("window/text-size");
 const QString projectedKey = QStringLiteral("window/projected");
 const QString languageKey = QStringLiteral("window/language");
+const QString tourKey = QStringLiteral("window/tour-seen");
 const QString barsKey = QStringLiteral("play/bars");
 const QString flickerKey = QStringLiteral("play/answered");
 
@@ -59,7 +60,7 @@ Settings::Settings()
 Settings::Settings(const QString& iniFile)
     : m_store(std::make_unique<QSettings>(iniFile, QSettings::IniFormat)),
       m_data(QFileInfo(iniFile).absolutePath()),
-      m_state(QFileInfo(iniFile).absoluteDir().filePath(QStringLiteral("state"))) {
+      m_state(QFileInfo(iniFile).absoluteDir().filePath(QStringLiteral("state"))), m_isTrial(true) {
 }
 
 QStringList Settings::recentFiles() const {
@@ -127,6 +128,14 @@ QString Settings::language() const {
 
 void Settings::setLanguage(const QString& code) {
     m_store->setValue(languageKey, code);
+}
+
+bool Settings::tourSeen() const {
+    return m_store->value(tourKey, m_isTrial).toBool();
+}
+
+void Settings::setTourSeen(bool seen) {
+    m_store->setValue(tourKey, seen);
 }
 
 widgets::hookup::SymbolStyle Settings::symbolStyle() const {

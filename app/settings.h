@@ -49,6 +49,10 @@ class Settings {
     QString language() const;
     void setLanguage(const QString& code);
 
+    /// Whether the tour of the window was begun. A trial file has seen it: nothing comes up unasked there.
+    bool tourSeen() const;
+    void setTourSeen(bool seen = true);
+
     /// How the Hook-up draws its symbols.
     widgets::hookup::SymbolStyle symbolStyle() const;
     void setSymbolStyle(const widgets::hookup::SymbolStyle& style);
@@ -94,6 +98,7 @@ class Settings {
     std::unique_ptr<QSettings> m_store;
     QString m_data; ///< the folder of data files
     QString m_state;
+    bool m_isTrial = false;
 };
 
 } // namespace blinkwright::app

@@ -1,5 +1,6 @@
 #include "app/typed_dialog.h"
 
+#include "app/help/help_pages.h"
 #include <QCompleter>
 #include <QDialogButtonBox>
 #include <QFormLayout>
@@ -11,6 +12,7 @@ namespace blinkwright::app {
 TypedDialog::TypedDialog(QWidget* parent, const QString& title, const std::vector<Field>& fields, Done done)
     : QDialog(parent), m_why(new QLabel), m_done(std::move(done)) {
     setWindowTitle(title);
+    help::setPage(this, QStringLiteral("hookup"));
     auto* form = new QFormLayout(this);
     for (const Field& wanted : fields) {
         auto* edit = new QLineEdit(wanted.text);

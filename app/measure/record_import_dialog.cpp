@@ -1,5 +1,6 @@
 #include "app/measure/record_import_dialog.h"
 
+#include "app/help/help_pages.h"
 #include "core/units/engineering.h"
 #include "widgets/measure/layout_form.h"
 #include "widgets/measure/record_figures_table.h"
@@ -56,6 +57,7 @@ RecordImportDialog::RecordImportDialog(const QString& path, const widgets::Theme
           new QCheckBox(tr("It begins with &power-on: the first flash is the one from an empty capacitor"))),
       m_accuracy(new widgets::QuantityField), m_message(new QLabel), m_progress(new QProgressBar) {
     setObjectName(QStringLiteral("import record"));
+    help::setPage(this, QStringLiteral("import"));
     setWindowTitle(tr("Import a record – %1").arg(QFileInfo(path).fileName()));
     makeLayout();
     setTheme(theme);

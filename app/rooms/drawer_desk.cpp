@@ -1,5 +1,6 @@
 #include "app/rooms/drawer_desk.h"
 
+#include "app/help/help_pages.h"
 #include "app/whole_file.h"
 #include "core/io/circuit_file.h"
 #include "core/io/drawer_file.h"
@@ -34,6 +35,7 @@ DrawerDesk::DrawerDesk(const Room::House& house)
 widgets::DrawerDialog& DrawerDesk::dialog() {
     if (m_dialog) return *m_dialog;
     m_dialog = new widgets::DrawerDialog(m_house.appearance.theme(), &m_house.window);
+    help::setPage(m_dialog, QStringLiteral("drawer"));
     connect(&m_house.appearance, &Appearance::themeChanged, m_dialog, &widgets::DrawerDialog::setTheme);
     connect(m_dialog, &widgets::DrawerDialog::importWished, this, &DrawerDesk::askImport);
     connect(m_dialog, &widgets::DrawerDialog::exportWished, this, &DrawerDesk::askExport);

@@ -1,5 +1,6 @@
 #include "app/rooms/room.h"
 
+#include "app/help/help_pages.h"
 #include "core/circuit/set_edits.h"
 
 #include <QEvent>
@@ -21,6 +22,10 @@ Room::Room(const House& house, const QString& title, const QString& name, QSize 
     m_progress.setInterval(progressEvery_ms);
     if (!m_frame->restoreGeometry(m_house.settings.windowState(name))) m_frame->resize(firstSize);
     m_frame->installEventFilter(this);
+    help::setPage(m_frame, name);
+    connect(m_frame, &widgets::RoomFrame::helpWished, this, [this, name] {
+        if (m_house.showHelp) m_house.showHelp(name);
+    });
 }
 
 Room::~Room() {

@@ -33,9 +33,11 @@ class Room : public QObject {
         std::function<void(const QString&)> say;
         std::function<void(const QString& title, const Fault&)> tell;
         std::function<void(const QString& place)> showPlace = {}; ///< `R1`, `U1:7`: on the Hook-up
+        std::function<void(const QString& page)> showHelp = {};
     };
 
-    /// @param name of the frame, by which its place on the screen and its answers are remembered
+    /// @param name of the frame, by which its place on the screen and its answers are remembered; also that
+    /// of its page in the help
     Room(const House& house, const QString& title, const QString& name, QSize firstSize);
     ~Room() override;
 

@@ -5,7 +5,7 @@
 //   writePdf(sheet, QPageSize::A4, "mole.pdf");
 #pragma once
 
-#include "app/sheet/formula.h"
+#include "widgets/text/formula.h"
 
 #include <QSize>
 #include <QString>
@@ -17,6 +17,8 @@
 class QCPPainter;
 
 namespace blinkwright::app::sheet {
+
+using namespace widgets::formula; // formulas are blocks like the others
 
 struct Paragraph {
     enum class Style { body, bullet, numbered, note };

@@ -1,8 +1,8 @@
 #include "app/sheet/page_pieces.h"
 
-#include "app/sheet/formula_layout.h"
 #include "app/sheet/sheet_sections.h"
 #include "widgets/curves/page_sheet.h"
+#include "widgets/text/formula_layout.h"
 
 #include <QFontMetricsF>
 #include <QTextLayout>

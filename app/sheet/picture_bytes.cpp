@@ -1,8 +1,8 @@
 #include "app/sheet/picture_bytes.h"
 
-#include "app/sheet/formula_layout.h"
 #include "app/sheet/page_layout.h"
 #include "app/sheet/page_pieces.h"
+#include "widgets/text/formula_layout.h"
 
 #include <QBuffer>
 #include <QRegularExpression>

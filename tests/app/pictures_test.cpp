@@ -66,21 +66,6 @@ TEST_F(OtherPictures, ShowTheEchoAndTheFindingsAfterADrag) {
     picture("window-echo");
 }
 
-TEST_F(OtherPictures, ShowTheHelpDialogs) {
-    for (const char* text : {"Cautions", "About"}) {
-        bool seen = false;
-        QTimer::singleShot(50, window.get(), [&] {
-            QWidget* dialog = QApplication::activeModalWidget();
-            ASSERT_NE(dialog, nullptr);
-            picture(QStringLiteral("dialog-%1").arg(QLatin1String(text)), *dialog);
-            seen = true;
-            dialog->close();
-        });
-        action(text).trigger();
-        EXPECT_TRUE(seen) << text;
-    }
-}
-
 TEST_F(OtherPictures, ShowTheMenus) {
     open("mole-light");
     for (QAction* menu : window->menuBar()->actions()) {

@@ -51,7 +51,9 @@ class RoomFrame::Private {
             part->setSizePolicy(policy);
             part->hide();
         }
-        buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+        buttons = new QDialogButtonBox(QDialogButtonBox::Close | QDialogButtonBox::Help);
+        buttons->button(QDialogButtonBox::Help)->setAutoDefault(false);
+        connect(buttons, &QDialogButtonBox::helpRequested, &q, &RoomFrame::helpWished);
         connect(buttons, &QDialogButtonBox::rejected, &q, &QDialog::close);
 
         controls = new QVBoxLayout;

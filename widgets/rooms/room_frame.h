@@ -46,6 +46,7 @@ class RoomFrame : public QDialog {
   signals:
     void cancelWished();
     void setChosen();
+    void helpWished();
 
   protected:
     void reject() override; ///< Esc gives up what runs first, and only then closes

@@ -9,7 +9,7 @@
 #include <QString>
 #include <vector>
 
-namespace blinkwright::app::sheet {
+namespace blinkwright::widgets::formula {
 
 struct Formula {
     enum class Kind {
@@ -19,6 +19,7 @@ struct Formula {
         sign,     ///< `=`, `+`, `×`, with space around it
         script,   ///< the first part with the second below right of it
         fraction, ///< the first part over the second
+        root,     ///< the square root of the part
         blank,    ///< room for a person to write in
     };
     Kind kind = Kind::row;
@@ -32,6 +33,7 @@ Formula word(const QString& text);
 Formula sign(const QString& text);
 Formula subscript(const QString& base, const QString& below);
 Formula fraction(Formula over, Formula under);
+Formula root(Formula of);
 Formula blank();
 /// A part as a quantity: `R12` is an R with 12 below it.
 Formula designator(const QString& ref);
@@ -40,4 +42,4 @@ QString plainText(const Formula& formula);
 /// Without the `math` element around it.
 QString mathMl(const Formula& formula);
 
-} // namespace blinkwright::app::sheet
+} // namespace blinkwright::widgets::formula

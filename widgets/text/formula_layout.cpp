@@ -1,9 +1,9 @@
-#include "app/sheet/formula_layout.h"
+#include "widgets/text/formula_layout.h"
 
 #include <QFontMetricsF>
 #include <algorithm>
 
-namespace blinkwright::app::sheet {
+namespace blinkwright::widgets::formula {
 
 namespace {
 
@@ -11,7 +11,7 @@ using Kind = Formula::Kind;
 
 // Shares of the height of a capital letter, common practice.
 constexpr double scriptSize = 0.72, scriptDrop = 0.32, axisHeight = 0.42, fractionGap = 0.22,
-                 fractionEdge = 0.18, signSpace = 0.35;
+                 fractionEdge = 0.18, signSpace = 0.35, rootHook = 0.62, rootGap = 0.2;
 constexpr double blankWidths = 22, blankHeight = 1.7; ///< of a blank, in heights of an `x` and of a line
 constexpr double barWidth = 0.9;
 
@@ -36,6 +36,13 @@ FractionPlaces placesOf(const QFont& font, const FormulaBox& over, const Formula
     const double cap = capital(font), axis = -axisHeight * cap, gap = fractionGap * cap;
     return {std::max(over.width, under.width) + 2 * fractionEdge * cap, axis, axis - gap - over.descent,
             axis + gap + under.ascent};
+}
+
+/// How far the bar of a root is above the baseline: over what is seen, not over the line of text.
+double rootTop(const Formula& of, const QFont& font) {
+    const double cap = capital(font);
+    const bool tall = of.kind == Kind::fraction || of.kind == Kind::row;
+    return (tall ? measured(of, font).ascent : cap) + rootGap * cap;
 }
 
 } // namespace
@@ -72,6 +79,12 @@ FormulaBox measured(const Formula& formula, const QFont& font) {
         const FormulaBox over = measured(formula.parts[0], font), under = measured(formula.parts[1], font);
         const FractionPlaces p = placesOf(font, over, under);
         return {p.width, over.ascent - p.over, p.under + under.descent};
+    }
+    case Kind::root: {
+        const FormulaBox of = measured(formula.parts[0], font);
+        const double cap = capital(font);
+        return {of.width + (rootHook + rootGap) * cap, rootTop(formula.parts[0], font) + barWidth,
+                of.descent};
     }
     }
     return box;
@@ -115,7 +128,24 @@ void paintFormula(QPainter& painter, const Formula& formula, const QFont& font, 
         painter.restore();
         return;
     }
+    case Kind::root: {
+        const double cap = capital(font), top = -rootTop(formula.parts[0], font), hook = rootHook * cap;
+        const double end = measured(formula, font).width;
+        painter.save();
+        QPen pen = painter.pen();
+        pen.setWidthF(barWidth);
+        pen.setJoinStyle(Qt::MiterJoin);
+        painter.setPen(pen);
+        painter.setBrush(Qt::NoBrush);
+        const QPointF way[] = {at + QPointF(0, -0.45 * cap), at + QPointF(0.18 * cap, -0.55 * cap),
+                               at + QPointF(0.38 * cap, 0.08 * cap), at + QPointF(hook, top),
+                               at + QPointF(end, top)};
+        painter.drawPolyline(way, static_cast<int>(std::size(way)));
+        painter.restore();
+        paintFormula(painter, formula.parts[0], font, at + QPointF(hook + rootGap * cap / 2, 0));
+        return;
+    }
     }
 }
 
-} // namespace blinkwright::app::sheet
+} // namespace blinkwright::widgets::formula

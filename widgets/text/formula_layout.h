@@ -4,12 +4,12 @@
 //   paintFormula(painter, formula, font, {x, baseline});
 #pragma once
 
-#include "app/sheet/formula.h"
+#include "widgets/text/formula.h"
 
 #include <QFont>
 #include <QPainter>
 
-namespace blinkwright::app::sheet {
+namespace blinkwright::widgets::formula {
 
 /// Room of a formula about its baseline, in the unit of the font's pixels.
 struct FormulaBox {
@@ -20,4 +20,4 @@ FormulaBox measured(const Formula& formula, const QFont& font);
 /// In the painter's pen. @param at the left end of the baseline.
 void paintFormula(QPainter& painter, const Formula& formula, const QFont& font, QPointF at);
 
-} // namespace blinkwright::app::sheet
+} // namespace blinkwright::widgets::formula

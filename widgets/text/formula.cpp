@@ -1,8 +1,8 @@
-#include "app/sheet/formula.h"
+#include "widgets/text/formula.h"
 
 #include <algorithm>
 
-namespace blinkwright::app::sheet {
+namespace blinkwright::widgets::formula {
 
 namespace {
 
@@ -57,6 +57,10 @@ Formula fraction(Formula over, Formula under) {
     return {Kind::fraction, {}, {std::move(over), std::move(under)}};
 }
 
+Formula root(Formula of) {
+    return {Kind::root, {}, {std::move(of)}};
+}
+
 Formula blank() {
     return leaf(Kind::blank, {});
 }
@@ -81,6 +85,8 @@ QString plainText(const Formula& formula) {
         return plainText(formula.parts[0]) + plainText(formula.parts[1]);
     case Kind::fraction:
         return inLine(formula.parts[0]) + u'/' + inLine(formula.parts[1]);
+    case Kind::root:
+        return u'√' + inLine(formula.parts[0]);
     case Kind::blank:
         return QStringLiteral("________");
     }
@@ -103,10 +109,12 @@ QString mathMl(const Formula& formula) {
         return element("msub", joined(formula.parts, &mathMl));
     case Kind::fraction:
         return element("mfrac", joined(formula.parts, &mathMl));
+    case Kind::root:
+        return element("msqrt", mathMl(formula.parts[0]));
     case Kind::blank:
         return element("mtext", QStringLiteral("____________"));
     }
     return {};
 }
 
-} // namespace blinkwright::app::sheet
+} // namespace blinkwright::widgets::formula
