@@ -49,7 +49,7 @@ ChooseRoom::ChooseRoom(const House& house, DrawerDesk& desk)
     m_export = button("export", tr("E&xport…"), tr("Writes the table of proposals to a file (.csv)."),
                       &ChooseRoom::exportTable);
     m_take = button("take", tr("Take as Set &B"),
-                    tr("Gives Set B of the open circuit the chosen values, where its wiring is the same."),
+                    tr("Gives Set B of the open circuit the chosen values, where it has these parts."),
                     &ChooseRoom::takeAsSetB);
     m_make = button("make", tr("&Make it"),
                     tr("Opens the chosen proposal as a new circuit in place of what is open."),

@@ -200,13 +200,13 @@ class WishForm::Private {
             {"stayLit", tr("How long each of the two lamps is to stay lit, such as 0.5 s. Left empty, any "
                            "time will do.")},
             {"intensity",
-             tr("Luminous intensity of the lamp by its maker, in millicandela at the rated current.")},
+             tr("Luminous intensity of the lamp by its maker, in millicandela at the current that it states.")},
             {"secondIntensity",
-             tr("Luminous intensity of the second lamp by its maker, in millicandela at the rated current.")},
+             tr("Luminous intensity of the second lamp by its maker, in millicandela at the current that it states.")},
             {"rateUnit", tr("Unit of the rate before it. The number that was typed stays.")},
             {"range", tr("One fixed rate, or a range that a variable resistor in series with R2 covers.")},
             {"litUnit", tr("Whether the lit time is a share of each cycle or a time in seconds.")},
-            {"lamps", tr("One lamp that goes on and off, or two of which one is always lit.")},
+            {"lamps", tr("One lamp that goes on and off, or two that are lit by turns.")},
             {"lampTo", tr("A lamp to ground is lit while the output is high, one to the supply while it is "
                           "low. The best of both can be asked for.")},
             {"family", tr("A bipolar timer drives more current; a CMOS timer takes less itself and loses "

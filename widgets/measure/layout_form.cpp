@@ -87,7 +87,7 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
         voltage.unit->setWhatsThis(tr("Unit that the voltages of that column are in."));
         voltage.of->setWhatsThis(
             tr("Where it was measured: at the output, across the timing capacitor, or elsewhere. "
-               "Flashes are found from the first two alone."));
+               "What the record says of the blinker hangs on it."));
     }
 
     auto* grid = new QGridLayout(this);

@@ -29,8 +29,7 @@ CheckCardView::CheckCardView(QWidget* parent)
     m_heading->setObjectName(QStringLiteral("cardHeading"));
     m_instrument->setObjectName(QStringLiteral("instrument"));
     m_instrument->setWhatsThis(
-        tr("With what it is measured. An instrument loads the circuit by its own resistance, and a "
-           "meter shows means only."));
+        tr("With what it is measured. An instrument loads the circuit by its own resistance, which changes some readings."));
     for (const study::Instrument& each : {study::dcMeter, study::tenToOneProbe}) {
         QString text = QCoreApplication::translate("CheckCard", std::string(each.words).c_str());
         text[0] = text[0].toUpper();

@@ -60,7 +60,7 @@ constexpr Meaning meanings[] = {
                        "bears. Findings tell when it is exceeded.")},
     {"luminous_intensity",
      QT_TRANSLATE_NOOP("PartMeaning",
-                       "In candelas, above 0, as the maker states it at the rated current. What "
+                       "In candelas, above 0, as the maker states it at the test current. What "
                        "the eye sees is told in candelas with it; the circuit runs without it.")},
     {"colour",
      QT_TRANSLATE_NOOP("PartMeaning",
