@@ -199,10 +199,10 @@ class WishForm::Private {
             {"supply", tr("Voltage of the supply, such as 9 V. It must be one that the chosen timer bears.")},
             {"stayLit", tr("How long each of the two lamps is to stay lit, such as 0.5 s. Left empty, any "
                            "time will do.")},
-            {"intensity",
-             tr("Luminous intensity of the lamp by its maker, in millicandela at the current that it states.")},
-            {"secondIntensity",
-             tr("Luminous intensity of the second lamp by its maker, in millicandela at the current that it states.")},
+            {"intensity", tr("Luminous intensity of the lamp as its maker states it, in millicandela; of "
+                             "both lamps at one current.")},
+            {"secondIntensity", tr("Luminous intensity of the second lamp as its maker states it, in "
+                                   "millicandela; of both lamps at one current.")},
             {"rateUnit", tr("Unit of the rate before it. The number that was typed stays.")},
             {"range", tr("One fixed rate, or a range that a variable resistor in series with R2 covers.")},
             {"litUnit", tr("Whether the lit time is a share of each cycle or a time in seconds.")},
