@@ -11,6 +11,7 @@
 #include "app/rooms/room_actions.h"
 #include "app/second_set.h"
 #include "app/set_actions.h"
+#include "app/what_is_this.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
@@ -39,9 +40,11 @@ constexpr double zoomStep = 1.25;
 constexpr int iconSide = 20;
 
 template <class Done>
-QAction* add(QMenu* menu, const QString& text, const QKeySequence& keys, MainWindow* window, Done done) {
+QAction* add(QMenu* menu, const QString& text, const QKeySequence& keys, const QString& meaning,
+             MainWindow* window, Done done) {
     QAction* action = menu->addAction(text);
     action->setShortcut(keys);
+    action->setWhatsThis(meaning);
     QObject::connect(action, &QAction::triggered, window, done);
     return action;
 }
@@ -56,20 +59,43 @@ QString withKeys(const QString& text, const QKeySequence& keys) {
 
 void MainWindow::makeFileMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&File"));
-    add(menu, tr("&New"), QKeySequence::New, this, &MainWindow::startNew);
+    add(menu, tr("&New"), QKeySequence::New,
+        tr("Begins an empty circuit. Changes that are not saved are asked about first."), this,
+        &MainWindow::startNew);
     m_readyActions->addNewTo(menu);
-    m_openAction = add(menu, tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
+    m_openAction =
+        add(menu, tr("&Open…"), QKeySequence::Open,
+            tr("Opens a circuit file (.blinkwright) in place of what is open. Changes that are not "
+               "saved are asked about first."),
+            this, &MainWindow::askOpen);
     m_recent = menu->addMenu(tr("Open &recent"));
+    m_recent->menuAction()->setWhatsThis(tr("Circuit files that were open before, the latest first."));
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecentMenu);
     menu->addSeparator();
-    m_save = add(menu, tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
-    m_saveAs = add(menu, tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::askSaveAs);
+    m_save =
+        add(menu, tr("&Save"), QKeySequence::Save,
+            tr("Writes the circuit to its file, with both sets of values and all measurements. A new one is "
+               "asked for a name."),
+            this, &MainWindow::save);
+    m_saveAs =
+        add(menu, tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")),
+            tr("Writes the circuit to another file and goes on with that one. The file that was open stays "
+               "as it was last saved."),
+            this, &MainWindow::askSaveAs);
     menu->addSeparator();
-    add(menu, tr("&Import a record…"), QKeySequence(tr("Ctrl+Shift+I")), this, &MainWindow::askImportRecord);
+    add(menu, tr("&Import a record…"), QKeySequence(tr("Ctrl+Shift+I")),
+        tr("Reads voltages over time from an instrument's table (.csv, .txt, .tsv, .dat). They become a "
+           "measurement of this circuit."),
+        this, &MainWindow::askImportRecord);
     menu->addSeparator();
-    m_export = add(menu, tr("&Export curves…"), QKeySequence(tr("Ctrl+E")), this, &MainWindow::askExport);
-    m_copyPicture = add(menu, tr("Copy &picture of the curves"), QKeySequence(tr("Ctrl+Shift+P")), this,
-                        &MainWindow::copyPicture);
+    m_export = add(menu, tr("&Export curves…"), QKeySequence(tr("Ctrl+E")),
+                   tr("Writes the curves as picture (.png), drawing (.svg), page (.pdf) or table of numbers "
+                      "(.csv). A form with a preview comes first."),
+                   this, &MainWindow::askExport);
+    m_copyPicture = add(menu, tr("Copy &picture of the curves"), QKeySequence(tr("Ctrl+Shift+P")),
+                        tr("Puts the curves on the clipboard as a picture on white, in the size and with the "
+                           "choices of the last export."),
+                        this, &MainWindow::copyPicture);
     m_setActions->addExportChoiceTo(menu);
     menu->addSeparator();
     m_setActions->addToFileMenu(menu);
@@ -77,7 +103,9 @@ void MainWindow::makeFileMenu() {
     m_readyActions->addWiringListTo(menu);
     m_rooms->addLabSheetTo(menu);
     menu->addSeparator();
-    QAction* quit = add(menu, tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &MainWindow::close);
+    QAction* quit = add(menu, tr("&Quit"), QKeySequence(tr("Ctrl+Q")),
+                        tr("Ends the program. Changes that are not saved are asked about first."), this,
+                        &MainWindow::close);
     quit->setMenuRole(QAction::QuitRole);
 }
 
@@ -89,12 +117,14 @@ void MainWindow::fillRecentMenu() {
         QAction* action = m_recent->addAction(
             tr("&%1  %2").arg(++number % 10).arg(name.replace(u'&', QStringLiteral("&&"))));
         action->setToolTip(path);
+        action->setWhatsThis(tr("Opens %1 in place of what is open.").arg(path));
         connect(action, &QAction::triggered, this, [this, path] { openInstead(path); });
     }
     m_recent->setToolTipsVisible(true);
     if (number > 0) m_recent->addSeparator();
     QAction* clear = m_recent->addAction(tr("&Clear this list"));
     clear->setEnabled(number > 0);
+    clear->setWhatsThis(tr("Forgets the names of these files. The files themselves stay where they are."));
     connect(clear, &QAction::triggered, this, [this] { m_settings.clearRecentFiles(); });
 }
 
@@ -102,28 +132,46 @@ void MainWindow::makeEditMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Edit"));
     m_undo = m_document.undoStack().createUndoAction(this, tr("&Undo"));
     m_undo->setShortcut(QKeySequence::Undo);
+    m_undo->setWhatsThis(
+        tr("Takes back the last step. Every change of the circuit can be taken back, one by one; "
+           "the drag of a slider is one step."));
     m_redo = m_document.undoStack().createRedoAction(this, tr("&Redo"));
     m_redo->setShortcuts({QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))});
+    m_redo->setWhatsThis(tr("Does again the step that was taken back last. It is gone once something else is "
+                            "changed."));
     menu->addAction(m_undo);
     menu->addAction(m_redo);
     m_hookupActions->addToEditMenu(menu);
     menu->addSeparator();
-    m_copyReadings =
-        add(menu, tr("&Copy readings"), QKeySequence(tr("Ctrl+Shift+C")), this, &MainWindow::copyReadings);
+    m_copyReadings = add(
+        menu, tr("&Copy readings"), QKeySequence(tr("Ctrl+Shift+C")),
+        tr("Puts the table of Readings on the clipboard as text with units, for a report or a spreadsheet."),
+        this, &MainWindow::copyReadings);
 }
 
 void MainWindow::makeViewMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&View"));
-    m_fitCurves =
-        add(menu, tr("Fit the &curves"), QKeySequence(tr("Ctrl+0")), this, [this] { m_curves->fit(); });
+    m_fitCurves = add(menu, tr("Fit the &curves"), QKeySequence(tr("Ctrl+0")),
+                      tr("Shows the whole run along the time axis again, after zooming or panning."), this,
+                      [this] { m_curves->fit(); });
     m_fitHookup =
-        add(menu, tr("Fit the &Hook-up"), QKeySequence(tr("Ctrl+9")), this, [this] { m_hookup->fit(); });
-    m_zoomIn = add(menu, tr("Zoom &in"), QKeySequence::ZoomIn, this, [this] { zoomBy(zoomStep); });
+        add(menu, tr("Fit the &Hook-up"), QKeySequence(tr("Ctrl+9")),
+            tr("Makes the whole drawing as large as its panel holds."), this, [this] { m_hookup->fit(); });
+    m_zoomIn =
+        add(menu, tr("Zoom &in"), QKeySequence::ZoomIn,
+            tr("Shows a shorter time of the curves, larger. While the Hook-up has the focus, it is enlarged "
+               "instead."),
+            this, [this] { zoomBy(zoomStep); });
     m_zoomIn->setShortcuts({QKeySequence(tr("Ctrl++")), QKeySequence(tr("Ctrl+="))});
-    m_zoomOut =
-        add(menu, tr("Zoom &out"), QKeySequence(tr("Ctrl+-")), this, [this] { zoomBy(1 / zoomStep); });
-    m_clearEcho = add(menu, tr("Clear the &echo") + QStringLiteral("\t") + tr("Esc"), {}, this,
-                      [this] { m_live->clearEcho(); });
+    m_zoomOut = add(
+        menu, tr("Zoom &out"), QKeySequence(tr("Ctrl+-")),
+        tr("Shows a longer time of the curves, smaller. While the Hook-up has the focus, it is made smaller "
+           "instead."),
+        this, [this] { zoomBy(1 / zoomStep); });
+    m_clearEcho =
+        add(menu, tr("Clear the &echo") + QStringLiteral("\t") + tr("Esc"), {},
+            tr("Takes away the faint curves of before the last change. The circuit stays as it is."), this,
+            [this] { m_live->clearEcho(); });
     menu->addSeparator();
 
     menu->addActions(m_pinsActions->faces());
@@ -138,11 +186,17 @@ void MainWindow::makeViewMenu() {
     m_fromPowerOn->setIconText(tr("From power-on"));
     m_fromPowerOn->setToolTip(withKeys(tr("Curves from the moment the supply is switched on"), tr("Ctrl+1")));
     m_fromPowerOn->setShortcut(QKeySequence(tr("Ctrl+1")));
+    m_fromPowerOn->setWhatsThis(
+        tr("The run begins when the supply is switched on, with each capacitor at its initial "
+           "voltage. It shows the first flash, which is usually longer than the others."));
     m_settled = menu->addAction(tr("Curves when &settled"));
     m_settled->setIconText(tr("When settled"));
     m_settled->setToolTip(
         withKeys(tr("Curves of the settled state, where every flash is like the last"), tr("Ctrl+2")));
     m_settled->setShortcut(QKeySequence(tr("Ctrl+2")));
+    m_settled->setWhatsThis(
+        tr("The run begins where each cycle is like the one before: what the blinker does in the "
+           "long run. That state is solved for, however slow the circuit gets there."));
     for (QAction* action : {m_fromPowerOn, m_settled}) {
         action->setCheckable(true);
         begin->addAction(action);
@@ -160,8 +214,12 @@ void MainWindow::makeViewMenu() {
     addSymbolChoices(menu);
     addLanguageChoice(menu);
     menu->addSeparator();
-    add(menu, tr("&Next panel"), QKeySequence(tr("F6")), this, [this] { goToPane(1); });
-    add(menu, tr("Pre&vious panel"), QKeySequence(tr("Shift+F6")), this, [this] { goToPane(-1); });
+    add(menu, tr("&Next panel"), QKeySequence(tr("F6")),
+        tr("Takes the focus on: Hook-up, Curves, Readings, Values, Findings, and round again."), this,
+        [this] { goToPane(1); });
+    add(menu, tr("Pre&vious panel"), QKeySequence(tr("Shift+F6")),
+        tr("Takes the focus back: Findings, Values, Readings, Curves, Hook-up, and round again."), this,
+        [this] { goToPane(-1); });
 }
 
 void MainWindow::zoomBy(double factor) {
@@ -174,6 +232,8 @@ void MainWindow::zoomBy(double factor) {
 void MainWindow::makeHelpMenu() {
     QMenu* menu = menuBar()->addMenu(tr("&Help"));
     m_help->addTo(menu);
+    menu->addSeparator();
+    (new WhatIsThis(this))->addTo(menu);
 }
 
 void MainWindow::makeToolBar() {
@@ -226,6 +286,9 @@ void MainWindow::makeToolBar() {
     m_flashes->setObjectName(QStringLiteral("flashes"));
     m_flashes->setAccessibleName(tr("Number of flashes shown"));
     m_flashes->setToolTip(tr("Number of flashes shown"));
+    m_flashes->setWhatsThis(
+        tr("How many flashes the curves show, on from their beginning. More of them take longer "
+           "to simulate."));
     m_flashes->setRange(1, mostFlashes);
     m_flashes->setKeyboardTracking(false);
     flashes->setBuddy(m_flashes);

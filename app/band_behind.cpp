@@ -33,6 +33,9 @@ void BandBehind::addToViewMenu(QMenu* menu) {
     QAction* show = menu->addAction(tr("Ban&d of boards behind the curves"));
     show->setObjectName(QStringLiteral("band"));
     show->setToolTip(tr("Where 9 of 10 boards lie whose parts are anywhere within their tolerances"));
+    show->setWhatsThis(
+        tr("Shades where 9 of 10 boards lie whose parts are anywhere within their tolerances. Boards are "
+           "simulated for it after each change."));
     show->setShortcut(QKeySequence(tr("Ctrl+Shift+H")));
     show->setCheckable(true);
     show->setChecked(m_wanted);

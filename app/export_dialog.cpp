@@ -41,15 +41,22 @@ ExportDialog::ExportDialog(QWidget* parent, const ExportChoice& choice, Exported
     m_size->setAlignment(Qt::AlignCenter);
 
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    const auto button = [&](const QString& text, auto signal) {
+    const auto button = [&](const QString& text, const QString& meaning, auto signal) {
         QPushButton* made = buttons->addButton(text, QDialogButtonBox::ActionRole);
+        made->setWhatsThis(meaning);
         connect(made, &QPushButton::clicked, this, signal);
         return made;
     };
-    QPushButton* save = button(tr("&Save as…"), &ExportDialog::saveWished);
+    QPushButton* save = button(
+        tr("&Save as…"),
+        tr("Asks for a file and writes the page: picture, drawing, page or table of numbers, by the ending."),
+        &ExportDialog::saveWished);
     save->setDefault(true);
-    button(tr("Copy &picture"), &ExportDialog::copyPictureWished);
-    button(tr("Copy &numbers"), &ExportDialog::copyDataWished);
+    button(tr("Copy &picture"), tr("Puts the page as previewed on the clipboard, as a picture."),
+           &ExportDialog::copyPictureWished);
+    button(tr("Copy &numbers"),
+           tr("Puts the points of the curves on the clipboard, as a table with SI units."),
+           &ExportDialog::copyDataWished);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
     auto* right = new QVBoxLayout;
@@ -100,19 +107,25 @@ QWidget* ExportDialog::makeControls(const QString& second) {
     m_sets = new QComboBox;
     m_sets->setObjectName(QStringLiteral("sets"));
     m_sets->setAccessibleName(tr("Which sets"));
+    m_sets->setWhatsThis(tr("Which curves stand on the page, where Set A is compared with something."));
     m_sets->addItems({second.isEmpty() ? tr("Set A") : tr("Set A and %1").arg(second), tr("Set A alone"),
                       tr("%1 alone").arg(second)});
     m_sets->setVisible(!second.isEmpty());
     list->addWidget(m_sets);
-    const auto check = [list](const QString& text, const char* name) {
+    const auto check = [list](const QString& text, const char* name, const QString& meaning) {
         auto* box = new QCheckBox(text);
+        box->setWhatsThis(meaning);
         box->setObjectName(QLatin1String(name));
         list->addWidget(box);
         return box;
     };
-    m_strips[0] = check(tr("&Output, pin 3"), "output");
-    m_strips[1] = check(tr("&Timing capacitor"), "capacitor");
-    m_strips[2] = check(tr("Lamp &current"), "lamps");
+    m_strips[0] =
+        check(tr("&Output, pin 3"), "output",
+              tr("The voltage at the output of the timer over time. One strip at least stays on the page."));
+    m_strips[1] = check(tr("&Timing capacitor"), "capacitor",
+                        tr("The voltage of the timing capacitor between the two levels of the timer."));
+    m_strips[2] = check(tr("Lamp &current"), "lamps",
+                        tr("The current of each lamp over time; brightness goes with it."));
     // A page without any strip is no page: the last one stays.
     for (QCheckBox* strip : m_strips)
         connect(strip, &QCheckBox::clicked, this, [this, strip] {
@@ -120,18 +133,23 @@ QWidget* ExportDialog::makeControls(const QString& second) {
                 if (other->isChecked()) return;
             strip->setChecked(true);
         });
-    m_legend = check(tr("&Legend"), "legend");
-    m_moment = check(tr("&Values at the moment line"), "moment");
-    m_visible = check(tr("Only the ti&me that the window shows"), "visible");
-    m_greys = check(tr("In &greys, told apart by dashes"), "greys");
+    m_legend = check(tr("&Legend"), "legend", tr("Says beside the curves which is which."));
+    m_moment = check(tr("&Values at the moment line"), "moment",
+                     tr("Draws the moment line with the voltages and currents at it."));
+    m_visible =
+        check(tr("Only the ti&me that the window shows"), "visible",
+              tr("Leaves out what lies outside of the zoomed part. Without it the page has the whole run."));
+    m_greys = check(tr("In &greys, told apart by dashes"), "greys",
+                    tr("Draws curves grey and dashed, for copiers and printers without colour."));
     m_greys->setToolTip(tr("For copiers and printers without colour"));
     column->addWidget(shown);
 
     auto* measures = new QGroupBox(tr("Size"));
     auto* form = new QFormLayout(measures);
     const auto number = [form](const QString& label, const char* name, double low, double high, double step,
-                               int decimals, const QString& unit) {
+                               int decimals, const QString& unit, const QString& meaning) {
         auto* box = new QDoubleSpinBox;
+        box->setWhatsThis(meaning);
         box->setObjectName(QLatin1String(name));
         box->setRange(low, high);
         box->setSingleStep(step);
@@ -140,15 +158,20 @@ QWidget* ExportDialog::makeControls(const QString& second) {
         form->addRow(label, box);
         return box;
     };
-    m_width = number(tr("&Width"), "width", 40, 400, 5, 0, tr("mm"));
-    m_height = number(tr("&Height"), "height", 40, 400, 5, 0, tr("mm"));
-    m_font = number(tr("&Font"), "font", 5, 24, 0.5, 1, tr("pt"));
+    m_width = number(tr("&Width"), "width", 40, 400, 5, 0, tr("mm"),
+                     tr("Width of the page on paper, in millimetres."));
+    m_height = number(tr("&Height"), "height", 40, 400, 5, 0, tr("mm"),
+                      tr("Height of the page on paper, in millimetres, shared by its strips."));
+    m_font = number(tr("&Font"), "font", 5, 24, 0.5, 1, tr("pt"),
+                    tr("Size of the texts on paper, in points. Texts in a report are usually of 8 to 11."));
     m_dpi = new QSpinBox;
     m_dpi->setObjectName(QStringLiteral("dpi"));
     m_dpi->setRange(72, 1200);
     m_dpi->setSingleStep(50);
     m_dpi->setSuffix(QChar(QChar::Nbsp) + tr("dots an inch"));
     m_dpi->setToolTip(tr("Of pictures (.png); drawings and pages are sharp at any size"));
+    m_dpi->setWhatsThis(
+        tr("How finely a picture is drawn. More dots make a larger file; 300 are usual for print."));
     form->addRow(tr("&Resolution"), m_dpi);
     column->addWidget(measures);
     column->addStretch();

@@ -3,6 +3,7 @@
 #include "app/part_dialog.h"
 #include "app/typed_dialog.h"
 #include "widgets/hookup/part_view.h"
+#include "widgets/text/part_meaning.h"
 
 #include <QAction>
 #include <QApplication>
@@ -62,8 +63,10 @@ HookupActions::HookupActions(QWidget& window, Document& document, widgets::Hooku
 }
 
 template <class Done>
-QAction* HookupActions::action(const QString& text, const QKeySequence& keys, Done done) {
+QAction* HookupActions::action(const QString& text, const QKeySequence& keys, const QString& meaning,
+                               Done done) {
     auto* made = new QAction(text, this);
+    made->setWhatsThis(meaning);
     made->setShortcut(keys);
     made->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     connect(made, &QAction::triggered, this, done);
@@ -72,10 +75,19 @@ QAction* HookupActions::action(const QString& text, const QKeySequence& keys, Do
 }
 
 void HookupActions::makeEditActions() {
-    m_cut = action(tr("Cu&t parts"), QKeySequence::Cut, [this] { m_wishes.cut(); });
-    m_copy = action(tr("&Copy parts"), QKeySequence::Copy, [this] { m_wishes.copy(); });
-    m_paste = action(tr("&Paste parts"), QKeySequence::Paste, [this] { m_wishes.paste(); });
-    m_selectAll = action(tr("Choose &all parts"), QKeySequence::SelectAll, [this] { m_hookup.selectAll(); });
+    m_cut = action(tr("Cu&t parts"), QKeySequence::Cut,
+                   tr("Takes the chosen parts out of the circuit and puts them on the clipboard."),
+                   [this] { m_wishes.cut(); });
+    m_copy = action(tr("&Copy parts"), QKeySequence::Copy,
+                    tr("Puts the chosen parts on the clipboard with their values and the nets between them."),
+                    [this] { m_wishes.copy(); });
+    m_paste =
+        action(tr("&Paste parts"), QKeySequence::Paste,
+               tr("Adds the parts of the clipboard under new names, joined among themselves as they were."),
+               [this] { m_wishes.paste(); });
+    m_selectAll = action(tr("Choose &all parts"), QKeySequence::SelectAll,
+                         tr("Chooses every part, to move, copy or delete all together."),
+                         [this] { m_hookup.selectAll(); });
 }
 
 void HookupActions::addToEditMenu(QMenu* menu) const {
@@ -86,38 +98,64 @@ void HookupActions::addToEditMenu(QMenu* menu) const {
 void HookupActions::makePartMenu() {
     m_partMenu = new QMenu(tr("&Part"), &m_window);
     m_addMenu = m_partMenu->addMenu(tr("&Add a part"));
+    m_addMenu->menuAction()->setWhatsThis(
+        tr("Adds a part where there is room for it, with usual values. Its pins are joined afterwards."));
     for (const PartKind kind : circuit::allKinds)
-        m_addMenu->addAction(addText(kind), this, [this, kind] { m_wishes.addNear(kind); });
+        m_addMenu->addAction(addText(kind), this, [this, kind] { m_wishes.addNear(kind); })
+            ->setWhatsThis(widgets::kindMeaning(kind));
     m_addMenu->menuAction()->setObjectName(QStringLiteral("add"));
-    QAction* popUp = action(tr("Choose a part to add"), QKeySequence(tr("A")), [this] {
-        popUpAdd(m_hookup.viewport()->mapToGlobal(m_hookup.viewport()->rect().topLeft()));
-    });
+    QAction* popUp =
+        action(tr("Choose a part to add"), QKeySequence(tr("A")),
+               tr("Opens the list of kinds of parts; a letter chooses one."),
+               [this] { popUpAdd(m_hookup.viewport()->mapToGlobal(m_hookup.viewport()->rect().topLeft())); });
     m_addMenu->menuAction()->setText(tr("&Add a part") + QLatin1Char('\t') + popUp->shortcut().toString());
     m_partMenu->addSeparator();
-    m_edit = action(tr("&Name and values…"), QKeySequence(tr("F2")), [this] {
-        if (const auto part = m_hookup.selected()) editPart(*part);
-    });
-    m_turn = action(tr("&Turn by a quarter"), QKeySequence(tr("T")), [this] { m_hookup.turnChosen(); });
-    m_mirror =
-        action(tr("&Mirror left to right"), QKeySequence(tr("M")), [this] { m_hookup.mirrorChosen(); });
-    m_duplicate = action(tr("D&uplicate"), QKeySequence(tr("Ctrl+D")), [this] { m_wishes.duplicate(); });
-    m_delete = action(tr("&Delete"), {}, [this] { m_hookup.deleteChosen(); });
+    m_edit =
+        action(tr("&Name and values…"), QKeySequence(tr("F2")),
+               tr("Opens a form with the name of the chosen part and all its values, tolerance and ratings "
+                  "among them."),
+               [this] {
+                   if (const auto part = m_hookup.selected()) editPart(*part);
+               });
+    m_turn = action(tr("&Turn by a quarter"), QKeySequence(tr("T")),
+                    tr("Turns the chosen parts by 90°. Their wires follow; the circuit stays the same."),
+                    [this] { m_hookup.turnChosen(); });
+    m_mirror = action(
+        tr("&Mirror left to right"), QKeySequence(tr("M")),
+        tr("Exchanges left and right of the chosen parts. Their wires follow; the circuit stays the same."),
+        [this] { m_hookup.mirrorChosen(); });
+    m_duplicate = action(tr("D&uplicate"), QKeySequence(tr("Ctrl+D")),
+                         tr("Adds the chosen parts once more under new names, with the same values."),
+                         [this] { m_wishes.duplicate(); });
+    m_delete =
+        action(tr("&Delete"), {},
+               tr("Takes the chosen parts, or the chosen net, out of the circuit. Undo brings them back."),
+               [this] { m_hookup.deleteChosen(); });
     m_delete->setShortcuts({QKeySequence(Qt::Key_Delete), QKeySequence(Qt::Key_Backspace)});
     m_partMenu->addActions({m_edit, m_turn, m_mirror, m_duplicate, m_delete});
     m_partMenu->addSeparator();
-    m_join = action(tr("&Join two pins…"), QKeySequence(tr("J")), [this] { askJoin(chosenPin()); });
+    m_join =
+        action(tr("&Join two pins…"), QKeySequence(tr("J")),
+               tr("Joins a pin to another pin or to a net, by their names, such as R1:1: no wire need be "
+                  "drawn by hand."),
+               [this] { askJoin(chosenPin()); });
     m_takeOff = action(tr("Take a pin &off its net…"), QKeySequence(tr("Shift+J")),
+                       tr("Frees one pin. The other pins of its net stay joined."),
                        [this] { askTakeOff(chosenPin()); });
-    m_renameNet = action(tr("&Rename a net…"), QKeySequence(tr("Shift+F2")), [this] {
-        const circuit::Net* net = chosenNet();
-        askRenameNet(net ? qs(net->name) : QString());
-    });
-    m_removeNet = action({}, QKeySequence(tr("Ctrl+Backspace")), [this] {
-        if (const circuit::Net* net = chosenNet())
-            (void)m_wishes.removeNet(qs(net->name));
-        else
-            askRemoveNet(chosenPin());
-    });
+    m_renameNet = action(
+        tr("&Rename a net…"), QKeySequence(tr("Shift+F2")),
+        tr("Gives a net another name. The name stands beside its wires, in Pins and in lists."), [this] {
+            const circuit::Net* net = chosenNet();
+            askRenameNet(net ? qs(net->name) : QString());
+        });
+    m_removeNet =
+        action({}, QKeySequence(tr("Ctrl+Backspace")),
+               tr("Takes all wires of a net away. Its pins are free then; the parts stay."), [this] {
+                   if (const circuit::Net* net = chosenNet())
+                       (void)m_wishes.removeNet(qs(net->name));
+                   else
+                       askRemoveNet(chosenPin());
+               });
     m_partMenu->addActions({m_join, m_takeOff, m_renameNet, m_removeNet});
     connect(m_partMenu, &QMenu::aboutToShow, this, &HookupActions::showNetName);
 }
@@ -183,7 +221,8 @@ void HookupActions::showMenu(QPoint global, const widgets::HookupView::Spot& spo
         QMenu* here = menu->addMenu(tr("&Add a part here"));
         for (const PartKind kind : circuit::allKinds)
             here->addAction(addText(kind), this,
-                            [this, kind, at = spot.at] { m_wishes.addAt(kind, m_hookup.placeAt(kind, at)); });
+                            [this, kind, at = spot.at] { m_wishes.addAt(kind, m_hookup.placeAt(kind, at)); })
+                ->setWhatsThis(widgets::kindMeaning(kind));
         menu->addActions({m_paste, m_selectAll});
     }
     menu->popup(global);
@@ -211,24 +250,37 @@ QStringList HookupActions::nets() const {
 }
 
 void HookupActions::askJoin(const QString& pin) {
-    TypedDialog::ask(&m_window, tr("Join two pins"),
-                     {{tr("&Pin"), pins(false), pin}, {tr("&To pin or net"), pins(false) + nets(), {}}},
-                     [this](const QStringList& typed) { return m_wishes.join(typed[0], typed[1]); });
+    TypedDialog::ask(
+        &m_window, tr("Join two pins"),
+        {{tr("&Pin"), pins(false), pin,
+          tr("The pin to be joined, by part and pin, such as R1:1. Names that fit are offered.")},
+         {tr("&To pin or net"),
+          pins(false) + nets(),
+          {},
+          tr("Another pin, such as U1:7, or the name of a net. A pin's whole net is joined.")}},
+        [this](const QStringList& typed) { return m_wishes.join(typed[0], typed[1]); });
 }
 
 void HookupActions::askTakeOff(const QString& pin) {
-    TypedDialog::ask(&m_window, tr("Take a pin off its net"), {{tr("&Pin"), pins(true), pin}},
-                     [this](const QStringList& typed) { return m_wishes.takeOff(typed[0]); });
+    TypedDialog::ask(
+        &m_window, tr("Take a pin off its net"),
+        {{tr("&Pin"), pins(true), pin,
+          tr("The pin to be freed, by part and pin, such as R1:1. Names that fit are offered.")}},
+        [this](const QStringList& typed) { return m_wishes.takeOff(typed[0]); });
 }
 
 void HookupActions::askRenameNet(const QString& net) {
-    TypedDialog::ask(&m_window, tr("Rename a net"), {{tr("&Net"), nets(), net}, {tr("New &name"), {}, {}}},
-                     [this](const QStringList& typed) { return m_wishes.renameNet(typed[0], typed[1]); });
+    TypedDialog::ask(
+        &m_window, tr("Rename a net"),
+        {{tr("&Net"), nets(), net, tr("The net that gets another name. Names that fit are offered.")},
+         {tr("New &name"), {}, {}, tr("Its name from then on. No other net may have it.")}},
+        [this](const QStringList& typed) { return m_wishes.renameNet(typed[0], typed[1]); });
 }
 
 void HookupActions::askRemoveNet(const QString& netOrPin) {
     TypedDialog::ask(&m_window, tr("Remove a net"),
-                     {{tr("&Net, or a pin in it"), nets() + pins(true), netOrPin}},
+                     {{tr("&Net, or a pin in it"), nets() + pins(true), netOrPin,
+                       tr("The net to be removed, by its name or by one of its pins, such as R1:1.")}},
                      [this](const QStringList& typed) { return m_wishes.removeNet(typed[0]); });
 }
 

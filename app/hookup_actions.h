@@ -43,7 +43,7 @@ class HookupActions : public QObject {
 
   private:
     template <class Done>
-    QAction* action(const QString& text, const QKeySequence& keys, Done done);
+    QAction* action(const QString& text, const QKeySequence& keys, const QString& meaning, Done done);
     void makeEditActions();
     void makePartMenu();
     void showAvailability();

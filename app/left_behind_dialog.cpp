@@ -34,6 +34,8 @@ LeftBehindDialog::LeftBehindDialog(QWidget* parent, std::vector<Recovery::Left> 
                       "saved; their own files are as they were last saved."));
     words->setWordWrap(true);
     m_names->setAccessibleName(tr("Circuits with unsaved changes"));
+    m_names->setWhatsThis(
+        tr("What was not saved when the program ended last time. Enter opens the chosen one as it was."));
     for (const Recovery::Left& left : m_list) {
         const QString when = QLocale().toString(left.when.toLocalTime(), QLocale::ShortFormat);
         auto* item = new QListWidgetItem(tr("%1, changed %2").arg(nameOf(left), when), m_names);
@@ -46,6 +48,10 @@ LeftBehindDialog::LeftBehindDialog(QWidget* parent, std::vector<Recovery::Left> 
     QPushButton* remove = buttons->addButton(tr("&Discard it…"), QDialogButtonBox::DestructiveRole);
     QPushButton* later = buttons->addButton(tr("&Later"), QDialogButtonBox::RejectRole);
     later->setToolTip(tr("They are offered again at the next start"));
+    open->setWhatsThis(
+        tr("Opens the chosen circuit with its unsaved changes. Its file changes only when it is saved."));
+    remove->setWhatsThis(tr("Throws the unsaved changes of the chosen circuit away, after a question."));
+    later->setWhatsThis(tr("Keeps them all, to be offered again at the next start."));
     open->setDefault(true);
     connect(open, &QPushButton::clicked, this, &QDialog::accept);
     connect(remove, &QPushButton::clicked, this, &LeftBehindDialog::discard);

@@ -48,6 +48,9 @@ MeasuredPanels::MeasuredPanels(Document& document, LivePanels& live, widgets::Cu
 void MeasuredPanels::addToViewMenu(QMenu* menu) {
     m_action = menu->addAction(tr("Measured &records"));
     m_action->setShortcut(QKeySequence(tr("Ctrl+Shift+R")));
+    m_action->setWhatsThis(
+        tr("Lays what an instrument recorded on the real board over the curves, for those records "
+           "that are in use in Measurements."));
     m_action->setCheckable(true);
     m_action->setChecked(m_settings.measuredRecordsShown());
     m_action->setEnabled(hasRecords());

@@ -6,6 +6,7 @@
 #include "core/circuit/part_edits.h"
 #include "core/devices/board.h"
 #include "widgets/hookup/part_view.h"
+#include "widgets/text/part_meaning.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -44,6 +45,8 @@ PartDialog::PartDialog(QWidget* parent, Circuit circuit, PartId part, Apply appl
     auto* form = new QFormLayout(this);
     m_name->setText(QString::fromStdString(shown.ref));
     m_name->setObjectName(QStringLiteral("name"));
+    m_name->setWhatsThis(
+        tr("The part's name in drawing, lists and findings, such as R1. No other part may have it."));
     form->addRow(tr("&Name"), m_name);
     connect(m_name, &QLineEdit::textEdited, m_why, &QLabel::clear);
     for (const KeyInfo& key : kind.keys)
@@ -95,6 +98,8 @@ void PartDialog::addRow(QFormLayout& form, const KeyInfo& key) {
         connect(row.field, &QLineEdit::textEdited, m_why, &QLabel::clear);
         form.addRow(capital(said(key.label)), row.field);
     }
+    (row.field ? static_cast<QWidget*>(row.field) : row.choice)
+        ->setWhatsThis(widgets::valueMeaning(m_circuit.find(m_part)->kind, key.key));
     m_rows.push_back(row);
 }
 

@@ -30,6 +30,11 @@ PinsActions::PinsActions(const Places& places, const PlayActions& play, QObject*
     const std::pair<QString, QString> texts[] = {{tr("&Drawing of the Hook-up"), tr("Ctrl+3")},
                                                  {tr("&Pins of the Hook-up"), tr("Ctrl+4")}};
     const QString words[] = {tr("Drawing"), tr("Pins")};
+    const QString meanings[] = {
+        tr("Shows the circuit as a drawing: parts are placed, moved and wired by hand in it."),
+        tr("Shows the circuit as a table: each pin with its role, its net and its voltage at the moment "
+           "line. A net "
+           "can be typed into it.")};
     for (int face = 0; face < 2; ++face) {
         auto* action = new QAction(texts[face].first, group);
         action->setIconText(words[face]);
@@ -37,6 +42,7 @@ PinsActions::PinsActions(const Places& places, const PlayActions& play, QObject*
         action->setToolTip(
             tr("%1 (%2)").arg(words[face], action->shortcut().toString(QKeySequence::NativeText)));
         action->setCheckable(true);
+        action->setWhatsThis(meanings[face]);
         connect(action, &QAction::triggered, this, [this, face] { show(face); });
         m_faces << action;
     }
@@ -65,24 +71,27 @@ PinsActions::PinsActions(const Places& places, const PlayActions& play, QObject*
 
 void PinsActions::makePartKeys() {
     // The letters that the drawing takes for these begin a net's name here.
-    const auto add = [this](const QString& text, const QString& keys, auto done) {
+    const auto add = [this](const QString& text, const QString& keys, const QString& meaning, auto done) {
         auto* action = new QAction(text, &m_at.pins);
+        action->setWhatsThis(meaning);
         action->setShortcut(QKeySequence(keys));
         action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
         connect(action, &QAction::triggered, this, done);
         m_at.pins.addAction(action);
     };
-    add(tr("Choose a part to add"), tr("Ins"),
+    add(tr("Choose a part to add"), tr("Ins"), tr("Opens the list of kinds of parts; a letter chooses one."),
         [this] { m_at.parts.popUpAdd(m_at.pins.mapToGlobal(QPoint(0, 0))); });
-    add(tr("&Delete"), tr("Del"), [this] {
-        const auto pin = m_at.pins.selectedPin();
-        if (!pin) return;
-        m_at.hookup.select(pin->part); // it alone
-        m_at.hookup.deleteChosen();
-    });
-    add(tr("&Name and values…"), tr("Ctrl+Return"), [this] {
-        if (const auto pin = m_at.pins.selectedPin()) m_at.parts.editPart(pin->part);
-    });
+    add(tr("&Delete"), tr("Del"), tr("Takes the part of this pin out of the circuit. Undo brings it back."),
+        [this] {
+            const auto pin = m_at.pins.selectedPin();
+            if (!pin) return;
+            m_at.hookup.select(pin->part); // it alone
+            m_at.hookup.deleteChosen();
+        });
+    add(tr("&Name and values…"), tr("Ctrl+Return"),
+        tr("Opens a form with the name of this pin's part and all its values."), [this] {
+            if (const auto pin = m_at.pins.selectedPin()) m_at.parts.editPart(pin->part);
+        });
     m_at.parts.setNetOfPins([this] {
         const auto pin = shown() ? m_at.pins.selectedPin() : std::nullopt;
         return pin ? m_at.document.circuit().netOf(*pin) : std::nullopt;

@@ -45,16 +45,24 @@ PlayActions::PlayActions(const Places& places, Settings& settings)
 
 void PlayActions::makeActions() {
     m_menu = new QMenu(tr("Pla&y"), &m_at.window);
-    const auto add = [this](const QString& text, const QString& keys, auto done) {
+    const auto add = [this](const QString& text, const QString& keys, const QString& meaning, auto done) {
         QAction* action = m_menu->addAction(text);
+        action->setWhatsThis(meaning);
         action->setShortcut(QKeySequence(keys));
         connect(action, &QAction::triggered, this, done);
         return action;
     };
-    m_toggle = add(tr("&Play"), tr("F9"), &PlayActions::toggle);
-    m_previous =
-        add(tr("To the pre&vious switching"), tr("F7"), [this] { step(&Play::toPreviousSwitching); });
-    m_next = add(tr("To the &next switching"), tr("F8"), [this] { step(&Play::toNextSwitching); });
+    m_toggle =
+        add(tr("&Play"), tr("F9"),
+            tr("Moves the moment line over the run, or stops it. The lamps of the Hook-up glow meanwhile as "
+               "their current says."),
+            &PlayActions::toggle);
+    m_previous = add(tr("To the pre&vious switching"), tr("F7"),
+                     tr("Moves the moment line back to where an output turned high or low last."),
+                     [this] { step(&Play::toPreviousSwitching); });
+    m_next = add(tr("To the &next switching"), tr("F8"),
+                 tr("Moves the moment line on to where an output turns high or low next."),
+                 [this] { step(&Play::toNextSwitching); });
     m_menu->addSeparator();
     m_ratios = new QActionGroup(this);
     const QString words[] = {tr("As fast as the &board"), tr("&Four times slower"),
@@ -64,6 +72,9 @@ void PlayActions::makeActions() {
         const int ratio = Play::ratios[k];
         QAction* action = m_ratios->addAction(m_menu->addAction(tr("%1, 1:%2").arg(words[k]).arg(ratio)));
         action->setIconText(tr("1:%1").arg(ratio));
+        action->setWhatsThis(
+            tr("One second of the board takes %1 s to play. Slower shows what is too fast to see.")
+                .arg(ratio));
         action->setShortcut(QKeySequence(keys[k]));
         action->setCheckable(true);
         action->setChecked(ratio == m_play.ratio());
@@ -78,11 +89,15 @@ void PlayActions::makeActions() {
     }
     m_menu->addSeparator();
     m_loop =
-        add(tr("Go &round in the settled cycles"), tr("Ctrl+R"), [this](bool on) { m_play.setLoop(on); });
+        add(tr("Go &round in the settled cycles"), tr("Ctrl+R"),
+            tr("Plays the settled cycles over and over. Without it, playing stops at the end of the run."),
+            [this](bool on) { m_play.setLoop(on); });
     m_loop->setCheckable(true);
     m_loop->setChecked(true); // a fast run is over before anybody has looked
     m_play.setLoop(true);
-    m_bars = add(tr("Show &lamps as bars"), tr("Ctrl+G"), [this](bool on) { setBars(on); });
+    m_bars = add(tr("Show &lamps as bars"), tr("Ctrl+G"),
+                 tr("Shows the current of each lamp as a bar beside it instead of a glow: nothing flickers."),
+                 [this](bool on) { setBars(on); });
     m_bars->setCheckable(true);
     m_bars->setChecked(m_settings.lampsAsBars());
     m_next->setToolTip(withKeys(tr("To the next switching"), m_next));

@@ -48,6 +48,9 @@ PlayStrip::PlayStrip(QWidget* parent)
     m_ratios->setObjectName(QStringLiteral("ratio"));
     m_ratios->setAccessibleName(tr("Board time to real time"));
     m_ratios->setToolTip(tr("Board time to real time"));
+    m_ratios->setWhatsThis(
+        tr("How fast Play moves over the run: 1:1 as the board does, 1:4 and 1:20 so many times "
+           "slower."));
     setAccessibleName(tr("Play"));
 }
 

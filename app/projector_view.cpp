@@ -20,6 +20,9 @@ ProjectorView::ProjectorView(const Parts& parts)
     m_action->setShortcut(QKeySequence(tr("F11")));
     m_action->setCheckable(true);
     m_action->setToolTip(tr("Hook-up and Curves alone, with large texts and wide lines, for a class"));
+    m_action->setWhatsThis(
+        tr("Shows Hook-up and Curves alone, with large texts and wide lines, for a class. Leaving it "
+           "brings back all that was."));
     connect(m_action, &QAction::triggered, this, &ProjectorView::set);
 }
 

@@ -33,12 +33,18 @@ ReadyActions::ReadyActions(QWidget& parent, Document& document, Settings& settin
 void ReadyActions::addNewTo(QMenu* menu) {
     QAction* action = menu->addAction(tr("New from a ready &blinker…"));
     action->setShortcut(QKeySequence(tr("Ctrl+Shift+N")));
+    action->setWhatsThis(
+        tr("Makes a whole circuit from a few answers: supply, lamp, flash rate and lit share. Its values "
+           "are of preferred series, and it blinks as asked."));
     connect(action, &QAction::triggered, this, &ReadyActions::newFromReady);
 }
 
 void ReadyActions::addWiringListTo(QMenu* menu) {
     m_wiringList = menu->addAction(tr("&Wiring list…"));
     m_wiringList->setShortcut(QKeySequence(tr("Ctrl+L")));
+    m_wiringList->setWhatsThis(
+        tr("Steps for wiring the circuit on the bench, to be ticked off, and a list of its parts "
+           "with their markings."));
     connect(m_wiringList, &QAction::triggered, this, &ReadyActions::showWiringList);
     refresh();
 }

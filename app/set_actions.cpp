@@ -10,6 +10,8 @@
 #include <QFileInfo>
 #include <QMenu>
 
+#include <tuple>
+
 namespace blinkwright::app {
 
 using circuit::PartSet;
@@ -30,19 +32,23 @@ SetActions::SetActions(QWidget& parent, Document& document, SecondSet& second, V
 
 void SetActions::makeMenu() {
     m_menu = new QMenu(tr("&Sets"), &m_parent);
-    const auto add = [this](const QString& text, const QString& keys, auto edit) {
+    const auto add = [this](const QString& text, const QString& keys, const QString& meaning, auto edit) {
         QAction* action = m_menu->addAction(text);
+        action->setWhatsThis(meaning);
         action->setShortcut(QKeySequence(keys));
         connect(action, &QAction::triggered, this, [this, edit] { apply(edit(m_document.circuit())); });
         return action;
     };
     using circuit::Circuit;
-    m_copyToB = add(tr("Copy &A to B"), tr("Ctrl+Shift+B"),
-                    [](const Circuit& c) { return circuit::copySet(c, PartSet::A, PartSet::B); });
-    m_copyToA = add(tr("Copy &B to A"), tr("Ctrl+Shift+A"),
-                    [](const Circuit& c) { return circuit::copySet(c, PartSet::B, PartSet::A); });
-    m_swap =
-        add(tr("S&wap A and B"), tr("Ctrl+Shift+W"), [](const Circuit& c) { return circuit::swapSets(c); });
+    m_copyToB =
+        add(tr("Copy &A to B"), tr("Ctrl+Shift+B"), tr("Gives Set B all values of Set A, in one step."),
+            [](const Circuit& c) { return circuit::copySet(c, PartSet::A, PartSet::B); });
+    m_copyToA =
+        add(tr("Copy &B to A"), tr("Ctrl+Shift+A"), tr("Gives Set A all values of Set B, in one step."),
+            [](const Circuit& c) { return circuit::copySet(c, PartSet::B, PartSet::A); });
+    m_swap = add(tr("S&wap A and B"), tr("Ctrl+Shift+W"),
+                 tr("Exchanges the values of the two sets: what was Set A is Set B then."),
+                 [](const Circuit& c) { return circuit::swapSets(c); });
 }
 
 void SetActions::connectValues(ValuePanel& values) {
@@ -59,22 +65,30 @@ void SetActions::connectValues(ValuePanel& values) {
 void SetActions::addToFileMenu(QMenu* menu) {
     m_compare = menu->addAction(tr("&Compare with file…"));
     m_compare->setShortcut(QKeySequence(tr("Ctrl+Shift+O")));
+    m_compare->setWhatsThis(
+        tr("Shows curves, readings and findings of another circuit file beside Set A, in place of "
+           "Set B. That file is only read."));
     connect(m_compare, &QAction::triggered, this, &SetActions::askCompare);
     m_stop = menu->addAction(tr("S&top comparing"));
     m_stop->setShortcut(QKeySequence(tr("Ctrl+Shift+E")));
+    m_stop->setWhatsThis(tr("Puts the file away that Set A is compared with. Set B takes its place again."));
     connect(m_stop, &QAction::triggered, &m_second, &SecondSet::stopComparing);
     showAvailability();
 }
 
 void SetActions::addExportChoiceTo(QMenu* menu) {
     QMenu* choice = menu->addMenu(tr("E&xports hold"));
+    choice->menuAction()->setWhatsThis(tr("Which curves go into exports and copies, where two are shown."));
     m_exported = new QActionGroup(choice);
-    const std::pair<ExportedSets, QString> all[] = {
-        {ExportedSets::both, tr("&all curves that are shown")},
-        {ExportedSets::first, tr("&Set A alone")},
-        {ExportedSets::second, tr("what it is &compared with alone")}};
-    for (const auto& [sets, text] : all) {
+    const std::tuple<ExportedSets, QString, QString> all[] = {
+        {ExportedSets::both, tr("&all curves that are shown"),
+         tr("Exports hold Set A and what it is compared with.")},
+        {ExportedSets::first, tr("&Set A alone"), tr("Exports leave out what Set A is compared with.")},
+        {ExportedSets::second, tr("what it is &compared with alone"),
+         tr("Exports hold Set B, or the file that is compared with, and not Set A.")}};
+    for (const auto& [sets, text, meaning] : all) {
         QAction* action = m_exported->addAction(choice->addAction(text));
+        action->setWhatsThis(meaning);
         action->setCheckable(true);
         action->setChecked(sets == ExportedSets::both);
         action->setData(static_cast<int>(sets));
@@ -95,6 +109,9 @@ void SetActions::setExported(ExportedSets sets) {
 void SetActions::addToViewMenu(QMenu* menu) {
     m_show = menu->addAction(tr("Compare with Set &B"));
     m_show->setShortcut(QKeySequence(tr("Ctrl+B")));
+    m_show->setWhatsThis(
+        tr("Shows Set B, a second set of values for the same parts, beside Set A: in Values, Curves, "
+           "Readings and Findings."));
     m_show->setCheckable(true);
     connect(m_show, &QAction::triggered, this, [this](bool on) {
         m_settings.setSecondSetShown(on);

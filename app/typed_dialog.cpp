@@ -16,6 +16,7 @@ TypedDialog::TypedDialog(QWidget* parent, const QString& title, const std::vecto
     auto* form = new QFormLayout(this);
     for (const Field& wanted : fields) {
         auto* edit = new QLineEdit(wanted.text);
+        edit->setWhatsThis(wanted.meaning);
         if (!wanted.choices.isEmpty()) {
             auto* completer = new QCompleter(wanted.choices, edit);
             completer->setCaseSensitivity(Qt::CaseInsensitive);

@@ -24,6 +24,7 @@ class TypedDialog : public QDialog {
         QString label;
         QStringList choices;
         QString text;
+        QString meaning; ///< for "What is this?"
     };
     using Done = std::function<Result<void>(const QStringList& typed)>;
 

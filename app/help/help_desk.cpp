@@ -22,23 +22,36 @@ HelpDesk::HelpDesk(QMainWindow& window, Settings& settings, Appearance& appearan
 }
 
 void HelpDesk::addTo(QMenu* menu) {
-    const auto add = [&](const QString& text, const QString& keys, auto done) {
+    const auto add = [&](const QString& text, const QString& keys, const QString& meaning, auto done) {
         QAction* action = menu->addAction(text);
         action->setShortcut(QKeySequence(keys));
+        action->setWhatsThis(meaning);
         connect(action, &QAction::triggered, this, done);
         return action;
     };
-    add(tr("&Help on this panel"), tr("F1"), [this] { showHere(); });
-    add(tr("&How the blinker works"), {}, [this] { show(QStringLiteral("works")); });
-    add(tr("&Keys"), {}, [this] { show(QStringLiteral("keys")); });
-    add(tr("&Tour of the window"), {}, [this] { m_tour->begin(); });
+    add(tr("&Help on this panel"), tr("F1"),
+        tr("The page of the help about where you are, in a window of its own."), [this] { showHere(); });
+    add(tr("How the &blinker works"), tr("Ctrl+F1"),
+        tr("The timer's switching levels, the formulas of the astable, and what they leave out."),
+        [this] { show(QStringLiteral("works")); });
+    add(tr("&Keys"), tr("Ctrl+F2"), tr("All keys of the menus in one list."),
+        [this] { show(QStringLiteral("keys")); });
+    add(tr("&Tour of the window"), tr("Ctrl+F3"),
+        tr("Five steps through the window, as at the first start; Esc leaves them."),
+        [this] { m_tour->begin(); });
     menu->addSeparator();
-    add(tr("&Cautions"), tr("Ctrl+Shift+F1"), [this] { show(QStringLiteral("cautions")); });
-    QAction* about = add(tr("&About Blinkwright…"), {}, [this] {
-        auto* dialog = new AboutDialog(&m_window);
-        dialog->setAttribute(Qt::WA_DeleteOnClose);
-        dialog->open();
-    });
+    add(tr("&Cautions"), tr("Ctrl+Shift+F1"),
+        tr("What to heed with flashing light, strong lamps, capacitors and batteries, and how far the "
+           "figures can "
+           "be trusted."),
+        [this] { show(QStringLiteral("cautions")); });
+    QAction* about =
+        add(tr("&About Blinkwright…"), tr("Ctrl+Shift+F2"),
+            tr("Version and licence, and the libraries that the program is built with."), [this] {
+                auto* dialog = new AboutDialog(&m_window);
+                dialog->setAttribute(Qt::WA_DeleteOnClose);
+                dialog->open();
+            });
     about->setMenuRole(QAction::AboutRole);
 }
 

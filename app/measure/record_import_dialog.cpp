@@ -99,9 +99,19 @@ void RecordImportDialog::makeLayout() {
     m_said->setAccessibleName(tr("What was taken for what"));
     m_said->setReadOnly(true);
     m_said->setTabChangesFocus(true);
+    m_said->setWhatsThis(
+        tr("How the file was read: columns, levels and switchings that were found. Mend above what is "
+           "wrong in it."));
     m_title->setObjectName(QStringLiteral("title"));
+    m_title->setWhatsThis(tr("Name of the record in Measurements and beside its curve."));
     m_powerOn->setObjectName(QStringLiteral("power-on"));
+    m_powerOn->setWhatsThis(
+        tr("Tick it if recording began when the supply was switched on. The first flash then "
+           "counts as the longer one that it is, and not as a settled one."));
     m_accuracy->setObjectName(QStringLiteral("accuracy"));
+    m_accuracy->setWhatsThis(
+        tr("How well the instrument keeps time, relative, from 0 to 10 %. It goes into the "
+           "uncertainty of every time of the record."));
     m_accuracy->setToolTip(
         tr("Standard uncertainty of the instrument's time base: 0.01 %, 50e-6. Its data sheet says it."));
     m_accuracy->setReader([](const QString& text) -> Result<double> {
@@ -148,9 +158,11 @@ void RecordImportDialog::makeLayout() {
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_import = buttons->addButton(tr("I&mport"), QDialogButtonBox::AcceptRole);
     m_import->setObjectName(QStringLiteral("import"));
+    m_import->setWhatsThis(tr("Adds the record to the measurements of the circuit, in one step."));
     m_import->setEnabled(false);
     m_stop = new QPushButton(tr("&Stop reading"));
     m_stop->setObjectName(QStringLiteral("stop"));
+    m_stop->setWhatsThis(tr("Stops reading the file. The next change of a setting reads it again."));
     m_stop->setAutoDefault(false);
     for (QWidget* part : std::initializer_list<QWidget*>{m_progress, m_stop}) {
         QSizePolicy policy = part->sizePolicy();

@@ -46,16 +46,23 @@ AccountRoom::AccountRoom(const House& house, DrawerDesk& desk, const std::functi
       m_view(new widgets::AccountView) {
     m_view->retune().restore(house.settings.answers(QLatin1String(name)));
     frame().setBody(m_view);
-    const auto button = [this](const char* object, const QString& text, void (AccountRoom::*done)()) {
+    const auto button = [this](const char* object, const QString& text, const QString& meaning,
+                               void (AccountRoom::*done)()) {
         QPushButton* made = frame().addButton(text);
+        made->setWhatsThis(meaning);
         made->setObjectName(QLatin1String(object));
         connect(made, &QPushButton::clicked, this, done);
         return made;
     };
-    m_apply = button("apply", tr("Apply as Set &B"), &AccountRoom::applyAsSetB);
+    m_apply =
+        button("apply", tr("Apply as Set &B"),
+               tr("Gives Set B the fitted values: the board as it seems to be, beside the one as stated."),
+               &AccountRoom::applyAsSetB);
     m_apply->setToolTip(tr("Makes Set B the board with the fitted values"));
-    m_copy = button("copy", tr("Co&py"), &AccountRoom::copyText);
-    m_export = button("export", tr("E&xport…"), &AccountRoom::exportTable);
+    m_copy = button("copy", tr("Co&py"), tr("Puts the page in front on the clipboard as text."),
+                    &AccountRoom::copyText);
+    m_export = button("export", tr("E&xport…"), tr("Writes the table in front to a file (.csv)."),
+                      &AccountRoom::exportTable);
     connect(&m_view->retune(), &widgets::RetuneRow::changed, this, [this] {
         this->house().settings.setAnswers(QLatin1String(name), m_view->retune().answers());
         askSoon();

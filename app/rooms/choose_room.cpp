@@ -36,16 +36,24 @@ ChooseRoom::ChooseRoom(const House& house, DrawerDesk& desk)
       m_view(new widgets::ChooseView) {
     m_view->form().setTexts(widgets::restored(house.settings.answers(QLatin1String(name))));
     frame().setBody(m_view);
-    const auto button = [this](const char* object, const QString& text, void (ChooseRoom::*done)()) {
+    const auto button = [this](const char* object, const QString& text, const QString& meaning,
+                               void (ChooseRoom::*done)()) {
         QPushButton* made = frame().addButton(text);
+        made->setWhatsThis(meaning);
         made->setObjectName(QLatin1String(object));
         connect(made, &QPushButton::clicked, this, done);
         return made;
     };
-    m_copy = button("copy", tr("Co&py"), &ChooseRoom::copyTable);
-    m_export = button("export", tr("E&xport…"), &ChooseRoom::exportTable);
-    m_take = button("take", tr("Take as Set &B"), &ChooseRoom::takeAsSetB);
-    m_make = button("make", tr("&Make it"), &ChooseRoom::makeIt);
+    m_copy = button("copy", tr("Co&py"), tr("Puts the table of proposals on the clipboard as text."),
+                    &ChooseRoom::copyTable);
+    m_export = button("export", tr("E&xport…"), tr("Writes the table of proposals to a file (.csv)."),
+                      &ChooseRoom::exportTable);
+    m_take = button("take", tr("Take as Set &B"),
+                    tr("Gives Set B of the open circuit the chosen values, where it has these parts."),
+                    &ChooseRoom::takeAsSetB);
+    m_make = button("make", tr("&Make it"),
+                    tr("Opens the chosen proposal as a new circuit in place of what is open."),
+                    &ChooseRoom::makeIt);
     connect(&m_view->form(), &widgets::WishForm::changed, this, [this] {
         keepTexts();
         askSoon();

@@ -32,7 +32,9 @@ EyeRoom::EyeRoom(const House& house)
     column->addWidget(m_view, 1);
     column->addWidget(m_cautions);
     frame().setBody(body);
-    connect(frame().addButton(tr("Co&py")), &QPushButton::clicked, this, [this] {
+    QPushButton* copy = frame().addButton(tr("Co&py"));
+    copy->setWhatsThis(tr("Puts the table and the cautions below it on the clipboard as text."));
+    connect(copy, &QPushButton::clicked, this, [this] {
         QApplication::clipboard()->setText(m_view->asText() + m_cautions->text() + u'\n');
         this->house().say(tr("What the eye sees is on the clipboard."));
     });

@@ -68,16 +68,23 @@ void LabSheetRoom::makeFrame() {
     both->addWidget(scroll);
     both->addWidget(m_preview, 1);
     frame().setBody(body);
-    const auto button = [this](const QString& text, const char* objectName, auto done) {
+    const auto button = [this](const QString& text, const char* objectName, const QString& meaning,
+                               auto done) {
         QPushButton* made = frame().addButton(text);
+        made->setWhatsThis(meaning);
         made->setObjectName(QLatin1String(objectName));
         connect(made, &QPushButton::clicked, this, done);
         m_needSheet.push_back(made);
     };
-    button(tr("Save as PD&F…"), "pdf", [this] { save(QStringLiteral("pdf"), tr("Document pages")); });
-    button(tr("Save as HTM&L…"), "html", [this] { save(QStringLiteral("html"), tr("Web page")); });
-    button(tr("Save as ODT…"), "odt", [this] { save(QStringLiteral("odt"), tr("Word processor document")); });
-    button(tr("Pr&int…"), "print", [this] { print(); });
+    button(tr("Save as PD&F…"), "pdf",
+           tr("Writes the sheet as pages that look everywhere as in the preview."),
+           [this] { save(QStringLiteral("pdf"), tr("Document pages")); });
+    button(tr("Save as HTM&L…"), "html", tr("Writes the sheet as one web page, with its pictures in it."),
+           [this] { save(QStringLiteral("html"), tr("Web page")); });
+    button(tr("Save as ODT…"), "odt",
+           tr("Writes the sheet as a document in which a word processor can change everything."),
+           [this] { save(QStringLiteral("odt"), tr("Word processor document")); });
+    button(tr("Pr&int…"), "print", tr("Prints the sheet as the preview shows it."), [this] { print(); });
     for (QPushButton* made : m_needSheet) made->setEnabled(false);
 }
 

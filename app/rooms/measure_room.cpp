@@ -45,6 +45,7 @@ MeasureRoom::MeasureRoom(const House& house, ImportRecord import)
     makeControls();
     frame().setBody(m_view);
     m_copy = frame().addButton(tr("Co&py"));
+    m_copy->setWhatsThis(tr("Puts the measurements and what they say on the clipboard as text."));
     connect(m_copy, &QPushButton::clicked, this, [this] {
         QApplication::clipboard()->setText(m_view->asText());
         this->house().say(tr("The measurements are on the clipboard."));
@@ -66,21 +67,35 @@ MeasureRoom::MeasureRoom(const House& house, ImportRecord import)
 }
 
 void MeasureRoom::makeControls() {
-    const auto add = [this](const QString& text, const char* objectName, auto done) {
+    const auto add = [this](const QString& text, const char* objectName, const QString& meaning, auto done) {
         auto* button = new QPushButton(text);
+        button->setWhatsThis(meaning);
         button->setObjectName(QLatin1String(objectName));
         button->setAutoDefault(false);
         connect(button, &QPushButton::clicked, this, done);
         frame().addControl({}, button);
         return button;
     };
-    m_count = add(tr("&Stopwatch…"), "addCount", [this] { addCount(); });
-    m_reading = add(tr("&Meter reading…"), "addReading", [this] { addReading(); });
-    m_record = add(tr("&Import a record…"), "addRecord", [this] { addRecord(); });
+    m_count = add(tr("&Stopwatch…"), "addCount",
+                  tr("Enters how long a number of flashes takes: typed, or tapped along with the lamp."),
+                  [this] { addCount(); });
+    m_reading =
+        add(tr("&Meter reading…"), "addReading",
+            tr("Enters what a meter shows: supply voltage, output, lamp current, or a part by itself."),
+            [this] { addReading(); });
+    m_record = add(tr("&Import a record…"), "addRecord",
+                   tr("Reads voltages over time from an instrument's table (.csv, .txt, .tsv, .dat)."),
+                   [this] { addRecord(); });
     m_record->setVisible(m_import != nullptr);
-    m_change = add(tr("C&hange…"), "change", [this] { m_view->changeChosen(); });
-    m_duplicate = add(tr("D&uplicate"), "duplicate", [this] { m_view->duplicateChosen(); });
-    m_delete = add(tr("&Delete"), "delete", [this] { m_view->removeChosen(); });
+    m_change =
+        add(tr("C&hange…"), "change", tr("Opens the chosen measurement in the form that it was entered in."),
+            [this] { m_view->changeChosen(); });
+    m_duplicate = add(tr("D&uplicate"), "duplicate",
+                      tr("Adds the chosen measurement once more, as a start for a similar one."),
+                      [this] { m_view->duplicateChosen(); });
+    m_delete = add(tr("&Delete"), "delete",
+                   tr("Takes the chosen measurements out of the circuit. Undo brings them back."),
+                   [this] { m_view->removeChosen(); });
     m_change->setToolTip(tr("Change the chosen measurement in its form (Enter)"));
     m_duplicate->setToolTip(tr("Duplicate the chosen measurement (Ctrl+D)"));
     m_delete->setToolTip(tr("Delete the chosen measurements (Delete)"));

@@ -31,8 +31,10 @@ class RoomActions : public QObject {
 
   private:
     using Make = std::function<std::unique_ptr<Room>(const Room::House&)>;
-    void add(const QString& text, const QString& keys, const QString& name, Make make);
-    void addTo(QMenu* menu, const QString& text, const QString& keys, const QString& name, Make make);
+    void add(const QString& text, const QString& keys, const QString& meaning, const QString& name,
+             Make make);
+    void addTo(QMenu* menu, const QString& text, const QString& keys, const QString& meaning,
+               const QString& name, Make make);
 
     Room::House m_house;
     QMenu* m_menu;

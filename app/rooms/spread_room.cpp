@@ -56,16 +56,25 @@ SpreadRoom::~SpreadRoom() {
 void SpreadRoom::makeControls() {
     const QVariantMap known = house().settings.answers(QLatin1String(name));
     m_figure->setObjectName(QStringLiteral("figure"));
+    m_figure->setWhatsThis(tr("Which figure of the boards is drawn and tabled, such as the flash rate."));
     m_figure->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_boards->setObjectName(QStringLiteral("boards"));
+    m_boards->setWhatsThis(
+        tr("How many random boards are simulated. Four times as many make the figures twice as sure."));
     m_boards->setRange(leastBoards, mostBoards);
     m_boards->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
     m_boards->setValue(known.value(QLatin1String(boardsAnswer), usualBoards).toInt());
     m_seed->setObjectName(QStringLiteral("seed"));
+    m_seed->setWhatsThis(
+        tr("Which random boards are drawn: another seed gives others, the same one the same again. What "
+           "changes with the seed is chance."));
     m_seed->setRange(1, std::numeric_limits<int>::max());
     m_seed->setValue(known.value(QLatin1String(seedAnswer), 1).toInt());
     m_seed->setToolTip(tr("The same seed gives the same boards"));
     m_draw->setObjectName(QStringLiteral("draw"));
+    m_draw->setWhatsThis(
+        tr("How the values of parts lie within their tolerances. Evenly is the most careful; normally, "
+           "as from a good maker, has most of them near the middle."));
     m_draw->addItem(tr("evenly over the tolerance"), static_cast<int>(Spread::uniform));
     m_draw->addItem(tr("normally, three sigma at the limit"), static_cast<int>(Spread::normal));
     m_draw->addItem(tr("as a triangle"), static_cast<int>(Spread::triangular));
@@ -101,11 +110,16 @@ void SpreadRoom::remember() {
 }
 
 void SpreadRoom::makeButtons() {
-    connect(frame().addButton(tr("Co&py table")), &QPushButton::clicked, this, [this] {
+    QPushButton* copy = frame().addButton(tr("Co&py table"));
+    copy->setWhatsThis(
+        tr("Puts the table of the page in front on the clipboard as text: figures, or parts."));
+    connect(copy, &QPushButton::clicked, this, [this] {
         QApplication::clipboard()->setText(m_view->text());
         this->house().say(tr("The table is on the clipboard."));
     });
     QPushButton* button = frame().addButton(tr("E&xport"));
+    button->setWhatsThis(
+        tr("Writes the picture in front, the figures, or the values and figures of every board."));
     auto* menu = new QMenu(button);
     const auto add = [&](const QString& text, const QString& title, const QString& suffix,
                          const std::vector<std::pair<QString, QString>>& kinds,

@@ -62,6 +62,11 @@ void SymptomsRoom::makeBody() {
     m_pages->setObjectName(QStringLiteral("pages"));
     m_pages->addTab(both, tr("&Likely faults"));
     m_pages->addTab(m_card, tr("Chec&k card"));
+    m_pages->setTabWhatsThis(0,
+                             tr("What is seen and measured at the left, what is likely wrong at the right."));
+    m_pages->setTabWhatsThis(
+        1, tr("The readings to expect at each pin and lamp of a sound board, to print and take to the "
+              "bench."));
     auto* body = new QWidget;
     auto* column = new QVBoxLayout(body);
     column->setContentsMargins(0, 0, 0, 0);
@@ -71,10 +76,15 @@ void SymptomsRoom::makeBody() {
 }
 
 void SymptomsRoom::makeButtons() {
-    connect(frame().addButton(tr("Co&py as text")), &QPushButton::clicked, this, &SymptomsRoom::copy);
+    QPushButton* copy = frame().addButton(tr("Co&py as text"));
+    copy->setWhatsThis(
+        tr("Puts the page in front on the clipboard as text: the likely faults, or the card."));
+    connect(copy, &QPushButton::clicked, this, &SymptomsRoom::copy);
     m_print = frame().addButton(tr("P&rint card…"));
+    m_print->setWhatsThis(tr("Prints the check card on paper, with room for the readings."));
     connect(m_print, &QPushButton::clicked, this, &SymptomsRoom::print);
     m_export = frame().addButton(tr("E&xport card…"));
+    m_export->setWhatsThis(tr("Writes the check card to a file, as a page (.pdf) or as text (.txt)."));
     connect(m_export, &QPushButton::clicked, this, [this] {
         askFile(tr("Export the check card"), tr("check-card"),
                 {{tr("Page"), QStringLiteral("pdf")}, {tr("Text"), QStringLiteral("txt")}},

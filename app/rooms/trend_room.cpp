@@ -49,17 +49,22 @@ TrendRoom::TrendRoom(const House& house)
     connect(m_plot, &widgets::TrendPlot::heldChanged, &frame(), &widgets::RoomFrame::chooseSet);
     connect(&frame(), &widgets::RoomFrame::setChosen, this, [this] { m_plot->setHeld(set()); });
     connect(&house.document, &Document::changed, this, &TrendRoom::followPresent);
-    connect(frame().addButton(tr("Co&py data")), &QPushButton::clicked, this, [this] {
+    QPushButton* copy = frame().addButton(tr("Co&py data"));
+    copy->setWhatsThis(tr("Puts the points of the trend on the clipboard as a table, one line a value."));
+    connect(copy, &QPushButton::clicked, this, [this] {
         QApplication::clipboard()->setText(widgets::trendTable(m_plot->picture()));
         this->house().say(tr("The points of the curves are on the clipboard."));
     });
-    connect(frame().addButton(tr("E&xport…")), &QPushButton::clicked, this, [this] {
+    QPushButton* write = frame().addButton(tr("E&xport…"));
+    write->setWhatsThis(
+        tr("Writes the trend as picture (.png), drawing (.svg), page (.pdf) or table (.csv)."));
+    connect(write, &QPushButton::clicked, this, [this] {
         askFile(tr("Export the trend"), QLatin1String(name),
                 {{tr("Picture"), QStringLiteral("png")},
                  {tr("Drawing"), QStringLiteral("svg")},
                  {tr("Page"), QStringLiteral("pdf")},
                  {tr("Table"), QStringLiteral("csv")}},
-                [this](const QString& path) { return write(path); });
+                [this](const QString& path) { return this->write(path); });
     });
     ready();
 }
@@ -73,19 +78,30 @@ void TrendRoom::makeControls() {
     if (known.contains(QLatin1String(figureAnswer)))
         m_wantedFigure = known.value(QLatin1String(figureAnswer)).toString().toStdString();
     m_valueBox->setObjectName(QStringLiteral("value"));
+    m_valueBox->setWhatsThis(
+        tr("Which value of the circuit runs along the axis: a resistance, a capacitance, a setting or a "
+           "supply voltage. All others stay as they are."));
     m_valueBox->setMaxVisibleItems(20);
     m_valueBox->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_figureBox->setObjectName(QStringLiteral("figure"));
+    m_figureBox->setWhatsThis(tr("Which figure of the settled board is drawn over the value."));
     m_figureBox->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_stepsBox->setObjectName(QStringLiteral("steps"));
     m_stepsBox->addItems({tr("in equal ratios"), tr("in even steps")});
     m_stepsBox->setAccessibleName(tr("Steps"));
+    m_stepsBox->setWhatsThis(
+        tr("Equal ratios suit resistances and capacitances over decades, even steps suit voltages "
+           "and settings."));
     m_stepsBox->setToolTip(tr("How the values lie along the axis: in equal ratios (logarithmic) or evenly"));
     m_from->setObjectName(QStringLiteral("from"));
+    m_from->setWhatsThis(
+        tr("Lower end of the axis, with its unit, such as 4k7. Enter draws the trend anew."));
     m_to->setObjectName(QStringLiteral("to"));
+    m_to->setWhatsThis(tr("Upper end of the axis, with its unit, such as 470k. Enter draws the trend anew."));
     auto* usual = new QPushButton(tr("&Usual range"));
     usual->setObjectName(QStringLiteral("usual"));
     usual->setAutoDefault(false);
+    usual->setWhatsThis(tr("Takes the range that is usual for this value."));
     usual->setToolTip(tr("Two decades around the present value; for a supply, the fall of a battery"));
     frame().addControl(tr("&Value:"), m_valueBox);
     frame().addControl(tr("&Show:"), m_figureBox);

@@ -29,13 +29,19 @@ WhyRoom::WhyRoom(const House& house)
     auto* quantity = new QComboBox;
     quantity->addItems({tr("Cycle time"), tr("Duty cycle")});
     quantity->setObjectName(QStringLiteral("quantity"));
+    quantity->setWhatsThis(
+        tr("Which figure is explained: the time of a cycle, or the duty cycle, the share of it with "
+           "the output high."));
     connect(quantity, &QComboBox::currentIndexChanged, m_view, [this](int index) {
         m_view->setQuantity(index == 1 ? widgets::WhyView::Quantity::duty
                                        : widgets::WhyView::Quantity::period);
     });
     frame().addControl(tr("Bars &show:"), quantity);
     frame().setBody(m_view);
-    connect(frame().addButton(tr("Co&py")), &QPushButton::clicked, this, [this] {
+    QPushButton* copy = frame().addButton(tr("Co&py"));
+    copy->setWhatsThis(
+        tr("Puts the table of causes on the clipboard as text, for a report or a spreadsheet."));
+    connect(copy, &QPushButton::clicked, this, [this] {
         QApplication::clipboard()->setText(m_view->asText());
         this->house().say(tr("The table of causes is on the clipboard."));
     });

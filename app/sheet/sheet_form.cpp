@@ -64,6 +64,16 @@ struct SheetForm::Private {
         form->addRow(QString(), beside);
         whole.addLayout(form);
         copy->setAccessibleName(tr("Sheet"));
+        copy->setWhatsThis(
+            tr("The full sheet has everything, the student copy leaves blanks to fill in, and the answer key "
+               "says what belongs there."));
+        number->setWhatsThis(
+            tr("Gives each student other values: every number from 1 on is another variant of the timing "
+               "parts. 0 leaves those of the circuit."));
+        paper->setWhatsThis(tr("Size of the paper that the pages are laid out for."));
+        beside->setWhatsThis(
+            tr("Tells the values and figures of both sets side by side. Without it the sheet is of Set A "
+               "alone."));
         number->setAccessibleName(tr("Number of the variant of values"));
         paper->setAccessibleName(tr("Paper"));
         connect(copy, &QComboBox::currentIndexChanged, &q, &SheetForm::choiceChanged);
@@ -79,6 +89,8 @@ struct SheetForm::Private {
         topics = new QListWidget;
         topics->setObjectName(QStringLiteral("sections"));
         topics->setAccessibleName(tr("Sections of the sheet"));
+        topics->setWhatsThis(
+            tr("Which sections the sheet has. The space bar ticks the chosen one or leaves it out."));
         for (const Topic topic : allTopics) {
             auto* item = new QListWidgetItem(titleOf(topic), topics);
             item->setData(Qt::UserRole, QLatin1String(keyOf(topic)));
@@ -95,21 +107,29 @@ struct SheetForm::Private {
 
     void makeTexts(QVBoxLayout& whole) {
         auto* form = new QFormLayout;
-        const auto line = [&](const char* name, const QString& label) {
+        const auto line = [&](const char* name, const QString& label, const QString& meaning) {
             auto* field = new QLineEdit;
+            field->setWhatsThis(meaning);
             field->setObjectName(QLatin1String(name));
             field->setAccessibleName(QString(label).remove(u'&').remove(u':'));
             form->addRow(label, field);
             connect(field, &QLineEdit::textChanged, &q, &SheetForm::wordsChanged);
             return field;
         };
-        title = line("title", tr("&Title:"));
-        author = line("author", tr("&Author:"));
-        partner = line("partner", tr("Pa&rtner:"));
-        group = line("group", tr("&Group:"));
-        date = line("date", tr("&Date:"));
-        const auto area = [&](const char* name, const QString& label, const QString& hint) {
+        title = line("title", tr("&Title:"),
+                     tr("Heading of the sheet. Left empty, it is the title of the circuit."));
+        author = line("author", tr("&Author:"),
+                      tr("Who has written the sheet. It is remembered for the next one."));
+        partner = line("partner", tr("Pa&rtner:"),
+                       tr("With whom the work was done. It is remembered for the next sheet."));
+        group = line("group", tr("&Group:"),
+                     tr("Class or group at the head of the sheet. It is remembered for the next one."));
+        date = line("date", tr("&Date:"),
+                    tr("Day at the head of the sheet: today, unless another text is typed."));
+        const auto area = [&](const char* name, const QString& label, const QString& hint,
+                              const QString& meaning) {
             auto* field = new QPlainTextEdit;
+            field->setWhatsThis(meaning);
             field->setObjectName(QLatin1String(name));
             field->setAccessibleName(QString(label).remove(u'&').remove(u':'));
             field->setPlaceholderText(hint);
@@ -120,9 +140,12 @@ struct SheetForm::Private {
             return field;
         };
         title->setPlaceholderText(tr("Title of the circuit"));
-        aim = area("aim", tr("Ai&m:"), tr("Empty: the usual one"));
-        method = area("method", tr("Meth&od:"), tr("Empty: the usual steps"));
-        conclusions = area("conclusions", tr("&Conclusions:"), tr("Empty: lines to write on"));
+        aim = area("aim", tr("Ai&m:"), tr("Empty: the usual one"),
+                   tr("What the work is to show. Left empty, the sheet has the usual sentence."));
+        method = area("method", tr("Meth&od:"), tr("Empty: the usual steps"),
+                      tr("What is done, step by step. Left empty, the sheet has the usual steps."));
+        conclusions = area("conclusions", tr("&Conclusions:"), tr("Empty: lines to write on"),
+                           tr("What was found out. Left empty, the sheet has lines to write on by hand."));
         whole.addLayout(form);
     }
 

@@ -23,14 +23,17 @@ SheetPreview::SheetPreview(QWidget* parent)
     : QWidget(parent), m_number(new QLabel), m_back(new QToolButton), m_on(new QToolButton) {
     setObjectName(QStringLiteral("preview"));
     setAccessibleName(tr("Preview of the page"));
+    setWhatsThis(tr("One page of the sheet as it will be printed. Page Up and Page Down turn the pages."));
     setFocusPolicy(Qt::StrongFocus);
     setMinimumSize(least);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     m_back->setArrowType(Qt::LeftArrow);
     m_back->setAccessibleName(tr("Page before"));
+    m_back->setWhatsThis(tr("Turns the preview one page back; Page Up in the preview does the same."));
     m_back->setToolTip(tr("Page before (Page Up)"));
     m_on->setArrowType(Qt::RightArrow);
     m_on->setAccessibleName(tr("Next page"));
+    m_on->setWhatsThis(tr("Turns the preview one page on; Page Down in the preview does the same."));
     m_on->setToolTip(tr("Next page (Page Down)"));
     connect(m_back, &QToolButton::clicked, this, [this] { turnTo(m_page - 1); });
     connect(m_on, &QToolButton::clicked, this, [this] { turnTo(m_page + 1); });

@@ -36,6 +36,9 @@ class BenchDialog::Private {
         list = new QListWidget;
         list->setObjectName(QStringLiteral("steps"));
         list->setAccessibleName(tr("Steps of the wiring"));
+        list->setWhatsThis(tr(
+            "What to join, step by step. The space bar ticks a step off; a step that has changed loses its "
+            "tick."));
         list->setWordWrap(true);
         list->setAlternatingRowColors(true);
         list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -46,6 +49,8 @@ class BenchDialog::Private {
         parts = new QTableWidget(0, columnCount);
         parts->setObjectName(QStringLiteral("parts"));
         parts->setAccessibleName(tr("Parts list"));
+        parts->setWhatsThis(
+            tr("What to fetch before building: how many of each part, and how it is marked."));
         parts->setHorizontalHeaderLabels({tr("Quantity"), tr("Part"), tr("Marking"), tr("Designators")});
         parts->setEditTriggers(QAbstractItemView::NoEditTriggers);
         parts->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -85,23 +90,29 @@ class BenchDialog::Private {
         both->addWidget(lower);
         both->setSizes({330, 230});
         auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-        const auto add = [&](const char* name, const QString& text, auto signal) {
+        const auto add = [&](const char* name, const QString& text, const QString& meaning, auto signal) {
             QPushButton* button = buttons->addButton(text, QDialogButtonBox::ActionRole);
+            button->setWhatsThis(meaning);
             button->setObjectName(QLatin1String(name));
             button->setAutoDefault(false);
             connect(button, &QPushButton::clicked, &q, signal);
             needCircuit.push_back(button);
         };
-        add("copy", tr("&Copy as text"), &BenchDialog::copyWished);
-        add("print", tr("&Print…"), &BenchDialog::printWished);
-        add("pdf", tr("Save as P&DF…"), &BenchDialog::pdfWished);
-        add("csv", tr("&Export parts as CSV…"), &BenchDialog::exportWished);
+        add("copy", tr("&Copy as text"), tr("Puts steps and parts on the clipboard as text."),
+            &BenchDialog::copyWished);
+        add("print", tr("&Print…"), tr("Prints steps and parts on paper, to take to the bench."),
+            &BenchDialog::printWished);
+        add("pdf", tr("Save as P&DF…"), tr("Writes steps and parts to a file, as they would be printed."),
+            &BenchDialog::pdfWished);
+        add("csv", tr("&Export parts as CSV…"), tr("Writes the parts list as a table, such as for an order."),
+            &BenchDialog::exportWished);
         connect(buttons, &QDialogButtonBox::rejected, &q, &QDialog::reject);
         sets = new QComboBox;
         sets->setObjectName(QStringLiteral("set"));
         sets->addItem(tr("Set A"), static_cast<int>(circuit::PartSet::A));
         sets->addItem(tr("Set B"), static_cast<int>(circuit::PartSet::B));
         sets->setAccessibleName(tr("Set whose values are listed"));
+        sets->setWhatsThis(tr("Whose values stand in steps and parts. The wiring is the same in both sets."));
         auto* setLabel = new QLabel(tr("&Values of"));
         setLabel->setBuddy(sets);
         connect(sets, &QComboBox::activated, &q, [this](int index) {

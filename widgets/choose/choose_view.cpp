@@ -52,6 +52,9 @@ class ChooseView::Private {
         table = new QTableView;
         table->setObjectName(QStringLiteral("choices"));
         table->setAccessibleName(tr("Proposals, best first"));
+        table->setWhatsThis(tr("Circuits that meet the wish, each simulated, the best first. The chosen one "
+                               "is drawn below; Enter "
+                               "makes it."));
         table->setModel(&model);
         table->setItemDelegate(new Spacious(table));
         table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -87,6 +90,7 @@ class ChooseView::Private {
         reason->setWordWrap(true);
         nearest = new QPushButton(tr("Take the &nearest wish"));
         nearest->setObjectName(QStringLiteral("nearest"));
+        nearest->setWhatsThis(tr("Changes the wish to the nearest one that can be met."));
         nearest->setAutoDefault(false);
         connect(nearest, &QPushButton::clicked, &q, &ChooseView::nearestWished);
         unmet = new QWidget;

@@ -31,6 +31,8 @@ class KindDelegate : public QStyledItemDelegate {
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const override {
         auto* list = new QComboBox(parent);
         list->setAccessibleName(DrawerDialog::tr("Kind"));
+        list->setWhatsThis(DrawerDialog::tr(
+            "Resistor, variable resistor or capacitor: it says in which unit the value is."));
         for (const Stock::Kind kind : kinds)
             list->addItem(DrawerModel::kindText(kind), static_cast<int>(kind));
         return list;
@@ -54,6 +56,9 @@ class DrawerDialog::Private {
         table = new QTableView;
         table->setObjectName(QStringLiteral("stock"));
         table->setAccessibleName(tr("Parts in the drawer"));
+        table->setWhatsThis(tr("The own stock: kind, value with unit, tolerance, rating and quantity of each "
+                               "part. Typing into a "
+                               "cell changes it; Delete takes the row away. It is kept at once."));
         table->setModel(&model);
         table->setItemDelegateForColumn(0, new KindDelegate(table));
         table->setSelectionBehavior(QAbstractItemView::SelectItems);
@@ -85,13 +90,22 @@ class DrawerDialog::Private {
 
     void layOut() {
         auto* rows = new QHBoxLayout;
-        add(rows, "addRow", tr("&Add a part"), [this] { addRow(); });
-        removeButton = add(rows, "removeRow", tr("&Remove"), [this] { removeChosen(); });
-        undoButton = add(rows, "undo", tr("&Undo"), [this] { model.undo(); });
-        redoButton = add(rows, "redo", tr("Re&do"), [this] { model.redo(); });
+        add(rows, "addRow", tr("&Add a part"),
+            tr("Adds a row of the kind of the chosen one, ready for its value."), [this] { addRow(); });
+        removeButton = add(rows, "removeRow", tr("&Remove"), tr("Takes the chosen rows out of the drawer."),
+                           [this] { removeChosen(); });
+        undoButton =
+            add(rows, "undo", tr("&Undo"),
+                tr("Takes back the last change of the drawer. Changes of the circuit are apart from it."),
+                [this] { model.undo(); });
+        redoButton = add(rows, "redo", tr("Re&do"), tr("Does the change again that was taken back last."),
+                         [this] { model.redo(); });
         rows->addStretch(1);
-        add(rows, "import", tr("&Import…"), [this] { emit q.importWished(); });
-        exportButton = add(rows, "export", tr("&Export…"), [this] { emit q.exportWished(); });
+        add(rows, "import", tr("&Import…"), tr("Adds the parts of a table (.csv) to the drawer."),
+            [this] { emit q.importWished(); });
+        exportButton = add(rows, "export", tr("&Export…"),
+                           tr("Writes the drawer as a table (.csv), which can be imported elsewhere."),
+                           [this] { emit q.exportWished(); });
         auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
         connect(buttons, &QDialogButtonBox::rejected, &q, &QDialog::reject);
         auto* foot = new QHBoxLayout;
@@ -104,8 +118,10 @@ class DrawerDialog::Private {
     }
 
     template <class Done>
-    QPushButton* add(QHBoxLayout* into, const char* name, const QString& text, Done done) {
+    QPushButton* add(QHBoxLayout* into, const char* name, const QString& text, const QString& meaning,
+                     Done done) {
         auto* button = new QPushButton(text);
+        button->setWhatsThis(meaning);
         button->setObjectName(QLatin1String(name));
         button->setAutoDefault(false);
         into->addWidget(button);

@@ -80,6 +80,8 @@ class WishForm::Private {
         c1 = seriesChoice("c1", tr("C1"));
         openDrawer = new QPushButton(tr("Open the dra&wer…"));
         openDrawer->setObjectName(QStringLiteral("openDrawer"));
+        openDrawer->setWhatsThis(
+            tr("Opens the list of the parts at hand, to add to it or to see what is left."));
         openDrawer->setAutoDefault(false);
         connect(openDrawer, &QPushButton::clicked, &q, &WishForm::drawerWished);
         sentence->addWidget(openDrawer);
@@ -185,11 +187,50 @@ class WishForm::Private {
         sentence->addWidget(label);
         return label;
     }
+    /// What each control is for, by its name.
+    static QString meaningOf(QStringView name) {
+        const std::pair<const char*, QString> meanings[] = {
+            {"rate", tr("How often the lamp is to flash, above 0, in the unit beside it.")},
+            {"rateTo", tr("The rate with the variable resistor at its other end, in the same unit.")},
+            {"lit", tr("How long the lamp is to be lit: a share of the cycle in per cent, or a time, as the "
+                       "unit beside it says.")},
+            {"current",
+             tr("Current of a lit lamp, such as 10 mA. The resistor in series with it follows from this.")},
+            {"supply", tr("Voltage of the supply, such as 9 V. It must be one that the chosen timer bears.")},
+            {"stayLit", tr("How long each of the two lamps is to stay lit, such as 0.5 s. Left empty, any "
+                           "time will do.")},
+            {"intensity", tr("Luminous intensity of the lamp as its maker states it, in millicandela; of "
+                             "both lamps at one current.")},
+            {"secondIntensity", tr("Luminous intensity of the second lamp as its maker states it, in "
+                                   "millicandela; of both lamps at one current.")},
+            {"rateUnit", tr("Unit of the rate before it. The number that was typed stays.")},
+            {"range", tr("One fixed rate, or a range that a variable resistor in series with R2 covers.")},
+            {"litUnit", tr("Whether the lit time is a share of each cycle or a time in seconds.")},
+            {"lamps", tr("One lamp that goes on and off, or two that are lit by turns.")},
+            {"lampTo", tr("A lamp to ground is lit while the output is high, one to the supply while it is "
+                          "low. The best of both can be asked for.")},
+            {"family", tr("A bipolar timer drives more current; a CMOS timer takes less itself and loses "
+                          "less voltage at its output.")},
+            {"equal",
+             tr("Whether the two lamps get the same current, or currents that make them equally bright.")},
+            {"source",
+             tr("Preferred series are what shops sell; the drawer is the own stock, with its quantities.")},
+            {"colour", tr("Colour of the lamp. It sets the forward voltage, and with it the resistor.")},
+            {"second",
+             tr("Colour of the second lamp. It sets the forward voltage, and with it the resistor.")}};
+        for (const auto& [control, meaning] : meanings)
+            if (name == QLatin1String(control)) return meaning;
+        return tr("Preferred series of the values to choose from: E24 has 24 values in a decade, E6 has 6. "
+                  "More values "
+                  "come nearer to the wish."); // R1, R2, C1
+    }
+
     QLineEdit* field(const char* name, const QString& accessible, WishField which, QString WishTexts::*text,
                      int letters) {
         auto* edit = new QLineEdit;
         edit->setObjectName(QLatin1String(name));
         edit->setAccessibleName(accessible);
+        edit->setWhatsThis(meaningOf(edit->objectName()));
         edit->setToolTip(accessible);
         sizedByText(*edit, [edit = edit, letters] {
             edit->setFixedWidth(edit->fontMetrics().averageCharWidth() * letters + 16);
@@ -212,6 +253,7 @@ class WishForm::Private {
         auto* list = new QComboBox;
         list->setObjectName(QLatin1String(name));
         list->setAccessibleName(accessible);
+        list->setWhatsThis(meaningOf(list->objectName()));
         list->setToolTip(accessible);
         list->addItems(choices);
         sentence->addWidget(list);

@@ -59,6 +59,10 @@ class CurvesView::Private : public QObject {
         const QString title = CurvesView::tr("Curves");
         q->setAccessibleName(title);
         plot->setAccessibleName(title);
+        plot->setWhatsThis(CurvesView::tr(
+            "Output, timing capacitor and lamp currents over time. Click or use the arrow keys to set the "
+            "moment line, Ctrl "
+            "with them goes to the next switching; + and - or the wheel zoom, F fits the whole run."));
         describe();
     }
 

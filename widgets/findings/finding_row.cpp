@@ -128,6 +128,9 @@ FindingRow::FindingRow(QWidget* parent)
     : QFrame(parent), m_theme(Theme::of(Theme::Mode::light)), m_head(wrapped()), m_text(wrapped()),
       m_remedy(wrapped()), m_source(wrapped()) {
     setFocusPolicy(Qt::StrongFocus);
+    setWhatsThis(tr("Something in the circuit that is wrong, doubtful or worth knowing, and what to do about "
+                    "it. Return shows "
+                    "the place on the Hook-up, the space bar the source of the rule."));
     m_head->label()->setTextFormat(Qt::RichText);
     m_head->label()->setTextInteractionFlags(Qt::LinksAccessibleByMouse); // by keyboard: Return on the row
     auto* column = new QVBoxLayout(this);

@@ -31,6 +31,9 @@ void HookupView::Private::bring(PartId id) {
 HookupView::HookupView(QWidget* parent) : QAbstractScrollArea(parent), d(std::make_unique<Private>(this)) {
     hookup::makeAccessible(*this); // before the first name, with which the toolkit asks
     setAccessibleName(tr("Hook-up"));
+    setWhatsThis(tr("The circuit as a drawing. Arrow keys choose a part and Ctrl with them moves it; F2 "
+                    "opens its values, J joins "
+                    "two pins, A adds a part. With the mouse, drag from pin to pin to draw a wire."));
     setFocusPolicy(Qt::StrongFocus);
     setFrameShape(QFrame::NoFrame);
     viewport()->setMouseTracking(true);

@@ -1,6 +1,7 @@
 #include "widgets/hookup/part_palette.h"
 
 #include "widgets/hookup/paint.h"
+#include "widgets/text/part_meaning.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -73,6 +74,7 @@ PartPalette::PartPalette(QWidget* parent) : QWidget(parent), m_title(new QLabel(
         button->setFocusPolicy(Qt::NoFocus);
         button->setIconSize(iconSize);
         button->setAccessibleName(tr("Add: %1").arg(name));
+        button->setWhatsThis(kindMeaning(kind));
         button->setToolTip(tr("Add: %1. Click here, then where it is to stand.").arg(name));
         connect(button, &QToolButton::clicked, this, [this, kind] { emit chosen(kind); });
         row->addWidget(button);

@@ -57,6 +57,17 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
         if (step && !(step.value() > 0)) return Fault{"", "the time step must be greater than 0"};
         return step;
     });
+    m_above->setWhatsThis(
+        tr("How many lines stand before the table, such as notes of the instrument. They are not read."));
+    m_step->setWhatsThis(
+        tr("Time between two rows, above 0, such as 1 ms: for files that have no column of times."));
+    m_separator->setWhatsThis(
+        tr("The sign between two numbers of a line. It must not be the decimal mark as well."));
+    m_mark->setWhatsThis(tr("Whether numbers are written 4.7 or 4,7."));
+    m_names->setWhatsThis(tr("How many lines between notes and numbers name the columns or their units."));
+    m_time->setWhatsThis(
+        tr("The column that holds the time, or none: rows are then evenly apart by a constant step."));
+    m_timeUnit->setWhatsThis(tr("Unit that the times of that column are in."));
     m_unitWord = new QLabel(tr("in"));
     m_stepWord = new QLabel(tr("of"));
     const QString ordinal[] = {tr("first voltage"), tr("second voltage")};
@@ -68,6 +79,15 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
             chooser(name.c_str(), tr("Column of the %1").arg(ordinal[k]), {}),
             chooser((name + " unit").c_str(), tr("Unit of the %1").arg(ordinal[k]), {tr("V"), tr("mV")}),
             chooser((name + " of").c_str(), tr("What the %1 is").arg(ordinal[k]), meanings)};
+    }
+
+    for (const Voltage& voltage : m_voltages) {
+        voltage.column->setWhatsThis(
+            tr("The column that holds this voltage. A record has one or two of them."));
+        voltage.unit->setWhatsThis(tr("Unit that the voltages of that column are in."));
+        voltage.of->setWhatsThis(
+            tr("Where it was measured: at the output, across the timing capacitor, or elsewhere. "
+               "What the record says of the blinker hangs on it."));
     }
 
     auto* grid = new QGridLayout(this);

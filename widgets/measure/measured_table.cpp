@@ -26,6 +26,9 @@ QString pointsText(double share) {
 MeasuredTable::MeasuredTable(QWidget* parent) : QTableWidget(0, columns, parent) {
     setObjectName(QStringLiteral("measured"));
     setAccessibleName(tr("What the measurements say, beside the simulation"));
+    setWhatsThis(
+        tr("Each figure from all measurements of it together, with its standard uncertainty, beside what the "
+           "simulation gives and the difference."));
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);

@@ -42,6 +42,9 @@ MeasurementsView::MeasurementsView(QWidget* parent)
       m_pages(new QStackedWidget) {
     m_list->setObjectName(QStringLiteral("measurements"));
     m_list->setAccessibleName(tr("Measurements"));
+    m_list->setWhatsThis(
+        tr("All measurements of the circuit. The space bar takes one into use or leaves it out, F2 edits a "
+           "cell, Enter opens its form, Delete takes it away."));
     m_list->setModel(&m_model);
     m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_list->setTabKeyNavigation(false);

@@ -66,21 +66,38 @@ class MeterDialog::Private {
     void make() {
         title = new QLineEdit;
         title->setPlaceholderText(tr("may be left empty"));
+        title->setWhatsThis(tr("A name for the measurement in lists and on the lab sheet."));
         quantity = new QComboBox;
         quantity->setObjectName(QStringLiteral("quantity"));
+        quantity->setWhatsThis(
+            tr("What the meter was held to: supply voltage, the output while high or low, the current "
+               "of a lamp, or a part by itself."));
         for (const MeterQuantity one : circuit::allMeterQuantities)
             if (!subjectsOf(circuit, one).empty())
                 quantity->addItem(quantityName(one), static_cast<int>(one));
         subject = new QComboBox;
         subject->setObjectName(QStringLiteral("part"));
+        subject->setWhatsThis(tr("The part at which it was measured."));
         value = new QLineEdit; // as typed, since its last digit counts
         value->setObjectName(QStringLiteral("value"));
+        value->setWhatsThis(
+            tr("What the meter shows, with all its digits, such as 5.930 V: the last one counts for the "
+               "uncertainty."));
         percent = spin("percent", tr(" % of reading"), 2);
         digits = spin("digits", tr(" digits"), 1);
         percent->setAccessibleName(tr("Accuracy, per cent of the reading"));
+        percent->setWhatsThis(
+            tr("First part of the accuracy in the meter's leaflet: the limit of error, in per cent of the "
+               "reading."));
+        digits->setWhatsThis(
+            tr("Second part of the accuracy in the meter's leaflet: the limit of error, in steps of the "
+               "last digit."));
         digits->setAccessibleName(tr("Accuracy, steps of the last digit"));
         stated = new QuantityField;
         stated->setObjectName(QStringLiteral("uncertainty"));
+        stated->setWhatsThis(tr(
+            "One standard deviation of the reading, with its unit, 0 or more. It follows from the accuracy "
+            "unless one is typed."));
         stated->setReader([this](const QString& text) {
             Result<double> read = units::parseQuantity(text.toStdString(), unit());
             if (read && read.value() < 0) return Result<double>(Fault{"", "must not be negative"});

@@ -25,6 +25,7 @@ QString shareUncertainty(double share) {
 RecordFiguresTable::RecordFiguresTable(QWidget* parent) : QTableWidget(parent) {
     setObjectName(QStringLiteral("figures"));
     setAccessibleName(tr("Figures of the record"));
+    setWhatsThis(tr("What the record says of the blinker, each figure with its standard uncertainty."));
     setEditTriggers(NoEditTriggers);
     setSelectionMode(ContiguousSelection);
     setTabKeyNavigation(false);

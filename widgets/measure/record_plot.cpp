@@ -26,6 +26,9 @@ RecordPlot::RecordPlot(Use use, QWidget* parent)
       m_volts(QSharedPointer<ScaleTicker>::create()) {
     setObjectName(QStringLiteral("record plot"));
     setAccessibleName(tr("The record"));
+    setWhatsThis(tr("The voltages as they were read, with the levels and switchings that were found in them. "
+                    "The wheel or + "
+                    "and - zoom, the arrows pan, Home shows all."));
     xAxis->setTicker(m_time);
     yAxis->setTicker(m_volts);
     m_time->setTickCount(6);

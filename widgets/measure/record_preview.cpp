@@ -30,6 +30,8 @@ QString traceText(circuit::TraceOf of) {
 RecordPreview::RecordPreview(QWidget* parent) : QTableWidget(parent), m_theme(Theme::of(Theme::Mode::light)) {
     setObjectName(QStringLiteral("preview"));
     setAccessibleName(tr("First lines of the file"));
+    setWhatsThis(
+        tr("The beginning of the file as it is split into columns, and what each column is taken for."));
     setEditTriggers(NoEditTriggers);
     setSelectionMode(ContiguousSelection);
     setHorizontalScrollMode(ScrollPerPixel);

@@ -45,13 +45,21 @@ class StopwatchDialog::Private {
     void make() {
         title = new QLineEdit;
         title->setPlaceholderText(tr("may be left empty"));
+        title->setWhatsThis(tr("A name for the measurement in lists and on the lab sheet."));
         flashes = new QSpinBox;
         flashes->setObjectName(QStringLiteral("flashes"));
         flashes->setRange(1, mostFlashes);
+        flashes->setWhatsThis(
+            tr("How many cycles the time was taken for. The press that starts the watch counts as 0. More "
+               "flashes make the rate surer."));
         time = field("time", false, [this](double value) { byHand([&] { count.time_s.value = value; }); });
         press = field("press", true, [this](double value) {
             byHand([&] { count.time_s.uncertainty = study::startAndStop(value); });
         });
+        time->setWhatsThis(tr("Time for all the flashes together, in seconds or with a unit, above 0."));
+        press->setWhatsThis(
+            tr("How far a press of the button may be off, as one standard deviation. It sets the "
+               "uncertainty of the time."));
         press->setToolTip(
             tr("Standard uncertainty of one press of the button, start or stop. People's reaction "
                "times differ by 0.1 to 0.2 s from press to press (from memory, no source)."));

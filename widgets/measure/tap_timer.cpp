@@ -28,10 +28,14 @@ TapTimer::TapTimer(QWidget* parent)
     : QWidget(parent), m_clock(systemClock()), m_button(new QPushButton),
       m_again(new QPushButton(tr("Start &again"))), m_said(new QLabel) {
     m_button->setObjectName(QStringLiteral("tap"));
+    m_button->setWhatsThis(
+        tr("Press it, or the space bar, at each flash. The taps give the rate, and their scatter its "
+           "uncertainty."));
     m_button->setMinimumHeight(buttonHeight);
     m_button->setAutoDefault(false);
     m_button->setAccessibleDescription(tr("Press at each flash, with the mouse or the space bar"));
     m_again->setObjectName(QStringLiteral("again"));
+    m_again->setWhatsThis(tr("Forgets the taps, so that counting begins anew."));
     m_again->setAutoDefault(false);
     m_said->setObjectName(QStringLiteral("taps"));
     m_said->setWordWrap(true);

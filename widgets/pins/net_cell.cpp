@@ -64,6 +64,9 @@ QWidget* NetCell::createEditor(QWidget* parent, const QStyleOptionViewItem&, con
     box->setMaxVisibleItems(shownOffers);
     box->addItems(m_offers(index));
     box->setAccessibleName(tr("Net, or a pin to join to"));
+    box->setWhatsThis(tr("A net or a pin, such as U1:7: the pin of this row is joined to it. A new name "
+                         "makes a new net, nothing "
+                         "frees the pin."));
     box->lineEdit()->setPlaceholderText(tr("net or pin"));
     // The list only offers: what is typed counts as typed, or a new net could not begin like an old one.
     QCompleter* offer = box->completer();

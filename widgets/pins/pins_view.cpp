@@ -51,10 +51,15 @@ class PinsView::Private {
         filter = new QLineEdit;
         filter->setPlaceholderText(PinsView::tr("Filter: part, role or net"));
         filter->setAccessibleName(PinsView::tr("Filter the pins"));
+        filter->setWhatsThis(PinsView::tr(
+            "Shows only the pins in whose row each typed word stands, such as R1 or discharge. Enter goes "
+            "on to the table."));
         filter->setClearButtonEnabled(true);
         sorting = new QComboBox;
         sorting->setAccessibleName(PinsView::tr("Sort the pins by"));
         sorting->setToolTip(PinsView::tr("Sort the pins by"));
+        sorting->setWhatsThis(PinsView::tr(
+            "By which column the rows are sorted. A click on the head of a column does the same."));
         for (int c = 0; c < pinColumnCount; ++c)
             sorting->addItem(PinsView::tr("by %1").arg(
                 inSentence(model.headerData(c, Qt::Horizontal, Qt::DisplayRole).toString())));
@@ -94,6 +99,9 @@ class PinsView::Private {
         table->setTabKeyNavigation(false);
         table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
         table->setAccessibleName(PinsView::tr("Pins"));
+        table->setWhatsThis(PinsView::tr("Every pin of every part. Type into the column Net: the name of a "
+                                         "net, or of a pin to join to; an "
+                                         "empty cell frees the pin. Voltages are those at the moment line."));
         table->verticalHeader()->hide();
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         QHeaderView* head = table->horizontalHeader();

@@ -189,6 +189,9 @@ class ReadingsView::Private {
         table->horizontalHeader()->setSectionResizeMode(figure, QHeaderView::Stretch);
         sizedByText(*table, [this] { measure(); });
         table->setAccessibleName(ReadingsView::tr("Readings"));
+        table->setWhatsThis(ReadingsView::tr(
+            "What the simulated circuit does, beside the formula of the textbook, what it is compared "
+            "with, and what was measured. Ctrl+C copies the table."));
         auto* layout = new QVBoxLayout(view);
         layout->setContentsMargins(0, 0, 0, 0);
         layout->setSpacing(0);

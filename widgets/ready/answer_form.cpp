@@ -22,24 +22,36 @@ AnswerForm::AnswerForm(QWidget* parent) : QWidget(parent), m_form(new QFormLayou
     const QScopedValueRollback quiet(m_quiet, true); // fields tell of their first entries already
     m_form->setContentsMargins(0, 0, 0, 0);
     m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    m_family = addChoice("family", tr("&Timer"));
+    m_family = addChoice(
+        "family", tr("&Timer"),
+        tr("A bipolar timer drives more current; a CMOS timer takes less itself and runs from a lower "
+           "voltage."));
     m_family->addItem(tr("555 timer, bipolar"));
     m_family->addItem(tr("555 timer, CMOS"));
-    addNumber("supply", tr("&Supply voltage"), tr("V"), 1, 1, 99, &ReadyAnswers::supply_V);
-    m_colour = addChoice("colour", tr("&Lamp"));
-    m_second = addChoice("second", tr("Sec&ond lamp"));
+    addNumber("supply", tr("&Supply voltage"), tr("V"), 1, 1, 99, &ReadyAnswers::supply_V,
+              tr("Voltage of the battery or other source, in volts."));
+    m_colour = addChoice("colour", tr("&Lamp"),
+                         tr("Colour of the lamp. It sets the forward voltage, and with it the resistor."));
+    m_second = addChoice("second", tr("Sec&ond lamp"),
+                         tr("Colour of the lamp that is lit while the first one is dark."));
     for (QComboBox* list : {m_colour, m_second})
         for (const std::string& colour : study::readyColours())
             list->addItem(colourText(colour), QString::fromStdString(colour));
-    addNumber("current", tr("Lamp &current"), tr("mA"), 1e3, 1, 99, &ReadyAnswers::lampCurrent_A);
-    addNumber("rate", tr("&Flashes a minute"), tr("/min"), 1, 1, 9999, &ReadyAnswers::perMinute);
-    addNumber("lit", tr("L&it share of the time"), tr("%"), 100, 1, 100, &ReadyAnswers::lit);
-    addNumber("groups", tr("&Groups a minute"), tr("/min"), 1, 1, 99, &ReadyAnswers::groups);
+    addNumber(
+        "current", tr("Lamp &current"), tr("mA"), 1e3, 1, 99, &ReadyAnswers::lampCurrent_A,
+        tr("Current of a lit lamp, in milliamperes. The resistor in series with it follows from this."));
+    addNumber("rate", tr("&Flashes a minute"), tr("/min"), 1, 1, 9999, &ReadyAnswers::perMinute,
+              tr("How often the lamp flashes. The timing resistors and the capacitor follow from it."));
+    addNumber("lit", tr("L&it share of the time"), tr("%"), 100, 1, 100, &ReadyAnswers::lit,
+              tr("Share of each cycle in which the lamp is lit, in per cent."));
+    addNumber("groups", tr("&Groups a minute"), tr("/min"), 1, 1, 99, &ReadyAnswers::groups,
+              tr("How often a group of flashes begins, with a dark pause before it."));
     setAnswers(m_answers);
 }
 
-QComboBox* AnswerForm::addChoice(const char* name, const QString& label) {
+QComboBox* AnswerForm::addChoice(const char* name, const QString& label, const QString& meaning) {
     auto* list = new QComboBox;
+    list->setWhatsThis(meaning);
     list->setObjectName(QLatin1String(name));
     m_form->addRow(label, list);
     connect(list, &QComboBox::currentIndexChanged, this, &AnswerForm::read);
@@ -47,12 +59,13 @@ QComboBox* AnswerForm::addChoice(const char* name, const QString& label) {
 }
 
 void AnswerForm::addNumber(const char* name, const QString& label, const QString& unit, double factor,
-                           int decimals, double most, double ReadyAnswers::*answer) {
+                           int decimals, double most, double ReadyAnswers::*answer, const QString& meaning) {
     auto* row = new QWidget;
     auto* line = new QHBoxLayout(row);
     line->setContentsMargins(0, 0, 0, 0);
     auto* field = new QDoubleSpinBox;
     field->setObjectName(QLatin1String(name));
+    field->setWhatsThis(meaning);
     field->setRange(0, most); // wider than what may be asked: the sentence below says what may
     field->setDecimals(decimals);
     field->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
@@ -107,6 +120,9 @@ void AnswerForm::showBounds() {
         const QString label = static_cast<QLabel*>(m_form->labelForField(number.row))->text().remove(u'&');
         number.field->setAccessibleName(label);
         number.field->setToolTip(tr("%1: %2%3").arg(label, number.bounds->text(), number.field->suffix()));
+        number.field->setToolTip(tr("%1: %2%3").arg(label, number.bounds->text(), number.field->suffix()));
+        number.field->setProperty("range",
+                                  number.bounds->text() + number.field->suffix()); // narrower than its own
     }
 }
 

@@ -38,9 +38,9 @@ class AnswerForm : public QWidget {
         double factor; ///< shown over kept
         double study::ReadyAnswers::*answer;
     };
-    QComboBox* addChoice(const char* name, const QString& label);
+    QComboBox* addChoice(const char* name, const QString& label, const QString& meaning);
     void addNumber(const char* name, const QString& label, const QString& unit, double factor, int decimals,
-                   double most, double study::ReadyAnswers::*answer);
+                   double most, double study::ReadyAnswers::*answer, const QString& meaning);
     void read();
     void showBounds();
     study::Bounds boundsOf(const Number& number) const;

@@ -45,6 +45,9 @@ class ReadyDialog::Private {
         kinds = new QListWidget;
         kinds->setObjectName(QStringLiteral("kinds"));
         kinds->setAccessibleName(tr("Ready blinkers"));
+        kinds->setWhatsThis(
+            tr("What kind of blinker is to be made. The questions beside the list and the drawing follow it; "
+               "Enter makes it."));
         kinds->setWordWrap(true);
         sizedByText(*kinds, [this] { kinds->setFixedWidth(withText(*kinds, listWidth)); });
         kinds->setSpacing(3);
@@ -73,6 +76,9 @@ class ReadyDialog::Private {
         message->setTextFormat(Qt::PlainText);
         buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
         buttons->button(QDialogButtonBox::Ok)->setText(tr("&Make it"));
+        buttons->button(QDialogButtonBox::Ok)
+            ->setWhatsThis(
+                tr("Opens the circuit that is drawn above as a new one, in place of what is open."));
         layOut();
         connect(kinds, &QListWidget::currentRowChanged, &q,
                 [this](int row) { showKind(study::allReadyKinds[row]); });

@@ -61,6 +61,9 @@ void mark(QTableWidgetItem& item, const QColor& colour) {
 
 ValuesTable::ValuesTable(QWidget* parent) : WholeTable(6, parent) {
     setObjectName(QStringLiteral("values"));
+    setWhatsThis(tr("The values that the timing hangs on, as stated, as known beforehand, and as they "
+                    "explain the measurements "
+                    "best."));
     start(*this, tr("Fitted values"),
           {tr("Value"), tr("Stated"), tr("Known beforehand"), tr("Fitted"), tr("Moved by"), tr("In σ")},
           {tr("Each value that the timing hangs on"), tr("What the circuit states"),
@@ -84,6 +87,9 @@ void ValuesTable::setFit(const study::FitOutcome& fit, const Theme& theme) {
 
 AccountTable::AccountTable(QWidget* parent) : WholeTable(5, parent) {
     setObjectName(QStringLiteral("figures"));
+    setWhatsThis(
+        tr("What the settled board does with the values as stated and with the fitted ones, beside what was "
+           "measured."));
     start(*this, tr("Figures before and after"),
           {tr("Figure"), tr("As stated"), tr("With fitted values"), tr("Measured"), tr("Off, in u")},
           {tr("Settled"), tr("Simulated with the values that the circuit states"),

@@ -63,6 +63,12 @@ AccountView::AccountView(QWidget* parent)
     inset->addWidget(m_pages);
     addTab(page, tr("&Values"));
     addTab(m_budget, tr("&Uncertainty"));
+    setTabWhatsThis(
+        0, tr("The values of the parts that explain the measurements best, and how to get a wished rate."));
+    setTabWhatsThis(
+        1,
+        tr("What each part and each reading adds to the uncertainty, and whether prediction and measurement "
+           "agree within it."));
     show();
 }
 
@@ -78,6 +84,7 @@ void AccountView::makeEmpty() {
     words->setTextFormat(Qt::PlainText);
     auto* button = new QPushButton(tr("Enter a &measurement…"));
     button->setObjectName(QStringLiteral("enter measurement"));
+    button->setWhatsThis(tr("Opens Measurements, where counts, readings and records are entered."));
     button->setAutoDefault(false);
     connect(button, &QPushButton::clicked, this, &AccountView::measurementsWished);
     auto* rows = new QVBoxLayout(m_empty);

@@ -13,6 +13,8 @@ BandPlot::BandPlot(Use use, QWidget* parent)
       m_amperes(QSharedPointer<ScaleTicker>::create()) {
     setObjectName(QStringLiteral("band plot"));
     setAccessibleName(tr("Band of curves"));
+    setWhatsThis(tr("Between which voltages the curves of most boards run at each time, around those of the "
+                    "nominal board."));
     plotLayout()->addElement(1, 0, m_lower);
     auto* margins = new QCPMarginGroup(this);
     for (QCPAxisRect* rect : {m_upper, m_lower}) {

@@ -34,11 +34,18 @@ BudgetView::BudgetView(QWidget* parent)
       m_predicted(new BudgetTable(tr("Budget of the prediction"))),
       m_measured(new BudgetTable(tr("Budget of the measurement"))), m_theme(Theme::of(Theme::Mode::light)) {
     m_predicted->setObjectName(QStringLiteral("predicted"));
+    m_predicted->setWhatsThis(
+        tr("What the uncertainty of each part's value adds to that of the predicted figure."));
     m_measured->setObjectName(QStringLiteral("measured"));
+    m_measured->setWhatsThis(tr("What each source of error adds to the uncertainty of the measured figure."));
     m_figure->setObjectName(QStringLiteral("budget figure"));
+    m_figure->setWhatsThis(tr("The figure whose uncertainty is taken apart: what each part adds to it."));
     for (const BudgetFigure figure : {BudgetFigure::rate, BudgetFigure::period, BudgetFigure::duty})
         m_figure->addItem(budgetFigureName(figure), static_cast<int>(figure));
     m_model->setObjectName(QStringLiteral("budget model"));
+    m_model->setWhatsThis(
+        tr("By what the figure is predicted: the simulated board, or the formula of the textbook, which "
+           "leaves out the losses of a real one."));
     m_model->addItem(tr("the simulated board"), static_cast<int>(BudgetModel::simulated));
     m_model->addItem(tr("the textbook formula"), static_cast<int>(BudgetModel::textbook));
     m_verdict->setObjectName(QStringLiteral("agreement"));

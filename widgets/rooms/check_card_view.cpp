@@ -28,6 +28,8 @@ CheckCardView::CheckCardView(QWidget* parent)
       m_table(new QTableWidget(0, columns)) {
     m_heading->setObjectName(QStringLiteral("cardHeading"));
     m_instrument->setObjectName(QStringLiteral("instrument"));
+    m_instrument->setWhatsThis(
+        tr("With what it is measured. An instrument loads the circuit by its own resistance, which changes some readings."));
     for (const study::Instrument& each : {study::dcMeter, study::tenToOneProbe}) {
         QString text = QCoreApplication::translate("CheckCard", std::string(each.words).c_str());
         text[0] = text[0].toUpper();
@@ -36,6 +38,9 @@ CheckCardView::CheckCardView(QWidget* parent)
     connect(m_instrument, &QComboBox::currentIndexChanged, this, &CheckCardView::fill);
     m_table->setObjectName(QStringLiteral("card"));
     m_table->setAccessibleName(tr("Expected readings"));
+    m_table->setWhatsThis(
+        tr("What the instrument shows at each place of a sound board, against 0 V, with the instrument's own "
+           "load in the simulation."));
     m_table->setHorizontalHeaderLabels({tr("Place"), tr("Least"), tr("Mean"), tr("Most")});
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);

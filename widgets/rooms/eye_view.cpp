@@ -45,6 +45,9 @@ QString rangeText(const study::LightUse& use) {
 EyeView::EyeView(QWidget* parent) : QTableWidget(parent), m_theme(Theme::of(Theme::Mode::light)) {
     setObjectName(QStringLiteral("eye"));
     setAccessibleName(tr("What the eye sees of each lamp"));
+    setWhatsThis(tr("Each lamp as a viewer sees it: rate, length of the flash, brightness, and uses that "
+                    "have rules about the "
+                    "rate."));
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionMode(QAbstractItemView::SingleSelection);
     setTabKeyNavigation(false);

@@ -26,13 +26,21 @@ RetuneRow::RetuneRow(QWidget* parent)
       m_source(new QComboBox), m_answer(new QLabel) {
     m_field->setObjectName(QStringLiteral("wanted"));
     m_field->setAccessibleName(tr("Wanted rate"));
+    m_field->setWhatsThis(
+        tr("The rate that the real board is to have, between 0.0001 Hz and 1 MHz, in the unit beside it."));
     m_unit->setObjectName(QStringLiteral("wanted unit"));
     m_unit->setAccessibleName(tr("Unit of the wanted rate"));
+    m_unit->setWhatsThis(
+        tr("Unit of the rate beside it. The rate stays the same; its number is worked out anew."));
     m_unit->addItems({tr("a minute"), tr("Hz"), tr("s a cycle")});
     m_part->setObjectName(QStringLiteral("changed part"));
     m_part->setAccessibleName(tr("Part to change"));
+    m_part->setWhatsThis(tr("The part that gets another value. All others keep their fitted ones."));
     m_source->setObjectName(QStringLiteral("new value from"));
     m_source->setAccessibleName(tr("Where the new value comes from"));
+    m_source->setWhatsThis(
+        tr("A preferred series, E24 with 24 values in a decade, or the stock in the drawer. Of these the "
+           "value is taken that comes nearest."));
     for (const units::Series series : units::allSeries) {
         const auto name = units::name(series);
         m_source->addItem(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())),

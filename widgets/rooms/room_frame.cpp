@@ -26,6 +26,8 @@ class RoomFrame::Private {
         sets = new QComboBox;
         sets->setObjectName(QStringLiteral("sets"));
         sets->setAccessibleName(tr("Set of values"));
+        sets->setWhatsThis(
+            tr("Which set of values the question is about. It stands here only while the sets differ."));
         sets->addItems({tr("Set A"), tr("Set B")});
         sets->hide();
         connect(sets, &QComboBox::currentIndexChanged, &q, &RoomFrame::setChosen);
@@ -43,6 +45,8 @@ class RoomFrame::Private {
         progress->setTextVisible(false);
         cancel = new QPushButton(tr("Cancel"));
         cancel->setObjectName(QStringLiteral("cancel"));
+        cancel->setWhatsThis(
+            tr("Stops the computation. The next change of the circuit or of a choice asks anew."));
         cancel->setAutoDefault(false);
         connect(cancel, &QPushButton::clicked, &q, &RoomFrame::cancelWished);
         for (QWidget* part : std::initializer_list<QWidget*>{progress, cancel}) {

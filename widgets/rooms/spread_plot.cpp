@@ -19,6 +19,9 @@ SpreadPlot::SpreadPlot(Use use, QWidget* parent)
     : RoomPlot(use, parent), m_values(QSharedPointer<ScaleTicker>::create()) {
     setObjectName(QStringLiteral("spread plot"));
     setAccessibleName(tr("Spread"));
+    setWhatsThis(tr("How many boards have which figure, as bars; the line says how many per cent lie up to "
+                    "there. Marks show "
+                    "the nominal board and the worst case."));
     xAxis->setTicker(m_values);
     m_values->setTickCount(6);
     yAxis->setLabel(tr("Boards"));

@@ -40,6 +40,8 @@ QString toleranceText(const circuit::Interval& tolerance) {
 FiguresTable::FiguresTable(QWidget* parent) : QTableWidget(0, 3, parent) {
     setObjectName(QStringLiteral("figures"));
     setAccessibleName(tr("Figures of the spread"));
+    setWhatsThis(tr("The chosen figure over all boards: mean, scatter, shares, and the worst case within all "
+                    "tolerances."));
     prepareTable(*this);
     rowsByText(*this, 24);
     sizedByText(*this, [this] {
@@ -95,6 +97,9 @@ PartsTable::PartsTable(QWidget* parent)
       m_bar(std::make_unique<ShareBar>()) {
     setObjectName(QStringLiteral("parts"));
     setAccessibleName(tr("Parts and what they do to the spread"));
+    setWhatsThis(tr("Each part with a tolerance: its share of the scatter, and by how much the figure "
+                    "changes with one per "
+                    "cent of its value."));
     prepareTable(*this);
     rowsByText(*this, rowSize);
     setItemDelegateForColumn(shareColumn, m_bar.get());
@@ -172,6 +177,9 @@ void PartsTable::addReelChoice(int row, const circuit::Circuit& circuit, const c
     auto* choice = new QComboBox;
     choice->setObjectName(QStringLiteral("reel ") + QString::fromStdString(part.ref));
     choice->setAccessibleName(tr("%1 is on a reel with").arg(QString::fromStdString(part.ref)));
+    choice->setWhatsThis(
+        tr("Parts from one reel are off their values by the same share. Then they do not make up for each "
+           "other, and the spread changes."));
     choice->addItem(tr("none"));
     const auto names = [&](const std::vector<PartId>& reel) {
         QStringList list;

@@ -31,6 +31,9 @@ SpreadView::SpreadView(QWidget* parent)
     addTab(distribution, tr("&Distribution"));
     addTab(m_parts, tr("&Parts"));
     addTab(m_band, tr("Cur&ves"));
+    setTabWhatsThis(0, tr("How the chosen figure is distributed over the boards, as bars and as figures."));
+    setTabWhatsThis(1, tr("Which part does how much of the scatter, and which parts come from one reel."));
+    setTabWhatsThis(2, tr("How far the curves of the boards lie apart at each time."));
     connect(m_parts, &PartsTable::reelWished, this, &SpreadView::reelWished);
 }
 

@@ -51,6 +51,9 @@ SuspectsView::SuspectsView(QWidget* parent)
       m_chosen(wrapped("chosen")), m_limits(wrapped("limits")), m_bar(new ShareBar(m_table)) {
     m_table->setObjectName(QStringLiteral("suspects"));
     m_table->setAccessibleName(tr("Likely faults, the likeliest first"));
+    m_table->setWhatsThis(
+        tr("Faults that would explain what was seen and measured, with their share of the likelihood. The "
+           "chosen one is shown on the Hook-up; what to look at is said below."));
     m_table->setHorizontalHeaderLabels({tr("Share"), tr("Likely wrong")});
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_table->horizontalHeader()->setHighlightSections(false);

@@ -60,6 +60,9 @@ class SymptomForm::Private {
         for (const study::Symptom symptom : study::allSymptoms) {
             auto* box = new QCheckBox(said(words(symptom)));
             box->setObjectName(QString::fromUtf8(words(symptom).data(), words(symptom).size()));
+            box->setWhatsThis(tr(
+                "Tick what is seen on the board. Faults that would look otherwise get less likely; what is "
+                "not ticked says nothing."));
             connect(box, &QCheckBox::toggled, &q, &SymptomForm::changed);
             boxes[symptom] = box;
             flow->addWidget(box);
@@ -73,6 +76,9 @@ class SymptomForm::Private {
         auto* rateWords = new QLabel(tr("&Flashes counted, a minute:"));
         rateWords->setBuddy(rate);
         rate->setAccessibleName(tr("Flashes counted, a minute"));
+        rate->setWhatsThis(tr(
+            "How many flashes were counted in a minute, above 0; 10 flashes in 4 s are 150. Left empty, the "
+            "rate counts for nothing."));
         connect(rate, &QLineEdit::editingFinished, &q, [this] { readRate(); });
         auto* counted = new QHBoxLayout;
         counted->addWidget(rateWords);
@@ -98,6 +104,9 @@ class SymptomForm::Private {
         table = new QTableWidget(0, columns);
         table->setObjectName(QStringLiteral("measured"));
         table->setAccessibleName(tr("Readings of the meter, with the expected ones"));
+        table->setWhatsThis(tr(
+            "What a meter shows at each place of a sound board: mean, least and most. Type what yours shows "
+            "beside it, such as 5.9 or 12 mA; an empty cell counts for nothing."));
         table->setHorizontalHeaderLabels(
             {tr("Place"), tr("Mean"), tr("read"), tr("Least"), tr("read"), tr("Most"), tr("read")});
         table->horizontalHeaderItem(placeColumn)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);

@@ -37,6 +37,9 @@ TrendPlot::TrendPlot(Use use, QWidget* parent)
       m_figureSteps(QSharedPointer<ScaleTicker>::create()) {
     setObjectName(QStringLiteral("trend plot"));
     setAccessibleName(tr("Trend"));
+    setWhatsThis(tr("The figure over the value. The upright line stands at the present value: drag it, or "
+                    "move it by the arrow "
+                    "keys, Page Up and Page Down, Home and End; the circuit follows."));
     setMouseTracking(true);
     m_quiet.setSingleShot(true);
     constexpr int quiet_ms = 600; // as in the rows of Values

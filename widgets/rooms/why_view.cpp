@@ -109,6 +109,9 @@ WhyView::WhyView(QWidget* parent)
     : QTableWidget(0, columns, parent), m_theme(Theme::of(Theme::Mode::light)), m_bridge(new Bridge(*this)) {
     setObjectName(QStringLiteral("bridge"));
     setAccessibleName(tr("From the textbook to the board"));
+    setWhatsThis(tr("From the figure of the textbook down to that of the board: each row is one cause and "
+                    "what it adds. What "
+                    "was measured stands last."));
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);

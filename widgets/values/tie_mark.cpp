@@ -32,6 +32,8 @@ void TieMark::paintEvent(QPaintEvent*) {
 FollowButton::FollowButton(QString subject, QWidget* parent)
     : QAbstractButton(parent), m_subject(std::move(subject)), m_theme(Theme::of(Theme::Mode::light)) {
     setCheckable(true);
+    setWhatsThis(tr("Joined, Set B always has the value of Set A; parted, it has a value of its own, which "
+                    "its slider changes."));
     setFocusPolicy(Qt::TabFocus);
     setFixedSize(sizeHint());
     setChecked(true);

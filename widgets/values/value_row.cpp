@@ -1,6 +1,7 @@
 #include "widgets/values/value_row.h"
 
 #include "core/base/wording.h"
+#include "widgets/text/part_meaning.h"
 #include "widgets/text/text_sized.h"
 #include "widgets/values/tie_mark.h"
 
@@ -47,6 +48,11 @@ ValueRow::ValueRow(const ValueRowSubject& subject, const ScaleKind& kind, Column
     m_reason = new QLabel;
     m_reason->setWordWrap(true);
     m_reason->hide();
+    const QString meaning = valueMeaning(subject.kind, subject.key);
+    m_field->setWhatsThis(meaning);
+    m_slider->setWhatsThis(
+        tr("%1 The arrow keys move it finely, Page Up and Page Down coarsely; the curves follow at once.")
+            .arg(meaning));
     m_field->setAlignment(Qt::AlignRight);
     sizedByText(*m_field, [this] {
         m_field->setFixedWidth(m_field->fontMetrics().horizontalAdvance(QStringLiteral("0000.00 MΩ")) + 18);
