@@ -5,6 +5,7 @@
 //   BLINKWRIGHT_WINDOW=trend asks for one of them alone, while something is being mended.
 #pragma once
 
+#include "app/help/help_window.h"
 #include "app/measure/record_import_dialog.h"
 #include "app/ready_actions.h"
 #include "app/rooms/drawer_desk.h"
@@ -77,7 +78,14 @@ class AccessTest : public WindowFixture {
         }
         inModal("ready", action("New from a ready blinker"), work);
         inModal("export", action("Export curves"), work);
-        inModal("cautions", action("Cautions"), work);
+        if (isWanted("help")) {
+            action("Cautions").trigger();
+            auto* help = window->findChild<app::help::HelpWindow*>();
+            ASSERT_TRUE(help);
+            QTest::qWait(50);
+            work("help", *help);
+            help->close();
+        }
         inModal("about", action("About"), work);
         window->hookup().select(circuit().findRef("R1")->id);
         inModal("part", action("Name and values"), work);
