@@ -5,6 +5,7 @@
 #include "widgets/hookup/hookup_view_p.h"
 #include "widgets/hookup/lamp_bar.h"
 #include "widgets/hookup/preview.h"
+#include "widgets/hookup/symbols.h"
 
 #include <QPaintEvent>
 #include <QPainter>
