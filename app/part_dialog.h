@@ -12,6 +12,7 @@
 #include <map>
 
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 
@@ -32,7 +33,7 @@ class PartDialog : public QDialog {
     void accept() override;
 
   private:
-    void addRow(class QFormLayout& form, const circuit::KeyInfo& key);
+    void addRow(QFormLayout& form, const circuit::KeyInfo& key);
     Result<circuit::Edit> edit() const; ///< a Group; empty where nothing was changed
     void refuse(const QString& why, QWidget* where);
 
