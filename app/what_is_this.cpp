@@ -10,6 +10,7 @@
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLocale>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -82,12 +83,14 @@ QString ofCell(const QAbstractItemView& view, std::optional<QPoint> at) {
 QString rangeOf(const QWidget& control) {
     if (const QString stated = control.property(rangeProperty).toString(); !stated.isEmpty())
         return WhatIsThis::tr("Range: %1").arg(stated);
-    const auto text = [](const auto& box) {
-        return WhatIsThis::tr("Range: %1 to %2%3")
-            .arg(box.textFromValue(box.minimum()), box.textFromValue(box.maximum()), box.suffix());
-    };
-    if (const auto* box = qobject_cast<const QSpinBox*>(&control)) return text(*box);
-    if (const auto* box = qobject_cast<const QDoubleSpinBox*>(&control)) return text(*box);
+    QLocale locale = control.locale();
+    locale.setNumberOptions(QLocale::OmitGroupSeparator); // as the box writes them
+    const QString words = WhatIsThis::tr("Range: %1 to %2%3");
+    if (const auto* box = qobject_cast<const QSpinBox*>(&control))
+        return words.arg(locale.toString(box->minimum()), locale.toString(box->maximum()), box->suffix());
+    if (const auto* box = qobject_cast<const QDoubleSpinBox*>(&control))
+        return words.arg(locale.toString(box->minimum(), 'f', box->decimals()),
+                         locale.toString(box->maximum(), 'f', box->decimals()), box->suffix());
     return {};
 }
 
