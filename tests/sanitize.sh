@@ -15,7 +15,7 @@ blinkwright_need "to build and run the tests" "${BLINKWRIGHT_BUILD_PACKAGES[@]}"
 blinkwright_configure "$tree" "$folder" -DCMAKE_BUILD_TYPE=Debug "-DCMAKE_CXX_FLAGS_DEBUG=-O1" \
   -DBLINKWRIGHT_SANITIZE=address,undefined \
   -DBLINKWRIGHT_WINDOW=ON -DBLINKWRIGHT_TESTS=ON -DBLINKWRIGHT_BENCHMARKS=OFF
-ninja -C "$folder" -j2 core_tests widgets_tests app_tests blinkwright
+ninja -C "$folder" -j2 core_tests widgets_tests app_tests blinkwright crash_child
 
 export LOCPATH=$folder/locales
 if [[ ! -d "$LOCPATH/de_DE.UTF-8" ]]; then
