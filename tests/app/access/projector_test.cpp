@@ -6,6 +6,8 @@
 #include "tests/app/keyboard.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/curves/strip_plot.h"
+#include "widgets/findings/findings_view.h"
+#include "widgets/pins/pins_view.h"
 #include "widgets/readings/readings_view.h"
 
 #include <QFontInfo>

@@ -4,6 +4,7 @@
 #include "tests/app/access/text_fits.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/curves/strip_plot.h"
+#include "widgets/readings/readings_view.h"
 #include "widgets/rooms/room_plot.h"
 
 #include <QFontInfo>

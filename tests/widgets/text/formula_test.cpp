@@ -1,13 +1,20 @@
-#include "app/sheet/formula_layout.h"
-#include "app/sheet/page_pieces.h"
-#include "app/sheet/zip_file.h"
+#include "widgets/text/formula_layout.h"
 
+#include <QFont>
 #include <QImage>
+#include <QPainter>
+
 #include <gtest/gtest.h>
 
 namespace {
 
-using namespace blinkwright::app::sheet;
+using namespace blinkwright::widgets::formula;
+
+QFont fontOf(int pixels) {
+    QFont font;
+    font.setPixelSize(pixels);
+    return font;
+}
 
 TEST(Formulas, AreReadOnOneLineWithBracketsWhereTheyAreNeeded) {
     EXPECT_EQ(plainText(row({designator("R12"), sign("+"), designator("R2")})), "R12 + R2");
@@ -22,7 +29,7 @@ TEST(Formulas, KeepTheirStructureInMathMl) {
 }
 
 TEST(Formulas, AFractionReachesAboveAndBelowItsLine) {
-    const QFont font = sheetFont(bodySize);
+    const QFont font = fontOf(13);
     const FormulaBox letter = measured(symbol("T"), font),
                      both = measured(fraction(word("1"), symbol("T")), font);
     EXPECT_GT(both.ascent, letter.ascent + letter.descent / 2);
@@ -31,7 +38,7 @@ TEST(Formulas, AFractionReachesAboveAndBelowItsLine) {
 }
 
 TEST(Formulas, TheInkStaysInTheRoomThatWasMeasured) {
-    const QFont font = sheetFont(40);
+    const QFont font = fontOf(40);
     const Formula f = row({subscript("t", "H"), sign("="),
                            fraction(row({symbol("R"), sign("+"), designator("R2")}), symbol("U"))});
     const FormulaBox box = measured(f, font);
@@ -53,13 +60,6 @@ TEST(Formulas, TheInkStaysInTheRoomThatWasMeasured) {
             inside = true;
         }
     EXPECT_TRUE(inside);
-}
-
-// The check value of CRC-32: "123456789" gives CBF43926 (in the catalogue of parametrised CRC algorithms,
-// from memory).
-TEST(ZipFiles, HaveTheSumOfTheirBytes) {
-    EXPECT_EQ(crc32Of("123456789"), 0xcbf43926U);
-    EXPECT_EQ(crc32Of(""), 0U);
 }
 
 } // namespace
