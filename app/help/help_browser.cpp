@@ -4,6 +4,7 @@
 #include "app/help/help_pages.h"
 
 #include <QDesktopServices>
+#include <QEvent>
 #include <QFontInfo>
 #include <QRegularExpression>
 
@@ -62,6 +63,12 @@ void HelpBrowser::setTheme(const widgets::Theme& theme) {
     setPalette(palette);
     document()->setDefaultStyleSheet(styleOf(theme));
     if (!source().isEmpty()) reload(); // what is drawn has the colours of before
+}
+
+void HelpBrowser::changeEvent(QEvent* event) {
+    QTextBrowser::changeEvent(event);
+    if (event->type() == QEvent::FontChange && !source().isEmpty())
+        reload(); // formulas are as large as the text
 }
 
 QString HelpBrowser::page() const {

@@ -24,6 +24,7 @@ class HelpBrowser : public QTextBrowser {
     QVariant loadResource(int type, const QUrl& name) override;
 
   private:
+    void changeEvent(QEvent* event) override;
     QString html(const QString& page) const;
 
     std::function<QString()> m_keys;

@@ -91,7 +91,7 @@ bool HelpDesk::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress || !watched->isWidgetType()) return false;
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->key() != Qt::Key_F1 || key->modifiers() != Qt::NoModifier) return false;
-    showHere();
+    show(pageOf(static_cast<const QWidget*>(watched)));
     return true;
 }
 

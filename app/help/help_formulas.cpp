@@ -26,7 +26,11 @@ Formula phaseEquation(const QString& name, AstableForm form = AstableForm::plain
 std::map<QString, Formula> all() {
     const auto u = [](const char* below) { return subscript(QStringLiteral("u"), QLatin1String(below)); };
     const Formula a = symbol(QStringLiteral("a"));
-    const auto squared = [](const Formula& base) { return row({base, word(QStringLiteral("²"))}); };
+    const Formula plus = sign(QStringLiteral("+"));
+    const auto input = [&](const char* number) { // (c u)² of one of them
+        return row({word(QStringLiteral("(")), subscript(QStringLiteral("c"), QLatin1String(number)),
+                    word(QStringLiteral("\u2009")), u(number), word(QStringLiteral(")²"))});
+    };
     return {
         {"charge", equation(symbol(QStringLiteral("t")), chargeFormula())},
         {"high", phaseEquation("H")},
@@ -42,9 +46,7 @@ std::map<QString, Formula> all() {
         {"rectangle", equation(symbol(QStringLiteral("u")), fraction(a, root(word(QStringLiteral("3")))))},
         // JCGM 100:2008, 5.1.2, for independent inputs.
         {"combined",
-         equation(u("c"), root(row({squared(row({subscript(QStringLiteral("c"), QStringLiteral("1")),
-                                                 word(QStringLiteral("\u2009")), u("1")})),
-                                    sign(QStringLiteral("+")), word(QStringLiteral("…"))})))},
+         equation(u("c"), root(row({input("1"), plus, input("2"), plus, word(QStringLiteral("…"))})))},
     };
 }
 

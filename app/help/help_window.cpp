@@ -57,7 +57,8 @@ HelpWindow::HelpWindow(Settings& settings, const Appearance& appearance, std::fu
     whole->addWidget(m_bar);
     whole->addWidget(parts, 1);
 
-    connect(m_browser, &QTextBrowser::sourceChanged, this, &HelpWindow::showPage);
+    // The browser's own source() is still that of before then.
+    connect(m_browser, &QTextBrowser::sourceChanged, this, [this](const QUrl& now) { showPage(now.path()); });
     connect(&appearance, &Appearance::themeChanged, this, &HelpWindow::setTheme);
     setTheme(appearance.theme());
     if (!restoreGeometry(m_settings.windowState(stateName))) resize(firstSize);
@@ -185,11 +186,11 @@ QString HelpWindow::page() const {
     return m_browser->page();
 }
 
-void HelpWindow::showPage() {
-    const QString title = pageTitle(page());
-    setWindowTitle(tr("%1 – Help").arg(title));
+void HelpWindow::showPage(const QString& page) {
+    setWindowTitle(tr("%1 – Help").arg(pageTitle(page)));
     m_found->clear();
-    if (QListWidgetItem* item = itemOf(*m_list, page())) m_list->setCurrentItem(item);
+    const QSignalBlocker quiet(m_list); // it follows; it does not lead
+    if (QListWidgetItem* item = itemOf(*m_list, page)) m_list->setCurrentItem(item);
 }
 
 void HelpWindow::setTheme(const widgets::Theme& theme) {

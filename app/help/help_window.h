@@ -37,7 +37,7 @@ class HelpWindow : public QDialog {
     void makeBar();
     void makeList();
     void makeFind();
-    void showPage(); ///< what of the window says which page is shown
+    void showPage(const QString& page); ///< what of the window says which page is shown
     void find(bool backward);
     void setTheme(const widgets::Theme& theme);
     void keepSize();

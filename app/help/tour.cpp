@@ -9,6 +9,7 @@
 #include <QMenuBar>
 #include <QPushButton>
 #include <QToolBar>
+#include <array>
 
 namespace blinkwright::app::help {
 
@@ -23,7 +24,7 @@ QRect within(const QMainWindow& window, const QWidget& part) {
 std::function<QRect()> panel(QMainWindow& window, const QString& page) {
     return [&window, page] {
         for (const Pane* pane : window.findChildren<Pane*>())
-            if (pageOf(pane) == page) return within(window, *pane);
+            if (pageOf(pane) == page && pane->isVisible()) return within(window, *pane);
         return QRect();
     };
 }
@@ -80,7 +81,10 @@ QRect besidePlace(const QRect& place, QSize card, const QRect& room) {
                 below = moved(place.left(), place.bottom() + gap),
                 left = moved(place.left() - gap - card.width(), place.top()),
                 above = moved(place.left(), place.top() - gap - card.height());
-    for (const QRect& tried : {right, left, below, above})
+    const bool flat = place.height() < card.height() / 2; // of a bar: its other entries stay in sight
+    const std::array order =
+        flat ? std::array{below, above, right, left} : std::array{right, left, below, above};
+    for (const QRect& tried : order)
         if (!tried.intersects(place)) return tried;
     return moved(place.right() - gap - card.width(), place.bottom() - gap - card.height());
 }
@@ -130,11 +134,13 @@ void Tour::setTheme(const widgets::Theme& theme) {
 }
 
 void Tour::put() {
+    constexpr int edge = 6;
+    const QRect room = m_window.rect().adjusted(edge, edge, -edge, -edge);
     const QRect place = m_steps[static_cast<std::size_t>(m_step)].place();
     m_outline->setAround(place);
-    constexpr int edge = 6;
-    m_card->move(
-        besidePlace(place, m_card->size(), m_window.rect().adjusted(edge, edge, -edge, -edge)).topLeft());
+    // What is hidden just now cannot be pointed at; it is still spoken of.
+    const QRect beside = place.isEmpty() ? QRect(room.center(), QSize()) : place;
+    m_card->move(besidePlace(beside, m_card->size(), room).topLeft());
     m_card->raise();
 }
 

@@ -10,7 +10,7 @@ namespace blinkwright::app::help {
 
 namespace {
 
-constexpr int cardWidth = 340, cardMargin = 14;
+constexpr int cardWidth = 52, cardMargin = 14; ///< in mean letters; in pixels
 constexpr int lineWidth = 3, corner = 5;
 
 } // namespace
@@ -19,7 +19,6 @@ TourCard::TourCard(QWidget* parent)
     : QWidget(parent), m_title(new QLabel), m_text(new QLabel), m_number(new QLabel),
       m_leave(new QPushButton(tr("Leave"))), m_back(new QPushButton(tr("&Back"))), m_next(new QPushButton) {
     setObjectName(QStringLiteral("tourCard"));
-    setFixedWidth(cardWidth);
     QFont strong = m_title->font();
     strong.setBold(true);
     m_title->setFont(strong);
@@ -48,8 +47,9 @@ void TourCard::showStep(const QString& title, const QString& text, int step, int
     m_next->setText(step + 1 < count ? tr("&Next") : tr("&Done"));
     setAccessibleName(tr("Tour, %1 of %2: %3").arg(step + 1).arg(count).arg(title));
     m_next->setAccessibleDescription(title + QStringLiteral(". ") + text); // read out with the focus
-    const int height = layout()->heightForWidth(cardWidth);
-    resize(cardWidth, height > 0 ? height : sizeHint().height());
+    const int width = cardWidth * fontMetrics().averageCharWidth();        // of now: texts may have grown
+    const int height = layout()->heightForWidth(width);
+    setFixedSize(width, height > 0 ? height : sizeHint().height());
     show();
     raise();
 }
@@ -78,6 +78,7 @@ TourOutline::TourOutline(QWidget* parent) : QWidget(parent) {
 
 void TourOutline::setAround(const QRect& place) {
     m_around = place;
+    if (place.isEmpty()) return hide();
     setGeometry(place);
     // What it does not cover needs not be painted through it: curves stay as fast as they are.
     setMask(QRegion(rect()) -

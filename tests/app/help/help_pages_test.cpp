@@ -63,8 +63,7 @@ TEST(HelpPages, AreEachReachedByALinkFromAnother) {
     for (const QString& page : pageNames())
         for (const QString& link : all(pageText(page, "en"), "href=\"help:([^\"]*)\"")) reached << link;
     for (const QString& page : pageNames())
-        if (page != "window" && page != "ready" && page != "choose" && page != "files" && page != "verbs")
-            EXPECT_TRUE(reached.contains(page)) << page.toStdString();
+        EXPECT_TRUE(page == "window" || reached.contains(page)) << page.toStdString();
 }
 
 TEST(HelpPages, HaveTheSamePicturesFormulasAndKeysInBothLanguages) {
@@ -84,7 +83,9 @@ TEST(HelpPages, HaveTheirPicturesAndFormulas) {
             const QVariant resource = browser.loadResource(QTextDocument::ImageResource, QUrl(source));
             const auto image = resource.value<QImage>();
             EXPECT_FALSE(image.isNull()) << source.toStdString() << " in " << page.toStdString();
-            if (source.startsWith("picture:")) EXPECT_GE(image.width(), 300) << source.toStdString();
+            if (source.startsWith("picture:")) {
+                EXPECT_GE(image.width(), 300) << source.toStdString();
+            }
         }
 }
 
