@@ -5,6 +5,7 @@
 #include "app/play_strip.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/text/plain_number.h"
 
 #include <QActionGroup>
 #include <QEvent>
@@ -213,7 +214,7 @@ void PlayActions::showState() {
 
 QString PlayActions::note() const {
     if (m_play.tape().empty()) return {};
-    const QString rate = QString::number(m_play.seenRate_Hz(), 'g', 3);
+    const QString rate = widgets::plainNumber(m_play.seenRate_Hz(), 'g', 3);
     if (m_play.showing() == Showing::steady)
         return tr("Steady: the display cannot follow %1 flashes a second; the eye still may.").arg(rate);
     if (steady()) return tr("Bars show the mean current: %1 flashes a second.").arg(rate);
@@ -234,7 +235,7 @@ void PlayActions::askAboutFlicker() {
     box->setIcon(QMessageBox::Question);
     box->setWindowTitle(tr("How to show the lamps"));
     box->setText(tr("This blinker flashes %1 times a second at this speed.")
-                     .arg(QString::number(m_play.seenRate_Hz(), 'g', 2)));
+                     .arg(widgets::plainNumber(m_play.seenRate_Hz(), 'g', 2)));
     box->setInformativeText(
         tr("The lamps can glow as they flash. Or bars can show the current, without flicker: easier on the "
            "eyes of some people.\n\nThe Play menu changes this at any time."));

@@ -7,6 +7,7 @@
 #include "widgets/measure/record_plot.h"
 #include "widgets/measure/record_preview.h"
 #include "widgets/rooms/quantity_field.h"
+#include "widgets/text/plain_number.h"
 
 #include <QCheckBox>
 #include <QDialogButtonBox>
@@ -30,7 +31,7 @@ constexpr int progressWidth = 140, progressSteps = 1000, progressEvery_ms = 60;
 constexpr double worstTimeBase = 0.1; ///< relative: beyond it a record says nothing of times
 
 QString accuracyText(double relative) {
-    return RecordImportDialog::tr("%1 %").arg(QString::number(100 * relative, 'g', 6));
+    return RecordImportDialog::tr("%1 %").arg(widgets::plainNumber(100 * relative, 'g', 6));
 }
 
 QWidget* titled(const QString& title, QWidget* body) {

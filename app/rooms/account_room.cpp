@@ -7,6 +7,7 @@
 #include "widgets/rooms/budget_view.h"
 #include "widgets/rooms/retune_row.h"
 #include "widgets/text/figure_text.h"
+#include "widgets/text/plain_number.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -144,9 +145,9 @@ QString AccountRoom::sentence() const {
     const study::FitOutcome& fit = m_found->fit;
     if (fit.nothingMeasured) return tr("What is predicted, and how surely, stands under Uncertainty.");
     if (!fit.found) return QString::fromStdString(fit.reason);
-    const QString sums =
-        tr("%1 against a limit of %2")
-            .arg(QString::number(fit.chiSquare, 'g', 3), QString::number(fit.chiSquareLimit, 'g', 3));
+    const QString sums = tr("%1 against a limit of %2")
+                             .arg(widgets::plainNumber(fit.chiSquare, 'g', 3),
+                                  widgets::plainNumber(fit.chiSquareLimit, 'g', 3));
     return fit.agrees ? tr("Values within the tolerances explain the measurements (χ² %1).").arg(sums)
                       : tr("No values that the parts may have explain the measurements (χ² %1).").arg(sums);
 }

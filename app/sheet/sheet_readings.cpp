@@ -3,6 +3,7 @@
 #include "core/units/rounding.h"
 #include "widgets/readings/reading_rows.h"
 #include "widgets/text/figure_text.h"
+#include "widgets/text/plain_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -330,7 +331,7 @@ QString verdictOf(const Making& making) {
     if (!m || !(m->uncertainty > 0) || !timer || !timer->settled) return {};
     const double off = std::abs(m->value - timer->settled->period_s()) / m->uncertainty;
     return tr("The measured cycle time lies %1 times its standard uncertainty from the simulated one.")
-        .arg(QString::number(off, 'f', off < 9.95 ? 1 : 0));
+        .arg(widgets::plainNumber(off, 'f', off < 9.95 ? 1 : 0));
 }
 
 } // namespace
@@ -353,19 +354,19 @@ std::vector<Block> readingsBlocks(const Making& making) {
     if (making.student()) {
         all.emplace_back(
             note(tr("Predicted: by the formulas of the theory. Uncertainty: standard uncertainty, k = 1 "
-                     "(JCGM 100:2008).")));
+                    "(JCGM 100:2008).")));
         return all;
     }
     if (const QString verdict = verdictOf(making); !verdict.isEmpty()) all.emplace_back(paragraph(verdict));
     if (making.facts.measured.contradicting)
         all.emplace_back(
             paragraph(tr("Two measurements of one figure lie further apart than their uncertainties "
-                          "allow: one of them is wrong, or the board changed between them.")));
+                         "allow: one of them is wrong, or the board changed between them.")));
     QString sentence =
         making.facts.b ? tr("The textbook's figures are those of Set A's values. ") : QString();
     if (!making.facts.measured.empty())
         sentence += tr("u: standard uncertainty, k = 1 (JCGM 100:2008); measured numbers are rounded "
-                        "by them. ");
+                       "by them. ");
     sentence += tr("Simulated figures are of the settled cycle, with the timer's typical values.");
     all.emplace_back(note(sentence));
     return all;

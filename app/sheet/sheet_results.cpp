@@ -4,6 +4,7 @@
 #include "widgets/rooms/spread_figures.h"
 #include "widgets/rooms/why_words.h"
 #include "widgets/text/figure_text.h"
+#include "widgets/text/plain_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -39,10 +40,9 @@ QString measuredInBand(const Making& making, const study::SpreadFigure& period) 
         return tr("The measured cycle time lies within the middle 90 % of the boards.");
     if (m->value >= period.worstLow && m->value <= period.worstHigh)
         return tr("The measured cycle time lies outside the middle 90 % of the boards, but within the worst "
-                   "case: the "
-                   "tolerances alone can explain it.");
-    return tr(
-        "The measured cycle time lies outside the worst case: the tolerances alone do not explain it.");
+                  "case: the "
+                  "tolerances alone can explain it.");
+    return tr("The measured cycle time lies outside the worst case: the tolerances alone do not explain it.");
 }
 
 QString sharesText(const study::SpreadOutcome& spread) {
@@ -51,7 +51,7 @@ QString sharesText(const study::SpreadOutcome& spread) {
     QStringList named;
     for (const study::SpreadShare& share : shares)
         if (share.share >= leastShare)
-            named << tr("%1 %2\u00A0%").arg(qs(share.ref), QString::number(100 * share.share, 'f', 1));
+            named << tr("%1 %2\u00A0%").arg(qs(share.ref), widgets::plainNumber(100 * share.share, 'f', 1));
     return named.isEmpty()
                ? QString()
                : tr("Shares of the variance of the flash rate: %1.").arg(named.join(QStringLiteral(", ")));
@@ -95,8 +95,8 @@ std::vector<Block> spreadBlocks(const Making& making) {
     std::vector<Block> all;
     all.emplace_back(
         paragraph(tr("%L1 boards with every part somewhere within its tolerance (drawn alike over all of "
-                      "it, seed %2); %3 of them "
-                      "blink.")
+                     "it, seed %2); %3 of them "
+                     "blink.")
                       .arg(spread->boards)
                       .arg(spread->seed)
                       .arg(qs(units::formatQuantity(100 * spread->blinkingShare, units::Unit::none, 4)) +
@@ -157,7 +157,7 @@ std::vector<Block> whyBlocks(const Making& making) {
     std::vector<Block> all;
     all.emplace_back(
         paragraph(tr("From the textbook to the simulated board, cause by cause. Each is simulated by itself "
-                      "on the textbook circuit; “Together” is what the causes do to each other.")));
+                     "on the textbook circuit; “Together” is what the causes do to each other.")));
     Table table;
     table.name = tr("What explains the difference");
     table.columns = {{tr("Cause"), 1.5},
@@ -204,7 +204,7 @@ std::vector<Block> whyBlocks(const Making& making) {
               {perCent(m->value, why->simulated->period_s())},
               {dash},
               {tr("What the model does not know: tolerance of the parts, the timer at hand, temperature, "
-                   "the measurement.")}},
+                  "the measurement.")}},
              false});
     }
     all.emplace_back(std::move(table));
@@ -218,21 +218,21 @@ std::vector<Block> referencesBlocks(const Making& making) {
     if (plain)
         all.emplace_back(
             bullet(tr("Formulas of the astable: TI NE555/SA555/SE555, SLFS022, astable operation, there "
-                       "rounded to 0.693 for ln 2.")));
+                      "rounded to 0.693 for ln 2.")));
     else if (timer && timer->textbook)
         all.emplace_back(
             bullet(tr("Levels of one third and two thirds of the supply: TI NE555/SA555/SE555, SLFS022. The "
-                       "formulas follow from them and from the law of a capacitor's charging.")));
+                      "formulas follow from them and from the law of a capacitor's charging.")));
     if (hasBipolar(making))
-        all.emplace_back(bullet(
-            tr("Typical values of the bipolar timer: TI NE555/SA555/SE555, SLFS022A (rev. Sept 2000); "
-                "ST Doc ID 2182 Rev 6.")));
+        all.emplace_back(
+            bullet(tr("Typical values of the bipolar timer: TI NE555/SA555/SE555, SLFS022A (rev. Sept 2000); "
+                      "ST Doc ID 2182 Rev 6.")));
     if (hasCmos(making))
         all.emplace_back(
             bullet(tr("Typical values of the CMOS timer: TI TLC555, SLFS043C (rev. Sept 1997).")));
     all.emplace_back(
         bullet(tr("Uncertainty: JCGM 100:2008, Evaluation of measurement data. Guide to the expression of "
-                   "uncertainty in measurement.")));
+                  "uncertainty in measurement.")));
     all.emplace_back(
         bullet(tr("Flashes: Web Content Accessibility Guidelines (WCAG) 2.2, success criterion 2.3.1.")));
     return all;

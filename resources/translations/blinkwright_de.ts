@@ -5182,6 +5182,42 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
             <source>The diode across the timing resistor takes part of the voltage that charges.</source>
             <translation>Die Diode parallel zum zeitbestimmenden Widerstand nimmt einen Teil der ladenden Spannung weg.</translation>
         </message>
+        <message>
+            <source>Lit time</source>
+            <translation>Leuchtzeit</translation>
+        </message>
+        <message>
+            <source>Time in a cycle with more than 5 % of the rated current</source>
+            <translation>Zeit je Periode mit mehr als 5 % des Nennstroms</translation>
+        </message>
+        <message>
+            <source>Share lit</source>
+            <translation>Leuchtanteil</translation>
+        </message>
+        <message>
+            <source>Lit time over cycle time</source>
+            <translation>Leuchtzeit durch Periodendauer</translation>
+        </message>
+        <message>
+            <source>Mean over a cycle</source>
+            <translation>Mittelwert über eine Periode</translation>
+        </message>
+        <message>
+            <source>Effective current</source>
+            <translation>Effektivstrom</translation>
+        </message>
+        <message>
+            <source>Root of the mean square over a cycle</source>
+            <translation>Wurzel des quadratischen Mittels über eine Periode</translation>
+        </message>
+        <message>
+            <source>Charge a flash</source>
+            <translation>Ladung je Blitz</translation>
+        </message>
+        <message>
+            <source>Current times time in a cycle</source>
+            <translation>Strom mal Zeit in einer Periode</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::widgets::AccountTable</name>

@@ -1,5 +1,7 @@
 #include "widgets/curves/axis_scale.h"
 
+#include "widgets/text/plain_number.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -17,7 +19,7 @@ AxisScale AxisScale::ofTime(double magnitude_s) {
 }
 
 QString plainNumber(double value, int decimals) {
-    QString text = QString::number(std::abs(value), 'f', decimals);
+    QString text = plainNumber(std::abs(value), 'f', decimals);
     const bool zero = text.toDouble() == 0;
     return value < 0 && !zero ? QChar(0x2212) + text : text;
 }

@@ -2,6 +2,7 @@
 
 #include "widgets/measure/measurement_words.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/plain_number.h"
 #include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
@@ -18,7 +19,7 @@ constexpr double coverage = 2; ///< in standard uncertainties: beyond it a row i
 constexpr int farRole = Qt::UserRole;
 
 QString pointsText(double share) {
-    return QString::number(std::abs(share * 100), 'f', 2);
+    return plainNumber(std::abs(share * 100), 'f', 2);
 }
 
 } // namespace

@@ -1,6 +1,8 @@
 // Two tables of readings side by side.
 #include "widgets/readings/reading_rows.h"
 
+#include "widgets/text/plain_number.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
@@ -20,7 +22,7 @@ QString tr(const char* text) {
 /// Three significant digits of a positive number, without exponent for what is ordinary here.
 QString threeDigits(double value) {
     const int decimals = value > 0 ? 2 - static_cast<int>(std::floor(std::log10(value))) : 0;
-    return QString::number(value, 'f', std::clamp(decimals, 0, 12));
+    return plainNumber(value, 'f', std::clamp(decimals, 0, 12));
 }
 
 QString signOf(double value) {

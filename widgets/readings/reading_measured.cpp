@@ -1,6 +1,7 @@
 // What was measured, beside the readings.
 #include "widgets/readings/reading_rows.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/plain_number.h"
 
 #include <QCoreApplication>
 
@@ -25,7 +26,7 @@ QString offTextOf(const MeasuredAgainst& one, bool isShare) {
     QString text;
     if (isShare)
         text = tr("%1 points").arg(signedText(off, [](double share) {
-            return QString::number(std::abs(share) * 100, 'f', 2);
+            return plainNumber(std::abs(share) * 100, 'f', 2);
         }));
     else if (*one.predicted != 0)
         text = offText(one.measured.value, *one.predicted);

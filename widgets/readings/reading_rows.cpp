@@ -1,6 +1,7 @@
 #include "widgets/readings/reading_rows.h"
 
 #include "widgets/text/figure_text.h"
+#include "widgets/text/plain_number.h"
 
 #include <QCoreApplication>
 #include <cmath>
@@ -94,7 +95,7 @@ void timerRows(const study::TimerReading& t, bool isFirst, const Whys& whys, std
 QString rateText(const study::Readings& r) {
     if (r.timers.empty() || !r.timers.front().settled) return {};
     const double minute = 60 * r.timers.front().settled->rate_Hz();
-    return minute >= 1000 ? QString::number(minute, 'f', 0)
+    return minute >= 1000 ? plainNumber(minute, 'f', 0)
                           : QString::fromStdString(units::formatQuantity(minute, Unit::none, 3, true));
 }
 
@@ -133,7 +134,7 @@ QString titled(const char* kind, const std::string& ref) {
 QString durationText(double time_s) {
     const auto three = [](double v, const char* unit) {
         const int decimals = v >= 100 ? 0 : v >= 10 ? 1 : 2;
-        return QString::number(v, 'f', decimals) + QStringLiteral("\u00A0") + QLatin1String(unit);
+        return plainNumber(v, 'f', decimals) + QStringLiteral("\u00A0") + QLatin1String(unit);
     };
     if (time_s < 120) return three(time_s, "s");
     if (time_s < 7200) return three(time_s / 60, "min");
@@ -164,19 +165,20 @@ ReadingTable readingTable(const study::Readings& readings) {
     const Whys own{tr("The textbook formulas speak of times only."), noRun};
     for (const study::LampReading& lamp : readings.lamps) {
         table.rows.push_back(heading(titled("Lamp %1", lamp.ref)));
-        const auto add = [&](const char* figure, const char* meaning, std::optional<double> value,
+        const auto add = [&](const QString& figure, const QString& meaning, std::optional<double> value,
                              FigureText form) {
-            table.rows.push_back(row(tr(figure), tr(meaning), {}, value, form, own));
+            table.rows.push_back(row(figure, meaning, {}, value, form, own));
             table.rows.back().part = lamp.id;
         };
-        add("Lit time", "Time in a cycle with more than 5 % of the rated current", lamp.litTime_s,
+        add(tr("Lit time"), tr("Time in a cycle with more than 5 % of the rated current"), lamp.litTime_s,
             secondsText);
-        add("Share lit", "Lit time over cycle time",
+        add(tr("Share lit"), tr("Lit time over cycle time"),
             lamp.litTime_s && period ? std::optional(*lamp.litTime_s / *period) : std::nullopt, shareText);
-        add("Peak current", "Largest current in a cycle", lamp.peak_A, textIn<Unit::ampere>);
-        add("Mean current", "Mean over a cycle", lamp.mean_A, textIn<Unit::ampere>);
-        add("Effective current", "Root of the mean square over a cycle", lamp.rms_A, textIn<Unit::ampere>);
-        add("Charge a flash", "Current times time in a cycle", lamp.charge_C, textIn<Unit::coulomb>);
+        add(tr("Peak current"), tr("Largest current in a cycle"), lamp.peak_A, textIn<Unit::ampere>);
+        add(tr("Mean current"), tr("Mean over a cycle"), lamp.mean_A, textIn<Unit::ampere>);
+        add(tr("Effective current"), tr("Root of the mean square over a cycle"), lamp.rms_A,
+            textIn<Unit::ampere>);
+        add(tr("Charge a flash"), tr("Current times time in a cycle"), lamp.charge_C, textIn<Unit::coulomb>);
     }
     if (readings.supply) {
         const study::SupplyReading& s = *readings.supply;

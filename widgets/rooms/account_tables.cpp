@@ -3,6 +3,7 @@
 #include "widgets/rooms/account_words.h"
 #include "widgets/rooms/plain_table.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/plain_number.h"
 #include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
@@ -21,7 +22,7 @@ constexpr double far = 2; ///< standard deviations: k = 2
 const QString dash(QChar(0x2013));
 
 QString inSigmas(double sigmas) {
-    return signedText(sigmas, [](double value) { return QString::number(value, 'f', 1); });
+    return signedText(sigmas, [](double value) { return plainNumber(value, 'f', 1); });
 }
 
 void start(QTableWidget& table, const QString& name, const QStringList& head, const QStringList& meanings,

@@ -1,6 +1,7 @@
 #include "widgets/rooms/account_words.h"
 
 #include "widgets/text/measured_text.h"
+#include "widgets/text/plain_number.h"
 
 #include <QCoreApplication>
 
@@ -158,7 +159,7 @@ QString sensitivityText(const study::BudgetRow& row, BudgetFigure figure) {
     const units::Prefix prefix =
         row.unit == Unit::none || size == 0 ? units::Prefix{"", 1} : units::prefixFor(size);
     const double slope = row.sensitivity * prefix.factor;
-    QString text = QString::number(std::abs(slope), 'g', 3);
+    QString text = plainNumber(std::abs(slope), 'g', 3);
     if (const auto e = text.indexOf(u'e'); e >= 0)
         text = QStringLiteral("%1·10%2").arg(text.left(e), [&] {
             QString power;

@@ -1,5 +1,7 @@
 #include "widgets/rooms/ratio_ticker.h"
 
+#include "widgets/text/plain_number.h"
+
 #include <cmath>
 
 namespace blinkwright::widgets {
@@ -32,7 +34,7 @@ QVector<double> RatioTicker::createTickVector(double, const QCPRange& range) {
 QString RatioTicker::getTickLabel(double tick, const QLocale&, QChar, int) {
     if (unit == units::Unit::hertz && tick >= 1e-3 &&
         tick < 1) // as rateText: nobody counts flashes in millihertz
-        return QString::number(tick, 'g', 3) + QStringLiteral("\u00A0Hz");
+        return plainNumber(tick, 'g', 3) + QStringLiteral("\u00A0Hz");
     return QString::fromStdString(units::formatQuantity(tick, unit, 3));
 }
 

@@ -2,6 +2,7 @@
 
 #include "widgets/rooms/quantity_field.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/plain_number.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -111,7 +112,7 @@ void RetuneRow::showRate() {
     const double value = m_unit->currentIndex() == perMinute     ? 60 * m_rate_Hz
                          : m_unit->currentIndex() == secondsEach ? 1 / m_rate_Hz
                                                                  : m_rate_Hz;
-    m_field->showText(QString::number(value, 'g', 4));
+    m_field->showText(plainNumber(value, 'g', 4));
 }
 
 void RetuneRow::setParts(const std::vector<std::string>& refs) {
@@ -148,7 +149,7 @@ QString RetuneRow::words(const study::Retuning& r) const {
         return tr("%1 flashes a minute").arg(measuredText({60 * m.value, 60 * m.uncertainty}, numberText));
     };
     const study::RetuneProposal& best = r.proposals.front();
-    const QString percent = QString::number(best.tolerance * 100, 'g', 3) + QStringLiteral("\u00A0%");
+    const QString percent = plainNumber(best.tolerance * 100, 'g', 3) + QStringLiteral("\u00A0%");
     QString text = tr("With %1 = %2 (%3), %4 are to be expected, duty cycle %5. Exactly right would be %6.")
                        .arg(QString::fromStdString(r.ref), value(best.value), percent, rate(best.rate_Hz),
                             shareText(best.duty), value(r.exact));

@@ -3,6 +3,7 @@
 #include "core/circuit/reels.h"
 #include "widgets/rooms/plain_table.h"
 #include "widgets/rooms/share_bar.h"
+#include "widgets/text/plain_number.h"
 #include "widgets/text/text_sized.h"
 
 #include <QComboBox>
@@ -21,12 +22,12 @@ enum Column { refColumn, toleranceColumn, shareColumn, slopeColumn, reelColumn, 
 constexpr int rowSize = 28, barLeast = 120, reelWidth = 130;
 
 QString percent(double share, int decimals) {
-    return QString::number(std::abs(share * 100), 'f', decimals) + QStringLiteral("\u00A0%");
+    return plainNumber(std::abs(share * 100), 'f', decimals) + QStringLiteral("\u00A0%");
 }
 
 QString toleranceText(const circuit::Interval& tolerance) {
     const auto plain = [](double share) {
-        return QString::number(std::abs(share) * 100, 'g', 4) + QStringLiteral("\u00A0%");
+        return plainNumber(std::abs(share) * 100, 'g', 4) + QStringLiteral("\u00A0%");
     };
     if (std::abs(tolerance[0] + tolerance[1]) < 1e-12) return QStringLiteral("±\u00A0") + plain(tolerance[1]);
     const auto withSign = [&](double share) {

@@ -2,6 +2,7 @@
 
 #include "core/study/symptom_words.h"
 #include "widgets/rooms/share_bar.h"
+#include "widgets/text/plain_number.h"
 #include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
@@ -31,7 +32,8 @@ QString shown(const std::string& text) {
     return qs(text).replace(minus, QString(QChar(0x2212)));
 }
 QString percentText(double share) {
-    const QString number = share < 0.001 ? QStringLiteral("< 0.1") : QString::number(100 * share, 'f', 1);
+    const QString number =
+        share < 0.001 ? QStringLiteral("< ") + plainNumber(0.1, 'f', 1) : plainNumber(100 * share, 'f', 1);
     return number + QStringLiteral("\u00A0%");
 }
 QLabel* wrapped(const char* name) {

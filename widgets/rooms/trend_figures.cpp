@@ -3,6 +3,7 @@
 #include "core/base/wording.h"
 #include "core/devices/board.h"
 #include "core/study/textbook.h"
+#include "widgets/text/plain_number.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -50,7 +51,7 @@ bool isNumber(const circuit::Circuit& circuit, PartSet set, circuit::PartId part
 } // namespace
 
 QString TrendValue::text(double value) const {
-    if (isSetting()) return QString::number(value * 100, 'g', 4) + QStringLiteral("\u00A0%");
+    if (isSetting()) return plainNumber(value * 100, 'g', 4) + QStringLiteral("\u00A0%");
     return QString::fromStdString(units::formatQuantity(value, unit, 6));
 }
 

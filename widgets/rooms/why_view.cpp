@@ -3,6 +3,7 @@
 #include "widgets/rooms/why_words.h"
 #include "widgets/text/figure_text.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/plain_number.h"
 #include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
@@ -20,7 +21,7 @@ enum Column { nameColumn, bridgeColumn, changeColumn, shareColumn, columns };
 constexpr int rowSize = 30, bridgeLeast = 200, barHeight = 14, capHeight = 8, edge = 10;
 
 QString pointsText(double share) {
-    return QString::number(std::abs(share * 100), 'f', 2);
+    return plainNumber(std::abs(share * 100), 'f', 2);
 }
 
 } // namespace

@@ -1,5 +1,7 @@
 #include "widgets/text/figure_text.h"
 
+#include "widgets/text/plain_number.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -31,7 +33,7 @@ QString quantityText(double value, units::Unit unit) {
 QString numberText(double value) {
     if (value == 0) return QStringLiteral("0");
     const int decimals = digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value))));
-    return QString::number(value, 'f', std::clamp(decimals, 0, 12));
+    return plainNumber(value, 'f', std::clamp(decimals, 0, 12));
 }
 
 QString shareText(double value) {
@@ -39,8 +41,7 @@ QString shareText(double value) {
 }
 
 QString secondsText(double value_s) {
-    if (value_s >= 999.95 && value_s < 1e6)
-        return QString::number(value_s, 'f', 0) + QStringLiteral("\u00A0s");
+    if (value_s >= 999.95 && value_s < 1e6) return plainNumber(value_s, 'f', 0) + QStringLiteral("\u00A0s");
     return quantityText(value_s, units::Unit::second);
 }
 
@@ -55,7 +56,7 @@ QString signedText(double value, FigureText text) {
 
 QString offText(double found, double expected) {
     const double percent = (found / expected - 1) * 100;
-    const QString text = QString::number(std::abs(percent), 'f', std::abs(percent) < 100 ? 2 : 0);
+    const QString text = plainNumber(std::abs(percent), 'f', std::abs(percent) < 100 ? 2 : 0);
     return withSign(percent, text + QStringLiteral("\u00A0%"));
 }
 

@@ -1,5 +1,7 @@
 #include "widgets/text/measured_text.h"
 
+#include "widgets/text/plain_number.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -13,7 +15,7 @@ constexpr int uncertaintyFigures = 2;
 const QChar minus(0x2212), nbsp(QChar::Nbsp);
 
 QString fixed(double value, int decimals) {
-    const QString text = QString::number(std::abs(value), 'f', std::max(decimals, 0));
+    const QString text = plainNumber(std::abs(value), 'f', std::max(decimals, 0));
     const bool zero =
         std::none_of(text.begin(), text.end(), [](QChar c) { return c.isDigit() && c != u'0'; });
     return value < 0 && !zero ? minus + text : text;
@@ -26,8 +28,9 @@ struct Split {
 };
 Split split(const QString& text) {
     qsizetype end = 0;
-    while (end < text.size() && (text[end].isDigit() || text[end] == u'.' || text[end] == minus)) ++end;
-    return {QString(text.left(end)).replace(minus, u'-').toDouble(), text.mid(end)};
+    const QLatin1Char sign(wording::decimalSign());
+    while (end < text.size() && (text[end].isDigit() || text[end] == sign || text[end] == minus)) ++end;
+    return {QString(text.left(end)).replace(minus, u'-').replace(sign, u'.').toDouble(), text.mid(end)};
 }
 
 /// Decimals that leave `uncertainty` two figures; it may round up into one more.
@@ -69,7 +72,7 @@ QString uncertaintyText(double uncertainty, FigureText form) {
 
 QString multiplesText(double multiples) {
     const double size = std::abs(multiples);
-    const QString text = size < 100 ? QString::number(size, 'f', 1) : QString::number(size, 'f', 0);
+    const QString text = size < 100 ? plainNumber(size, 'f', 1) : plainNumber(size, 'f', 0);
     return text + nbsp + u'u';
 }
 

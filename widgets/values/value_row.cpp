@@ -2,6 +2,7 @@
 
 #include "core/base/wording.h"
 #include "widgets/text/part_meaning.h"
+#include "widgets/text/plain_number.h"
 #include "widgets/text/text_sized.h"
 #include "widgets/values/tie_mark.h"
 
@@ -147,7 +148,7 @@ units::Unit ValueRow::unit() const {
 }
 
 QString ValueRow::textOf(double value) const {
-    if (isShare(m_subject)) return QString::number(value * 100, 'g', 6) + QChar(0x00A0) + QLatin1Char('%');
+    if (isShare(m_subject)) return plainNumber(value * 100, 'g', 6) + QChar(0x00A0) + QLatin1Char('%');
     const circuit::KeyInfo* key = circuit::findKey(circuit::info(m_subject.kind), m_subject.key);
     return QString::fromStdString(units::formatQuantity(value, key ? key->unit : units::Unit::none, 6));
 }
