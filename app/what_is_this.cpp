@@ -15,6 +15,7 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSpinBox>
 #include <QTabBar>
 #include <QTextDocumentFragment>
@@ -66,6 +67,23 @@ QString ofStandardButton(const QWidget& control) {
     }
 }
 
+/// Parts that the toolkit adds by itself.
+QString ofToolkitPart(const QWidget& control) {
+    const QString name = control.objectName();
+    if (name == QLatin1String("qt_toolbar_ext_button"))
+        return WhatIsThis::tr("Opens the buttons that have no room in the tool bar.");
+    if (name == QLatin1String("ScrollLeftButton") || name == QLatin1String("ScrollRightButton"))
+        return WhatIsThis::tr("Moves the tabs, where not all of them have room.");
+    if (qobject_cast<const QScrollArea*>(&control))
+        return WhatIsThis::tr(
+            "Holds more than it has room for: arrow keys, Page Up and Page Down scroll it.");
+    const auto* label = qobject_cast<const QLabel*>(&control);
+    if (label &&
+        label->textInteractionFlags() & (Qt::TextSelectableByKeyboard | Qt::LinksAccessibleByKeyboard))
+        return WhatIsThis::tr("A text to read. Parts of it can be chosen and copied.");
+    return {};
+}
+
 /// What a column means and what its cell has to add.
 QString ofCell(const QAbstractItemView& view, std::optional<QPoint> at) {
     const QModelIndex cell = at ? view.indexAt(*at) : view.currentIndex();
@@ -97,10 +115,11 @@ QString rangeOf(const QWidget& control) {
 QString keysOf(const QWidget& control) {
     const auto* button = qobject_cast<const QToolButton*>(&control);
     const QAction* action = button ? button->defaultAction() : nullptr;
-    QString keys = action ? action->shortcut().toString(QKeySequence::NativeText) : QString();
+    QKeySequence keys = action ? action->shortcut() : QKeySequence();
     const auto* item = QAccessible::queryAccessibleInterface(const_cast<QWidget*>(&control));
-    if (keys.isEmpty() && item) keys = item->text(QAccessible::Accelerator);
-    return keys.isEmpty() ? QString() : WhatIsThis::tr("Key: %1").arg(keys);
+    if (keys.isEmpty() && item) keys = QKeySequence(item->text(QAccessible::Accelerator));
+    return keys.isEmpty() ? QString()
+                          : WhatIsThis::tr("Key: %1").arg(keys.toString(QKeySequence::NativeText));
 }
 
 /// The control that is meant: of a part inside one the whole, of a label the field beside it.
@@ -149,10 +168,7 @@ QString purposeOf(const QWidget& control, std::optional<QPoint> at) {
     const QString name = nameOf(control);
     for (const QString& text : {control.toolTip(), control.accessibleDescription()})
         if (tells(text, name)) return text;
-    const auto* label = qobject_cast<const QLabel*>(&control);
-    if (label && label->textInteractionFlags() & Qt::TextSelectableByKeyboard)
-        return WhatIsThis::tr("A text to read. Parts of it can be chosen and copied.");
-    return {};
+    return ofToolkitPart(control);
 }
 
 QString answerFor(const QWidget& control, std::optional<QPoint> at) {

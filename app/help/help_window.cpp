@@ -36,6 +36,9 @@ HelpWindow::HelpWindow(Settings& settings, const Appearance& appearance, std::fu
     setObjectName(stateName);
     setWindowTitle(tr("Help"));
     m_browser->setAccessibleName(tr("Page of the help"));
+    m_browser->setWhatsThis(
+        tr("One page of the help. Tab goes from link to link and Enter follows one; texts can be chosen and "
+           "copied."));
     makeBar();
     makeList();
     makeFind();
@@ -72,8 +75,9 @@ void HelpWindow::makeBar() {
     m_bar = new QWidget;
     auto* row = new QHBoxLayout(m_bar);
     row->setContentsMargins(0, 0, 0, 0);
-    const auto add = [&](const QString& name, const QKeySequence& keys) {
+    const auto add = [&](const QString& name, const QKeySequence& keys, const QString& meaning) {
         auto* button = new QToolButton;
+        button->setWhatsThis(meaning);
         button->setText(name);
         button->setToolTip(tr("%1 (%2)").arg(name, keys.toString(QKeySequence::NativeText)));
         button->setShortcut(keys);
@@ -83,10 +87,13 @@ void HelpWindow::makeBar() {
         row->addWidget(button);
         return button;
     };
-    m_back = add(tr("Back"), QKeySequence(tr("Alt+Left")));
-    m_on = add(tr("Forward"), QKeySequence(tr("Alt+Right")));
+    m_back =
+        add(tr("Back"), QKeySequence(tr("Alt+Left")), tr("Shows the page that was read before this one."));
+    m_on = add(tr("Forward"), QKeySequence(tr("Alt+Right")),
+               tr("Shows the page again that Back was pressed on."));
     row->addStretch(1);
-    QToolButton* findButton = add(tr("Find in the page"), QKeySequence::Find);
+    QToolButton* findButton = add(tr("Find in the page"), QKeySequence::Find,
+                                  tr("Opens a field for a word to look for in this page."));
     m_back->setObjectName(QStringLiteral("back"));
     m_on->setObjectName(QStringLiteral("forward"));
     connect(m_back, &QToolButton::clicked, m_browser, &QTextBrowser::backward);
@@ -107,6 +114,7 @@ void HelpWindow::makeBar() {
 void HelpWindow::makeList() {
     m_list = new QListWidget;
     m_list->setAccessibleName(tr("Pages of the help"));
+    m_list->setWhatsThis(tr("All pages of the help, in groups. The chosen one is shown beside the list."));
     m_list->setObjectName(QStringLiteral("pages"));
     for (const PageGroup& group : pageGroups()) {
         auto* head = new QListWidgetItem(group.title, m_list);
@@ -133,6 +141,7 @@ void HelpWindow::makeFind() {
     row->setContentsMargins(6, 4, 6, 0);
     m_find = new QLineEdit;
     m_find->setObjectName(QStringLiteral("find"));
+    m_find->setWhatsThis(tr("A word to look for in the page. Enter goes on to the next place with it."));
     m_find->setMaximumWidth(findWidth);
     m_find->setAccessibleName(tr("Find in the page"));
     m_find->setPlaceholderText(tr("Find in the page"));

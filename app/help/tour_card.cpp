@@ -24,6 +24,9 @@ TourCard::TourCard(QWidget* parent)
     m_title->setFont(strong);
     m_text->setWordWrap(true);
     m_leave->setToolTip(tr("Leave the tour (Esc)"));
+    m_leave->setWhatsThis(tr("Ends the tour. The Help menu begins it again."));
+    m_back->setWhatsThis(tr("Goes back to the panel before this one."));
+    m_next->setWhatsThis(tr("Goes on to the next panel, and ends the tour after the last."));
     auto* foot = new QHBoxLayout;
     foot->addWidget(m_number, 1);
     for (QPushButton* button : {m_leave, m_back, m_next}) {

@@ -114,11 +114,12 @@ TEST_F(WhatIsThis, WorksInAWindowThatHasNoMenu) {
 }
 
 TEST_F(WhatIsThis, NamesTheRangeThatCounts) {
+    open();
     inDialogs([](const std::string& name, QWidget& shown) {
         if (name != "ready") return;
-        // The bipolar timer's, in core/study/ready: narrower than what the box takes.
+        // The bipolar timer's own range, 4.5 to 16 V, is narrower than what the box takes.
         const QString text = app::answerFor(named<QWidget>(shown, "supply"));
-        EXPECT_TRUE(text.contains(QStringLiteral("to 15\u00A0V"))) << text.toStdString();
+        EXPECT_TRUE(text.contains(QStringLiteral("4.5 to 16\u00A0V"))) << text.toStdString();
         EXPECT_FALSE(text.contains(QStringLiteral("99"))) << text.toStdString();
     });
 }
