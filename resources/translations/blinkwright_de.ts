@@ -3416,6 +3416,18 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
             <source>Click a control after it to read what that is for, with its range and its key. Shift+F1 tells it of the control that has the focus.</source>
             <translation>Danach ein Bedienelement anklicken, um zu lesen, wozu es dient, mit Bereich und Taste. Shift+F1 sagt es von dem Bedienelement, das den Fokus hat.</translation>
         </message>
+        <message>
+            <source>Opens the buttons that have no room in the tool bar.</source>
+            <translation>Öffnet die Schaltflächen, die in der Werkzeugleiste keinen Platz haben.</translation>
+        </message>
+        <message>
+            <source>Moves the tabs, where not all of them have room.</source>
+            <translation>Verschiebt die Reiter, wo nicht alle Platz haben.</translation>
+        </message>
+        <message>
+            <source>Holds more than it has room for: arrow keys, Page Up and Page Down scroll it.</source>
+            <translation>Enthält mehr, als Platz hat: Pfeiltasten, Bild auf und Bild ab rollen den Inhalt.</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::app::WhyRoom</name>
@@ -3616,6 +3628,30 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
             <source>%1 – Help</source>
             <translation>%1 – Hilfe</translation>
         </message>
+        <message>
+            <source>One page of the help. Tab goes from link to link and Enter follows one; texts can be chosen and copied.</source>
+            <translation>Eine Seite der Hilfe. Tab geht von Verweis zu Verweis, die Eingabetaste folgt einem; Texte lassen sich auswählen und kopieren.</translation>
+        </message>
+        <message>
+            <source>Shows the page that was read before this one.</source>
+            <translation>Zeigt die zuvor gelesene Seite.</translation>
+        </message>
+        <message>
+            <source>Shows the page again that Back was pressed on.</source>
+            <translation>Zeigt wieder die Seite, von der zurückgegangen wurde.</translation>
+        </message>
+        <message>
+            <source>Opens a field for a word to look for in this page.</source>
+            <translation>Öffnet ein Feld für ein Wort, das auf dieser Seite gesucht wird.</translation>
+        </message>
+        <message>
+            <source>All pages of the help, in groups. The chosen one is shown beside the list.</source>
+            <translation>Alle Seiten der Hilfe, in Gruppen. Die gewählte steht neben der Liste.</translation>
+        </message>
+        <message>
+            <source>A word to look for in the page. Enter goes on to the next place with it.</source>
+            <translation>Ein Wort, das auf der Seite gesucht wird. Die Eingabetaste geht weiter zur nächsten Stelle.</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::app::help::Tour</name>
@@ -3689,6 +3725,18 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         <message>
             <source>Tour, %1 of %2: %3</source>
             <translation>Rundgang, %1 von %2: %3</translation>
+        </message>
+        <message>
+            <source>Ends the tour. The Help menu begins it again.</source>
+            <translation>Beendet den Rundgang. Im Menü Hilfe beginnt er von vorn.</translation>
+        </message>
+        <message>
+            <source>Goes back to the panel before this one.</source>
+            <translation>Geht zurück zum Bereich davor.</translation>
+        </message>
+        <message>
+            <source>Goes on to the next panel, and ends the tour after the last.</source>
+            <translation>Geht weiter zum nächsten Bereich und beendet nach dem letzten den Rundgang.</translation>
         </message>
     </context>
     <context>

@@ -82,8 +82,8 @@ TEST_F(German, HasEveryTextThatAnyWindowAsksFor) {
 
 TEST_F(German, TextsHaveTheirRoom) {
     inEveryWindow([](const std::string& name, QWidget& shown) {
-        for (const QString& text : textsWithoutRoom(shown))
-            ADD_FAILURE() << name << ": " << text.toStdString();
+    for (const QString& text : textsWithoutRoom(shown)) ADD_FAILURE() << name << ": " << text.toStdString();
+        }
     });
 }
 
