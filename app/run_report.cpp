@@ -23,12 +23,12 @@ QString runReport(const study::Study& study, double took_ms) {
     const std::size_t switchings =
         study.readings.timers.empty() ? 0 : study.readings.timers.front().switchings_s.size();
     const auto flashes = static_cast<qulonglong>(switchings / 2);
-    const QLocale plain = QLocale::c();
+    const QLocale locale;
     const QString line =
         RunReportText::tr("%1, %2 steps, %3 ms")
             .arg(flashes == 1 ? RunReportText::tr("1 flash") : RunReportText::tr("%1 flashes").arg(flashes),
-                 plain.toString(static_cast<qlonglong>(run.steps)),
-                 plain.toString(took_ms, 'f', took_ms < 10 ? 1 : 0));
+                 locale.toString(static_cast<qlonglong>(run.steps)),
+                 locale.toString(took_ms, 'f', took_ms < 10 ? 1 : 0));
     if (run.reason == engine::StopReason::flashesReached) return line;
     return RunReportText::tr("%1 – %2").arg(line, why);
 }
