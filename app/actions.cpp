@@ -144,7 +144,7 @@ void MainWindow::makeEditMenu() {
     m_hookupActions->addToEditMenu(menu);
     menu->addSeparator();
     m_copyReadings = add(
-        menu, tr("&Copy readings"), QKeySequence(tr("Ctrl+Shift+C")),
+        menu, tr("Copy readin&gs"), QKeySequence(tr("Ctrl+Shift+C")),
         tr("Puts the table of Readings on the clipboard as text with units, for a report or a spreadsheet."),
         this, &MainWindow::copyReadings);
 }
@@ -182,7 +182,7 @@ void MainWindow::makeViewMenu() {
     menu->addSeparator();
 
     auto* begin = new QActionGroup(this);
-    m_fromPowerOn = menu->addAction(tr("Curves from &power-on"));
+    m_fromPowerOn = menu->addAction(tr("Curves from po&wer-on"));
     m_fromPowerOn->setIconText(tr("From power-on"));
     m_fromPowerOn->setToolTip(withKeys(tr("Curves from the moment the supply is switched on"), tr("Ctrl+1")));
     m_fromPowerOn->setShortcut(QKeySequence(tr("Ctrl+1")));

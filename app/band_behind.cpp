@@ -30,7 +30,7 @@ BandBehind::BandBehind(Document& document, LivePanels& live, widgets::CurvesView
 }
 
 void BandBehind::addToViewMenu(QMenu* menu) {
-    QAction* show = menu->addAction(tr("Ban&d of boards behind the curves"));
+    QAction* show = menu->addAction(tr("Band o&f boards behind the curves"));
     show->setObjectName(QStringLiteral("band"));
     show->setToolTip(tr("Where 9 of 10 boards lie whose parts are anywhere within their tolerances"));
     show->setWhatsThis(

@@ -43,6 +43,12 @@ void addChoice(QMenu* menu, Value now, const std::array<Choice<Value>, count>& v
     }
 }
 
+/// &100, 1&25, 1&50, 2&00: a digit of its own is the letter to press.
+QString withLetter(int percent) {
+    QString digits = QString::number(percent);
+    return digits.insert(percent == 100 ? 0 : 1, u'&');
+}
+
 } // namespace
 
 void MainWindow::addSymbolChoices(QMenu* menu) {
@@ -93,7 +99,7 @@ void MainWindow::addTextSizeChoice(QMenu* menu) {
     std::array<Choice<int>, Appearance::textSizes.size()> sizes;
     for (std::size_t k = 0; k < sizes.size(); ++k) {
         const int percent = Appearance::textSizes[k];
-        sizes[k] = {percent, tr("&%1 %").arg(percent),
+        sizes[k] = {percent, tr("%1 %").arg(withLetter(percent)),
                     tr("All texts at %1 % of the size that the desktop asks for.").arg(percent)};
     }
     QMenu* choice = addMenu(menu, tr("Te&xt size"),

@@ -147,7 +147,7 @@ void RecordImportDialog::makeLayout() {
     auto* names = new QGridLayout;
     auto* title = new QLabel(tr("T&itle"));
     title->setBuddy(m_title);
-    auto* accuracy = new QLabel(tr("Uncertainty of its time &base"));
+    auto* accuracy = new QLabel(tr("Uncertaint&y of its time base"));
     accuracy->setBuddy(m_accuracy);
     names->addWidget(title, 0, 0);
     names->addWidget(m_title, 0, 1);

@@ -614,10 +614,6 @@
     <context>
         <name>blinkwright::app::BandBehind</name>
         <message>
-            <source>Ban&amp;d of boards behind the curves</source>
-            <translation>Band der &amp;Platinen hinter den Kurven</translation>
-        </message>
-        <message>
             <source>Where 9 of 10 boards lie whose parts are anywhere within their tolerances</source>
             <translation>Wo 9 von 10 Platinen liegen, deren Bauteile beliebig innerhalb ihrer Toleranzen liegen</translation>
         </message>
@@ -632,6 +628,10 @@
         <message>
             <source>Shades where 9 of 10 boards lie whose parts are anywhere within their tolerances. Boards are simulated for it after each change.</source>
             <translation>Schattiert, wo 9 von 10 Platinen liegen, deren Bauteile beliebig innerhalb ihrer Toleranzen liegen. Dafür werden nach jeder Änderung Platinen simuliert.</translation>
+        </message>
+        <message>
+            <source>Band o&amp;f boards behind the curves</source>
+            <translation>Band der &amp;Platinen hinter den Kurven</translation>
         </message>
     </context>
     <context>
@@ -1547,10 +1547,6 @@
             <translation>Ctrl+Y</translation>
         </message>
         <message>
-            <source>&amp;Copy readings</source>
-            <translation>Kennwerte k&amp;opieren</translation>
-        </message>
-        <message>
             <source>Ctrl+Shift+C</source>
             <translation>Ctrl+Shift+C</translation>
         </message>
@@ -1601,10 +1597,6 @@
         <message>
             <source>Esc</source>
             <translation>Esc</translation>
-        </message>
-        <message>
-            <source>Curves from &amp;power-on</source>
-            <translation>Kurven ab dem &amp;Einschalten</translation>
         </message>
         <message>
             <source>From power-on</source>
@@ -2059,10 +2051,6 @@
             <translation>Hell oder dunkel, wie die Farben der Arbeitsumgebung.</translation>
         </message>
         <message>
-            <source>&amp;%1 %</source>
-            <translation>&amp;%1 %</translation>
-        </message>
-        <message>
             <source>All texts at %1 % of the size that the desktop asks for.</source>
             <translation>Alle Texte in %1 % der Größe, die die Arbeitsumgebung vorgibt.</translation>
         </message>
@@ -2085,6 +2073,18 @@
         <message>
             <source>All texts are in this language from the next start on.</source>
             <translation>Alle Texte sind ab dem nächsten Start in dieser Sprache.</translation>
+        </message>
+        <message>
+            <source>Copy readin&amp;gs</source>
+            <translation>Kennwerte k&amp;opieren</translation>
+        </message>
+        <message>
+            <source>Curves from po&amp;wer-on</source>
+            <translation>Kurven ab dem &amp;Einschalten</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
         </message>
     </context>
     <context>
@@ -2634,10 +2634,6 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
             <translation>T&amp;itel</translation>
         </message>
         <message>
-            <source>Uncertainty of its time &amp;base</source>
-            <translation>Unsicherheit der Zeit&amp;basis</translation>
-        </message>
-        <message>
             <source>I&amp;mport</source>
             <translation>I&amp;mportieren</translation>
         </message>
@@ -2692,6 +2688,10 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         <message>
             <source>Stops reading the file. The next change of a setting reads it again.</source>
             <translation>Bricht das Lesen der Datei ab. Die nächste Änderung einer Einstellung liest sie erneut.</translation>
+        </message>
+        <message>
+            <source>Uncertaint&amp;y of its time base</source>
+            <translation>Unsicherheit der Zeit&amp;basis</translation>
         </message>
     </context>
     <context>
@@ -3418,7 +3418,7 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         </message>
         <message>
             <source>Opens the buttons that have no room in the tool bar.</source>
-            <translation>Öffnet die Schaltflächen, die in der Werkzeugleiste keinen Platz haben.</translation>
+            <translation>Öffnet die Knöpfe, die in der Werkzeugleiste keinen Platz haben.</translation>
         </message>
         <message>
             <source>Moves the tabs, where not all of them have room.</source>
@@ -3426,7 +3426,7 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         </message>
         <message>
             <source>Holds more than it has room for: arrow keys, Page Up and Page Down scroll it.</source>
-            <translation>Enthält mehr, als Platz hat: Pfeiltasten, Bild auf und Bild ab rollen den Inhalt.</translation>
+            <translation>Enthält mehr, als Platz hat: Pfeiltasten, Bild auf und Bild ab verschieben den Inhalt.</translation>
         </message>
     </context>
     <context>
@@ -3630,15 +3630,15 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         </message>
         <message>
             <source>One page of the help. Tab goes from link to link and Enter follows one; texts can be chosen and copied.</source>
-            <translation>Eine Seite der Hilfe. Tab geht von Verweis zu Verweis, die Eingabetaste folgt einem; Texte lassen sich auswählen und kopieren.</translation>
+            <translation>Eine Seite der Hilfe. Tab geht von Verweis zu Verweis, Enter folgt einem; Texte lassen sich auswählen und kopieren.</translation>
         </message>
         <message>
             <source>Shows the page that was read before this one.</source>
-            <translation>Zeigt die zuvor gelesene Seite.</translation>
+            <translation>Zeigt die Seite, die vor dieser gelesen wurde.</translation>
         </message>
         <message>
             <source>Shows the page again that Back was pressed on.</source>
-            <translation>Zeigt wieder die Seite, von der zurückgegangen wurde.</translation>
+            <translation>Zeigt wieder die Seite, auf der Zurück gedrückt wurde.</translation>
         </message>
         <message>
             <source>Opens a field for a word to look for in this page.</source>
@@ -3646,11 +3646,11 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         </message>
         <message>
             <source>All pages of the help, in groups. The chosen one is shown beside the list.</source>
-            <translation>Alle Seiten der Hilfe, in Gruppen. Die gewählte steht neben der Liste.</translation>
+            <translation>Alle Seiten der Hilfe in Gruppen. Die gewählte wird neben der Liste gezeigt.</translation>
         </message>
         <message>
             <source>A word to look for in the page. Enter goes on to the next place with it.</source>
-            <translation>Ein Wort, das auf der Seite gesucht wird. Die Eingabetaste geht weiter zur nächsten Stelle.</translation>
+            <translation>Ein Wort, das auf der Seite gesucht wird. Enter geht zur nächsten Stelle damit.</translation>
         </message>
     </context>
     <context>
@@ -3728,15 +3728,15 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         </message>
         <message>
             <source>Ends the tour. The Help menu begins it again.</source>
-            <translation>Beendet den Rundgang. Im Menü Hilfe beginnt er von vorn.</translation>
+            <translation>Beendet den Rundgang. Das Menü Hilfe beginnt ihn wieder.</translation>
         </message>
         <message>
             <source>Goes back to the panel before this one.</source>
-            <translation>Geht zurück zum Bereich davor.</translation>
+            <translation>Geht zum vorigen Feld zurück.</translation>
         </message>
         <message>
             <source>Goes on to the next panel, and ends the tour after the last.</source>
-            <translation>Geht weiter zum nächsten Bereich und beendet nach dem letzten den Rundgang.</translation>
+            <translation>Geht zum nächsten Feld weiter und beendet den Rundgang nach dem letzten.</translation>
         </message>
     </context>
     <context>
@@ -5392,6 +5392,10 @@ Die Werte der Bauteile, die es erklären, stehen dann hier, mit ihren Unsicherhe
             <source>Opens Measurements, where counts, readings and records are entered.</source>
             <translation>Öffnet „Messungen“, wo Zählungen, Ablesungen und Aufzeichnungen eingegeben werden.</translation>
         </message>
+        <message>
+            <source>What was found</source>
+            <translation>Was gefunden wurde</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::widgets::AnswerForm</name>
@@ -5771,6 +5775,10 @@ Die Werte der Bauteile, die es erklären, stehen dann hier, mit ihren Unsicherhe
             <source>By what the figure is predicted: the simulated board, or the formula of the textbook, which leaves out the losses of a real one.</source>
             <translation>Wonach die Größe vorhergesagt wird: nach der simulierten Platine oder nach der Lehrbuchformel, die die Verluste einer wirklichen auslässt.</translation>
         </message>
+        <message>
+            <source>Budget of the uncertainty</source>
+            <translation>Unsicherheitsbudget</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::widgets::CheckCardView</name>
@@ -6003,6 +6011,10 @@ Die Werte der Bauteile, die es erklären, stehen dann hier, mit ihren Unsicherhe
         <message>
             <source>Changes the wish to the nearest one that can be met.</source>
             <translation>Ändert den Wunsch in den nächstliegenden, der erfüllbar ist.</translation>
+        </message>
+        <message>
+            <source>Parts of the chosen proposal</source>
+            <translation>Bauteile des gewählten Vorschlags</translation>
         </message>
     </context>
     <context>
@@ -7408,6 +7420,14 @@ Netz %2</translation>
         <message>
             <source>Stops the computation. The next change of the circuit or of a choice asks anew.</source>
             <translation>Bricht die Berechnung ab. Die nächste Änderung der Schaltung oder einer Auswahl fragt neu.</translation>
+        </message>
+        <message>
+            <source>Help</source>
+            <translation>Hilfe</translation>
+        </message>
+        <message>
+            <source>The page of the help about this window.</source>
+            <translation>Die Seite der Hilfe zu diesem Fenster.</translation>
         </message>
     </context>
     <context>

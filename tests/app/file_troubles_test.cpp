@@ -15,6 +15,7 @@ namespace {
 class FileTroubles : public WindowFixture {
   protected:
     FileTroubles() {
+        activate(); // once active it asks about the file no more by itself
         open();
         EXPECT_TRUE(window->document().saveAs(path));
         setR1(22000);

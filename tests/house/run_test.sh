@@ -39,13 +39,4 @@ forget_calls
 cd "$world" || exit 1
 in_world CI=true bash .ci/run
 expect ".ci/run is the test run" test "$status" = 8
-expect "a failed one is the end" test -z "$(calls cmake | grep SANITIZE)"
-
-cp "$tree/tests/sanitize.sh" "$world/tests/"
-stub ctest 'exit 0'
-forget_calls
-in_world CI=true bash .ci/run
-expect ".ci/run ends well" test "$status" = 0
-expect_text "with the sanitizers after it" "$(calls cmake)" "-DBLINKWRIGHT_SANITIZE=address,undefined"
-expect_text "and their tests" "$(calls ctest)" "$world/build/sanitize"
 finish

@@ -105,6 +105,7 @@ class ChooseView::Private {
         lower->addWidget(preview);
         auto* list = new QScrollArea;
         list->setFrameShape(QFrame::NoFrame);
+        list->setAccessibleName(ChooseView::tr("Parts of the chosen proposal"));
         list->setWidgetResizable(true);
         sizedByText(*list, [list] { list->setMinimumWidth(withText(*list, leastParts)); });
         list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

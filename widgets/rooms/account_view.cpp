@@ -54,6 +54,7 @@ AccountView::AccountView(QWidget* parent)
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setAccessibleName(tr("What was found"));
     scroll->setWidget(found);
     m_pages->addWidget(m_empty);
     m_pages->addWidget(scroll);

@@ -77,6 +77,7 @@ BudgetView::BudgetView(QWidget* parent)
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setAccessibleName(tr("Budget of the uncertainty"));
     scroll->setWidget(inside);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 8, 0, 0);

@@ -55,9 +55,12 @@ class RoomFrame::Private {
             part->setSizePolicy(policy);
             part->hide();
         }
-        buttons = new QDialogButtonBox(QDialogButtonBox::Close | QDialogButtonBox::Help);
-        buttons->button(QDialogButtonBox::Help)->setAutoDefault(false);
-        connect(buttons, &QDialogButtonBox::helpRequested, &q, &RoomFrame::helpWished);
+        buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+        auto* help = new QPushButton(tr("Help"));
+        help->setObjectName(QStringLiteral("help"));
+        help->setAutoDefault(false);
+        help->setWhatsThis(tr("The page of the help about this window."));
+        connect(help, &QPushButton::clicked, &q, &RoomFrame::helpWished);
         connect(buttons, &QDialogButtonBox::rejected, &q, &QDialog::close);
 
         controls = new QVBoxLayout;
@@ -67,6 +70,7 @@ class RoomFrame::Private {
         foot->addWidget(cancel);
         foot->addSpacing(betweenControls);
         foot->addWidget(buttons);
+        foot->addWidget(help);
         whole = new QVBoxLayout(&q);
         whole->addLayout(controls);
         whole->addStretch(1); // the body takes its place

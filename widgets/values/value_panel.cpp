@@ -6,6 +6,7 @@
 #include "widgets/values/row_menu.h"
 #include "widgets/values/set_column.h"
 
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -317,10 +318,12 @@ class ValuePanel::Private {
 };
 
 ValuePanel::ValuePanel(QWidget* parent) : QScrollArea(parent), d(std::make_unique<Private>(this)) {
-    sizedByText(*this, [this] {
+    const auto fit = [this] {
         d->measure();
         d->layOut();
-    });
+    };
+    // The fonts of the rows' own labels come after that of the panel.
+    sizedByText(*this, [this, fit] { QTimer::singleShot(0, this, fit); });
 }
 
 ValuePanel::~ValuePanel() {

@@ -86,7 +86,7 @@ TEST_F(HelpOfTheWindow, F1OpensThePageOfEveryRoom) {
             EXPECT_EQ(pageFrom(room.frame()), name);
             EXPECT_TRUE(app::help::pageNames().contains(name)) << name.toStdString();
             shownHelp()->close();
-            room.frame().findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Help)->click();
+            room.frame().findChild<QPushButton*>(QStringLiteral("help"))->click();
             ASSERT_TRUE(shownHelp());
             EXPECT_EQ(shownHelp()->page(), name) << "by its button too";
             room.frame().close();
@@ -134,6 +134,8 @@ TEST_F(HelpOfTheWindow, GoesBackAndForwardAndTheListFollows) {
     emit shown.browser().anchorClicked(QUrl("help:spread"));
     EXPECT_EQ(shown.page(), "spread");
     EXPECT_EQ(list.currentItem()->data(Qt::UserRole).toString(), "spread");
+    shown.activateWindow(); // keys of a window work where it is the active one
+    ASSERT_TRUE(waitFor([&] { return shown.isActiveWindow(); }));
     QTest::keyClick(&shown, Qt::Key_Left, Qt::AltModifier);
     EXPECT_EQ(shown.page(), "trend");
     QTest::keyClick(&shown, Qt::Key_Right, Qt::AltModifier);
@@ -155,6 +157,8 @@ TEST_F(HelpOfTheWindow, TheListIsWalkedByArrowsPastItsHeadings) {
 
 TEST_F(HelpOfTheWindow, FindsInThePageRoundItsEnd) {
     HelpWindow& shown = help("works");
+    shown.activateWindow();
+    ASSERT_TRUE(waitFor([&] { return shown.isActiveWindow(); }));
     QTest::keyClick(&shown, Qt::Key_F, Qt::ControlModifier);
     auto& field = part<QLineEdit>(shown, "find");
     ASSERT_TRUE(field.isVisible());
