@@ -24,6 +24,8 @@ programs() {
   printf '#!/usr/bin/env bash\nprintf "spread_one_lamp 90 ms\\nspread_two_lamps 400 ms\\ntrend_40 20.5 ms\\nchoose_screen 50 ms\\nchoose_simulate 200 ms\\nsymptoms_200 300 ms\\n"\n' >"$bin/studies"
   printf '#!/usr/bin/env bash\nprintf "import_2m_rows 0.7 s\\n"\n' >"$bin/record_import"
   printf '#!/usr/bin/env bash\nprintf "hookup_drag_60 2.5 ms\\nhookup_drag_500 9 ms\\n"\n' >"$bin/hookup_drag"
+  # shellcheck disable=SC2016
+  printf '#!/usr/bin/env bash\ncase $1 in memory) printf "hour_growth 3.5 MiB\\n";; stalls) printf "stall_100_timers 20 ms\\nstall_500_parts 15 ms\\n";; esac\n' >"$bin/long_use"
   chmod +x "$bin"/*
 }
 stub ninja "printf 'building\n'"
@@ -60,9 +62,12 @@ choose_simulate 200 ms
 symptoms_200 300 ms
 import_2m_rows 0.7 s
 hookup_drag_60 2.5 ms
-hookup_drag_500 9 ms"
+hookup_drag_500 9 ms
+hour_growth 3.5 MiB
+stall_100_timers 20 ms
+stall_500_parts 15 ms"
 expect "each program is built once" test "$(calls ninja)" = \
-  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling studies record_import hookup_drag"
+  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling studies record_import hookup_drag long_use"
 
 forget_calls
 figures memory_at_rest

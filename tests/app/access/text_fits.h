@@ -129,7 +129,8 @@ inline QStringList textsWithoutRoom(const QWidget& window) {
                                .arg(widget->parentWidget()->width())
                                .arg(widget->parentWidget()->height()));
         const QSize wants = wantedByText(*widget);
-        if (wants.width() > widget->width() + 1 || wants.height() > widget->height() + 1)
+        constexpr int rounding = 4; // at scales that are no whole numbers
+        if (wants.width() > widget->width() + rounding || wants.height() > widget->height() + 1)
             out << briefly(*widget, widget->property("text").toString(), sizes(widget->size(), wants));
         if (const auto* table = qobject_cast<const QTableView*>(widget)) addFromTable(*table, out);
         if (const auto* bar = qobject_cast<const QTabBar*>(widget))

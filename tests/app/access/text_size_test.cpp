@@ -30,38 +30,6 @@ TEST_F(TextsFit, InEveryWindowAtTheUsualSize) {
     inEveryWindow(expectRoom);
 }
 
-TEST_F(TextsFit, InEveryWindowAtOneAndAHalf) {
-    action("150 %").trigger();
-    inEveryWindow(expectRoom);
-}
-
-TEST_F(TextsFit, InEveryWindowAtTwice) {
-    action("200 %").trigger();
-    inEveryWindow([](const std::string& name, QWidget& shown) {
-        expectRoom(name, shown);
-        picture(QStringLiteral("at-200-") + QString::fromStdString(name).replace(u' ', u'-'), shown);
-    });
-}
-
-TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
-    inEveryWindow([](const std::string&, QWidget&) {});
-    action("200 %").trigger();
-    inMain(expectRoom);
-    inRooms(expectRoom);
-    action("100 %").trigger();
-    inMain(expectRoom);
-    inRooms(expectRoom);
-}
-
-TEST_F(TextsFit, WithALargeFontOfTheDesktop) {
-    QFont large = QApplication::font();
-    const QFont usual = large;
-    large.setPointSizeF(large.pointSizeF() * 1.5);
-    QApplication::setFont(large);
-    inEveryWindow(expectRoom);
-    QApplication::setFont(usual);
-}
-
 class TextSize : public TextsFit {};
 
 TEST_F(TextSize, IsChosenInTheViewMenuTakesEffectAtOnceAndIsRemembered) {

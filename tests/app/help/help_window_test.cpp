@@ -8,6 +8,7 @@
 #include "app/pane.h"
 #include "app/rooms/drawer_desk.h"
 #include "app/rooms/room_actions.h"
+#include "tests/app/keyboard.h"
 #include "tests/app/window_fixture.h"
 #include "widgets/choose/drawer_dialog.h"
 #include "widgets/curves/curves_view.h"
@@ -136,10 +137,10 @@ TEST_F(HelpOfTheWindow, GoesBackAndForwardAndTheListFollows) {
     EXPECT_EQ(list.currentItem()->data(Qt::UserRole).toString(), "spread");
     shown.activateWindow(); // keys of a window work where it is the active one
     ASSERT_TRUE(waitFor([&] { return shown.isActiveWindow(); }));
-    QTest::keyClick(&shown, Qt::Key_Left, Qt::AltModifier);
-    EXPECT_EQ(shown.page(), "trend");
-    QTest::keyClick(&shown, Qt::Key_Right, Qt::AltModifier);
-    EXPECT_EQ(shown.page(), "spread");
+    press(Qt::Key_Left, Qt::AltModifier); // a button's key shows the button pressed before it acts
+    EXPECT_TRUE(waitFor([&] { return shown.page() == u"trend"; }));
+    press(Qt::Key_Right, Qt::AltModifier);
+    EXPECT_TRUE(waitFor([&] { return shown.page() == u"spread"; }));
     EXPECT_EQ(shown.windowTitle(), "Spread – Help");
 }
 
@@ -159,9 +160,9 @@ TEST_F(HelpOfTheWindow, FindsInThePageRoundItsEnd) {
     HelpWindow& shown = help("works");
     shown.activateWindow();
     ASSERT_TRUE(waitFor([&] { return shown.isActiveWindow(); }));
-    QTest::keyClick(&shown, Qt::Key_F, Qt::ControlModifier);
+    press(Qt::Key_F, Qt::ControlModifier);
     auto& field = part<QLineEdit>(shown, "find");
-    ASSERT_TRUE(field.isVisible());
+    ASSERT_TRUE(waitFor([&] { return field.isVisible(); }));
     QTest::keyClicks(&field, "pin 7");
     EXPECT_EQ(shown.browser().textCursor().selectedText().toLower(), "pin 7");
     const int first = shown.browser().textCursor().position();
