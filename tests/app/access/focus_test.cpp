@@ -1,4 +1,4 @@
-// The way of the focus: Tab comes round through everything in reading order, and what has it shows it.
+// The way of the focus: Tab comes round through everything in the main window.
 #include "tests/app/access/access_fixture.h"
 #include "tests/app/keyboard.h"
 

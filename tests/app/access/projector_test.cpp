@@ -73,7 +73,7 @@ TEST_F(Projector, ShowsHookUpAndCurvesAloneAndLarge) {
     action("Light").trigger();
 }
 
-TEST_F(Projector, LeavingRestoresExactlyWhatWas) {
+TEST_F(Projector, LeavingBringsBackThePartsAndNearlyTheirSizes) {
     open();
     window->findChild<QSplitter*>("top")->setSizes({500, 700});
     window->findChild<QSplitter*>("rows")->setSizes({500, 200});
