@@ -7,6 +7,7 @@
 #include "core/devices/board.h"
 #include "widgets/hookup/part_view.h"
 #include "widgets/text/part_meaning.h"
+#include "widgets/text/said.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -24,9 +25,7 @@ QString text(std::string_view s) {
     return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size()));
 }
 /// Of the tables of kinds and keys.
-QString said(std::string_view marked) {
-    return QString::fromStdString(wording::inWords(marked));
-}
+using widgets::said;
 QString capital(QString label) {
     if (!label.isEmpty()) label[0] = label[0].toUpper();
     return label;

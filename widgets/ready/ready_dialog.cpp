@@ -2,6 +2,7 @@
 
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/ready/answer_form.h"
+#include "widgets/text/said.h"
 #include "widgets/text/text_sized.h"
 
 #include <QDialogButtonBox>
@@ -23,11 +24,6 @@ namespace {
 
 constexpr QSize firstSize(1000, 660);
 constexpr int listWidth = 360, previewHeight = 260;
-
-/// Words of core/study/ready, for translators.
-QString said(std::string_view text) {
-    return QCoreApplication::translate("ReadyBlinkers", std::string(text).c_str());
-}
 
 QString sentenceOf(const Fault& fault) {
     QString text = QString::fromStdString(fault.message());

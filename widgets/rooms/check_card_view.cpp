@@ -1,6 +1,7 @@
 #include "widgets/rooms/check_card_view.h"
 
 #include "widgets/rooms/reading_shown.h"
+#include "widgets/text/said.h"
 #include "widgets/text/text_sized.h"
 
 #include <QComboBox>
@@ -28,10 +29,10 @@ CheckCardView::CheckCardView(QWidget* parent)
       m_table(new QTableWidget(0, columns)) {
     m_heading->setObjectName(QStringLiteral("cardHeading"));
     m_instrument->setObjectName(QStringLiteral("instrument"));
-    m_instrument->setWhatsThis(
-        tr("With what it is measured. An instrument loads the circuit by its own resistance, which changes some readings."));
+    m_instrument->setWhatsThis(tr("With what it is measured. An instrument loads the circuit by its own "
+                                  "resistance, which changes some readings."));
     for (const study::Instrument& each : {study::dcMeter, study::tenToOneProbe}) {
-        QString text = QCoreApplication::translate("CheckCard", std::string(each.words).c_str());
+        QString text = said(each.words);
         text[0] = text[0].toUpper();
         m_instrument->addItem(text);
     }

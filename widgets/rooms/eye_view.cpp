@@ -1,6 +1,7 @@
 #include "widgets/rooms/eye_view.h"
 
 #include "widgets/text/figure_text.h"
+#include "widgets/text/said.h"
 
 #include <QHeaderView>
 
@@ -13,11 +14,6 @@ namespace {
 using study::EyeReading;
 
 const QString dash = QStringLiteral("–");
-
-/// Words of core/study/eye, for translators.
-QString said(std::string_view text) {
-    return QCoreApplication::translate("Eye", std::string(text).c_str());
-}
 
 QString sentenceCase(QString text) {
     if (!text.isEmpty()) text[0] = text[0].toUpper();

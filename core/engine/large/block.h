@@ -69,8 +69,6 @@ struct BlockBase {
 
 class Block {
   public:
-    static constexpr double never = std::numeric_limits<double>::infinity();
-
     explicit Block(Piece piece);
     Block(Block&&) = default;
     Block(const Block&) = delete;

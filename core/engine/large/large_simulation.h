@@ -6,6 +6,7 @@
 
 #include "core/engine/large/assembly.h"
 #include "core/engine/large/block_wave.h"
+#include "core/engine/large/rows.h"
 #include "core/engine/transient.h"
 
 namespace blinkwright::engine::large {
@@ -19,8 +20,6 @@ class LargeSimulation {
     Run run();
 
   private:
-    static constexpr double never = std::numeric_limits<double>::infinity();
-
     struct Timer {
         int block = 0, local = 0; ///< where it is
         double delay_s = 0;
