@@ -1,6 +1,8 @@
 #include "core/circuit/circuit.h"
 
+#include "core/base/characters.h"
 #include "core/base/wording.h"
+#include "core/circuit/refusals.h"
 
 #include <algorithm>
 #include <set>
@@ -9,15 +11,7 @@ namespace blinkwright::circuit {
 
 namespace {
 
-constexpr std::string_view devicePrefix = "device.";
 constexpr std::size_t longestRef = 32;
-
-bool isLetter(char c) {
-    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
-}
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 bool wellFormedRef(std::string_view ref) {
     const auto digits = std::ranges::find_if_not(ref, isLetter);
@@ -43,13 +37,6 @@ std::optional<units::Unit> unitOfNumber(PartKind kind, std::string_view key) {
     const bool number = known && (known->shape == Shape::number || known->shape == Shape::numberOrNull ||
                                   known->shape == Shape::tolerance);
     return number ? std::optional(known->unit) : std::nullopt;
-}
-
-Fault noSuchPart() {
-    return {"", wording::inWords("there is no such part")};
-}
-Fault noSuchNet() {
-    return {"", wording::inWords("there is no such net")};
 }
 
 } // namespace

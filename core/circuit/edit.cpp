@@ -1,6 +1,7 @@
 #include "core/circuit/edit.h"
 
 #include "core/base/wording.h"
+#include "core/circuit/refusals.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,16 +10,8 @@ namespace blinkwright::circuit {
 
 namespace {
 
-constexpr std::string_view devicePrefix = "device.";
-
 Fault refuse(std::string place, std::string text) {
     return {std::move(place), std::move(text)};
-}
-Fault noSuchPart() {
-    return {"", wording::inWords("there is no such part")};
-}
-Fault noSuchNet() {
-    return {"", wording::inWords("there is no such net")};
 }
 
 constexpr Layer layerOf(PartSet set) {

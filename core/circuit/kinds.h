@@ -76,6 +76,8 @@ struct ParameterInfo {
     units::Unit unit;
     Range range;
 };
+/// A key that starts with it names one of those parameters: `device.delay`.
+inline constexpr std::string_view devicePrefix = "device.";
 /// Every parameter name of the timer's laws with its range, in the order of the device sheets.
 std::span<const ParameterInfo> timerParameters();
 const ParameterInfo* findTimerParameter(std::string_view name);

@@ -2,6 +2,7 @@
 
 #include "core/base/wording.h"
 #include "core/circuit/circuit.h"
+#include "core/circuit/refusals.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,16 +31,16 @@ constexpr std::pair<TraceOf, std::string_view> traces[] = {
     {TraceOf::output, "output"}, {TraceOf::capacitor, "capacitor"}, {TraceOf::other, "other"}};
 static_assert(std::size(traces) == allTracesOf.size());
 
-Result<void> finite(const std::string& place, double value) {
+Result<void> mustBeFinite(const std::string& place, double value) {
     if (!std::isfinite(value)) return Fault{place, wording::inWords("must be a finite number")};
     return {};
 }
-Result<void> notNegative(const std::string& place, double value) {
+Result<void> mustNotBeNegative(const std::string& place, double value) {
     if (!std::isfinite(value) || value < 0)
         return Fault{place, wording::inWords("must be a number of at least 0")};
     return {};
 }
-Result<void> positive(const std::string& place, double value) {
+Result<void> mustBePositive(const std::string& place, double value) {
     if (!std::isfinite(value) || value <= 0)
         return Fault{place, wording::inWords("must be a number greater than 0")};
     return {};
@@ -55,8 +56,8 @@ Result<void> ascending(const std::string& place, const Numbers& times) {
 }
 
 Result<void> canRecord(const Record& r) {
-    if (auto ok = positive("step", r.step_s); !ok) return ok;
-    if (auto ok = notNegative("time_uncertainty", r.timeUncertainty); !ok) return ok;
+    if (auto ok = mustBePositive("step", r.step_s); !ok) return ok;
+    if (auto ok = mustNotBeNegative("time_uncertainty", r.timeUncertainty); !ok) return ok;
     if (r.time_s.size() > maxRecordSamples)
         return Fault{"time", wording::inWords("more than %1 samples are not supported", maxRecordSamples)};
     if (r.switchings_s.size() > maxRecordSwitchings)
@@ -71,19 +72,19 @@ Result<void> canRecord(const Record& r) {
         if (r.traces[k].values_V.size() != r.time_s.size())
             return Fault{place, wording::inWords("must hold one value for each of the times")};
         for (std::size_t i = 0; i < r.time_s.size(); ++i)
-            if (auto ok = finite(place + "[" + std::to_string(i) + "]", r.traces[k].values_V[i]); !ok)
+            if (auto ok = mustBeFinite(place + "[" + std::to_string(i) + "]", r.traces[k].values_V[i]); !ok)
                 return ok;
     }
     if (r.levels) {
-        if (auto ok = finite("levels.high", r.levels->high_V); !ok) return ok;
-        if (auto ok = finite("levels.low", r.levels->low_V); !ok) return ok;
+        if (auto ok = mustBeFinite("levels.high", r.levels->high_V); !ok) return ok;
+        if (auto ok = mustBeFinite("levels.low", r.levels->low_V); !ok) return ok;
     }
     return {};
 }
 
 Result<void> canRead(const Circuit& circuit, const MeterReading& m) {
     const Part* part = circuit.find(m.part);
-    if (!part) return Fault{"of", wording::inWords("there is no such part")};
+    if (!part) return Fault{"of", noSuchPart().text};
     const QuantityInfo& quantity = *std::ranges::find(quantities, m.quantity, &QuantityInfo::quantity);
     if (quantity.of && part->kind != *quantity.of)
         return Fault{"of", wording::inWords("must be a %1, got %2",
@@ -94,8 +95,8 @@ Result<void> canRead(const Circuit& circuit, const MeterReading& m) {
             return Fault{"of", wording::inWords("%1 has no such number: %2", part->ref, m.key)};
         if (auto fault = rangeFault(key->range, m.value.value)) return Fault{"value", *fault};
     }
-    if (auto ok = finite("value", m.value.value); !ok) return ok;
-    return notNegative("uncertainty", m.value.uncertainty);
+    if (auto ok = mustBeFinite("value", m.value.value); !ok) return ok;
+    return mustNotBeNegative("uncertainty", m.value.uncertainty);
 }
 
 } // namespace
@@ -119,8 +120,8 @@ Result<void> Circuit::canMeasure(const Measurement& measurement) const {
     if (const auto* count = std::get_if<Count>(&measurement.what)) {
         if (count->flashes < 1 || count->flashes > mostFlashes)
             return Fault{"flashes", wording::inWords("must be 1 to %1, got %2", mostFlashes, count->flashes)};
-        if (auto ok = positive("time.value", count->time_s.value); !ok) return ok;
-        return notNegative("time.uncertainty", count->time_s.uncertainty);
+        if (auto ok = mustBePositive("time.value", count->time_s.value); !ok) return ok;
+        return mustNotBeNegative("time.uncertainty", count->time_s.uncertainty);
     }
     if (const auto* reading = std::get_if<MeterReading>(&measurement.what)) return canRead(*this, *reading);
     if (const auto* record = std::get_if<Record>(&measurement.what)) return canRecord(*record);

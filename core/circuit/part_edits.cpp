@@ -2,6 +2,7 @@
 
 #include "core/base/wording.h"
 #include "core/circuit/net_planning.h"
+#include "core/circuit/refusals.h"
 #include "core/circuit/wiring_edits.h"
 
 #include <algorithm>
@@ -29,7 +30,7 @@ Result<Edit> placeAll(const Circuit& c, std::string_view text, Places places) {
     if (places.empty()) return Fault{"", wording::inWords("no part is chosen")};
     edits::Group group{wording::inWords(text, named(c, idsOf(places))), {}};
     for (auto& [id, place] : places) {
-        if (!c.find(id)) return Fault{"", wording::inWords("there is no such part")};
+        if (!c.find(id)) return noSuchPart();
         const Placement* stated = c.placement(id);
         place.extras = stated ? stated->extras : Extras{};
         group.edits.push_back({edits::Place{id, std::move(place)}});
@@ -227,7 +228,7 @@ Result<Edit> mirrorParts(const Circuit& c, const Places& shown) {
 }
 
 Result<Edit> renamePart(const Circuit& c, PartId id, std::string_view ref) {
-    if (!c.find(id)) return Fault{"", wording::inWords("there is no such part")};
+    if (!c.find(id)) return noSuchPart();
     if (auto ok = c.canName(ref, id); !ok) return ok.fault();
     return Edit{edits::RenamePart{id, std::string(ref)}};
 }

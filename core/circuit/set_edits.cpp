@@ -2,6 +2,7 @@
 
 #include "core/base/wording.h"
 #include "core/circuit/edit_plan.h"
+#include "core/circuit/refusals.h"
 
 #include <algorithm>
 #include <set>
@@ -9,8 +10,6 @@
 namespace blinkwright::circuit {
 
 namespace {
-
-constexpr std::string_view devicePrefix = "device.";
 
 /// What one layer states under a key, which may be `device.NAME`.
 std::optional<Value> statedBy(const Values& layer, std::string_view key) {
@@ -144,7 +143,7 @@ Result<Edit> followA(const Circuit& circuit, PartId part, const std::string& key
     EditPlan plan(circuit);
     for (const ValueRef& value : values) {
         const Part* found = circuit.find(value.part);
-        if (!found) return Fault{"", wording::inWords("there is no such part")};
+        if (!found) return noSuchPart();
         const auto a = circuit.value(PartSet::A, value.part, value.key);
         Writer(plan, *found, value.key).write(a, a);
     }
@@ -184,8 +183,7 @@ Result<Edit> tieValues(const Circuit& circuit, const ValueRef& value, const Valu
     if (std::ranges::find(with, value) != with.end())
         return Fault{"",
                      wording::inWords("%1 is tied to %2 already", shown(circuit, value), shown(circuit, to))};
-    if (!circuit.find(value.part) || !circuit.find(to.part))
-        return Fault{"", wording::inWords("there is no such part")};
+    if (!circuit.find(value.part) || !circuit.find(to.part)) return noSuchPart();
 
     std::vector<ValueRef> moved = tiedTo(circuit, value);
     moved.insert(moved.begin(), value);

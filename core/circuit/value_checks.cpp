@@ -13,8 +13,6 @@ namespace {
 
 using units::spoken;
 
-constexpr std::string_view devicePrefix = "device.";
-
 std::string listed(std::span<const std::string_view> words) {
     std::string text;
     for (std::string_view word : words) text.append(text.empty() ? "" : ", ").append(word);

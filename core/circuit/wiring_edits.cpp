@@ -2,6 +2,7 @@
 
 #include "core/base/wording.h"
 #include "core/circuit/net_planning.h"
+#include "core/circuit/refusals.h"
 
 #include <algorithm>
 
@@ -13,15 +14,12 @@ constexpr std::string_view automaticPrefix = "wire ";
 
 Result<void> checkPin(const Circuit& c, PinRef pin) {
     const Part* part = c.find(pin.part);
-    if (!part) return Fault{"", wording::inWords("there is no such part")};
+    if (!part) return noSuchPart();
     if (pin.pin < 0 || static_cast<std::size_t>(pin.pin) >= info(part->kind).pins.size())
         return Fault{"", wording::inWords("%1 has no such pin", part->ref)};
     return {};
 }
 
-Fault noSuchNet() {
-    return {"", wording::inWords("there is no such net")};
-}
 Fault inNoNet(const Circuit& c, PinRef pin) {
     return {"", wording::inWords("%1 is in no net", c.pinText(pin))};
 }

@@ -16,8 +16,6 @@ using circuit::Value;
 
 namespace {
 
-constexpr std::string_view devicePrefix = "device.";
-
 std::optional<Value> junctionDefault(const LampSheet& sheet, std::string_view key) {
     if (key == "forward_voltage") return sheet.forward_voltage;
     if (key == "test_current") return sheet.test_current;
@@ -42,8 +40,8 @@ std::optional<Value> timerDefault(const Circuit& circuit, PartSet set, const Par
                                   std::string_view key) {
     if (key == "family") return std::string("bipolar");
     if (key == "device") return circuit::Overrides{};
-    if (!key.starts_with(devicePrefix)) return std::nullopt;
-    const std::string_view name = key.substr(devicePrefix.size());
+    if (!key.starts_with(circuit::devicePrefix)) return std::nullopt;
+    const std::string_view name = key.substr(circuit::devicePrefix.size());
     const auto names = timerParameters();
     const auto at = std::find(names.begin(), names.end(), name);
     if (at == names.end()) return std::nullopt;
@@ -99,10 +97,10 @@ std::optional<Value> defaultValue(const Circuit& circuit, PartSet set, const Par
 std::optional<Value> effectiveValue(const Circuit& circuit, PartSet set, PartId id, std::string_view key) {
     const Part* part = circuit.find(id);
     if (!part) return std::nullopt;
-    if (part->kind == PartKind::timer && key.starts_with(devicePrefix)) {
+    if (part->kind == PartKind::timer && key.starts_with(circuit::devicePrefix)) {
         if (const auto stated = circuit.value(set, id, "device")) {
             if (const auto* overrides = std::get_if<circuit::Overrides>(&*stated)) {
-                const auto at = overrides->find(key.substr(devicePrefix.size()));
+                const auto at = overrides->find(key.substr(circuit::devicePrefix.size()));
                 if (at != overrides->end()) return at->second;
             }
         }

@@ -96,14 +96,12 @@ Result<Value> readValue(const circuit::KeyInfo& key, std::string_view text) {
     return Fault{"", "cannot be given as text"};
 }
 
-constexpr std::string_view devicePrefix = "device.";
-
 /// What the circuit's own checks see: a device parameter is one entry of `device`.
 std::pair<std::string, Value> asStated(const ValueOverride& given) {
-    if (!given.key.starts_with(devicePrefix)) return {given.key, given.value};
+    if (!given.key.starts_with(circuit::devicePrefix)) return {given.key, given.value};
     const double* number = std::get_if<double>(&given.value);
-    return {"device",
-            circuit::Overrides{{given.key.substr(devicePrefix.size()), number ? *number : std::nan("")}}};
+    return {"device", circuit::Overrides{
+                          {given.key.substr(circuit::devicePrefix.size()), number ? *number : std::nan("")}}};
 }
 
 } // namespace
@@ -124,9 +122,9 @@ Result<ValueOverride> parseOverride(const Circuit& circuit, std::string_view tex
     const auto worth = trimmed(text.substr(equals + 1));
     if (worth.empty()) return Fault{place, "has no value after the equals sign"};
     const auto& kind = circuit::info(part->kind);
-    if (part->kind == circuit::PartKind::timer && given.key.starts_with(devicePrefix)) {
+    if (part->kind == circuit::PartKind::timer && given.key.starts_with(circuit::devicePrefix)) {
         const auto* parameter =
-            circuit::findTimerParameter(std::string_view(given.key).substr(devicePrefix.size()));
+            circuit::findTimerParameter(std::string_view(given.key).substr(circuit::devicePrefix.size()));
         if (!parameter) {
             return Fault{place,
                          "a timer has no parameter of this name; there are " + listed(timerParameters())};

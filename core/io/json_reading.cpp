@@ -13,7 +13,7 @@ namespace blinkwright::io {
 
 namespace {
 
-using Json = nlohmann::json;
+using FileJson = nlohmann::json;
 
 struct TextPlace {
     std::size_t line = 1, column = 1;
@@ -114,7 +114,7 @@ std::string withPoint(std::string text) {
 }
 
 /// Builds the tree from the parser's events and notes the first fault.
-class TreeBuilder : public nlohmann::json_sax<Json> {
+class TreeBuilder : public nlohmann::json_sax<FileJson> {
   public:
     TreeBuilder(std::string_view text, const std::vector<std::string_view>& treeKeys)
         : m_text(text), m_treeKeys(treeKeys) {}
@@ -333,7 +333,7 @@ Result<JsonNode> readJson(std::string_view text, const std::vector<std::string_v
     if (const auto broken = brokenUtf8(text))
         return Fault{placeOf(text, *broken).text(), wording::inWords("the text is not UTF-8")};
     TreeBuilder builder(text, treeKeys);
-    const bool done = Json::sax_parse(text.begin(), text.end(), &builder);
+    const bool done = FileJson::sax_parse(text.begin(), text.end(), &builder);
     if (builder.fault) return *builder.fault;
     if (!done) return Fault{"", wording::inWords("this is not JSON")};
     return std::move(builder.root);

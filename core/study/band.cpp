@@ -14,8 +14,8 @@ namespace blinkwright::study {
 
 namespace {
 
-constexpr double accuracy = 1e-5;
-constexpr double cycles = 2;
+constexpr double bandAccuracy = 1e-5;
+constexpr double cyclesShown = 2;
 constexpr int inside = 24; ///< points within a step, between which a curve is taken as straight
 
 /// One board's curves at the moments of the band.
@@ -82,7 +82,7 @@ Result<Band> band(const circuit::Circuit& circuit, circuit::PartSet set, const B
     const auto made = devices::makeBoard(circuit, set);
     if (!made) return made.fault();
     devices::Board board = made.value();
-    const engine::RunRequest run{.accuracy = accuracy, .cancel = request.cancel};
+    const engine::RunRequest run{.accuracy = bandAccuracy, .cancel = request.cancel};
     const auto cancelled = [&] { return request.cancel && request.cancel->load(std::memory_order_relaxed); };
 
     Band out;
@@ -90,7 +90,7 @@ Result<Band> band(const circuit::Circuit& circuit, circuit::PartSet set, const B
     out.cancelled = cancelled();
     if (!settled.found) out.reason = settled.why;
     if (!settled.found || out.cancelled) return out;
-    const double span_s = request.span_s > 0 ? request.span_s : cycles * settled.period_s;
+    const double span_s = request.span_s > 0 ? request.span_s : cyclesShown * settled.period_s;
     for (int k = 0; k < request.points; ++k) out.time_s.push_back(span_s * k / (request.points - 1));
     const bool fromPowerOn = request.begin == circuit::Begin::powerOn;
     const Sampled nominal = fromPowerOn ? sampleFromPowerOn(board, run, out.time_s)

@@ -13,7 +13,7 @@ namespace blinkwright::study {
 
 namespace {
 
-constexpr double accuracy = 1e-5;
+constexpr double wishAccuracy = 1e-5;
 
 struct Ran {
     double rate_Hz = 0, duty = 0, supplyMean_A = 0;
@@ -25,7 +25,7 @@ std::optional<Ran> ran(const Wish& wish, const Choice& choice, const ChooseReque
     const auto board = devices::makeBoard(proposedCircuit(wish, choice), circuit::PartSet::A);
     if (!board) return std::nullopt;
     const engine::Settled settled =
-        engine::settle(board.value(), {.accuracy = accuracy, .cancel = request.cancel});
+        engine::settle(board.value(), {.accuracy = wishAccuracy, .cancel = request.cancel});
     if (!settled.found) return std::nullopt;
     const Figures figures = figuresOf(board.value(), settled.wave, settled.high_s);
     Ran result{

@@ -7,7 +7,7 @@ namespace blinkwright::study {
 
 namespace {
 
-constexpr double accuracy = 1e-6;
+constexpr double cornerAccuracy = 1e-6;
 /// A change by less than this share of the figure is none.
 constexpr double worthTaking = 1e-6;
 constexpr int mostRounds = 12;
@@ -17,7 +17,7 @@ constexpr int refinings = 3; ///< each divides the step by four
 
 CornerSearch::Tried CornerSearch::tryAll(const std::vector<Dials>& list, int sign, const Figure& figure) {
     Tried tried;
-    const std::vector<BoardFigures> figures = m_boards.at(list, accuracy);
+    const std::vector<BoardFigures> figures = m_boards.at(list, cornerAccuracy);
     for (std::size_t k = 0; k < list.size(); ++k) {
         if (!figures[k].blinks) {
             m_allBlinked = false;

@@ -5,6 +5,7 @@
 #include "core/circuit/set_edits.h"
 #include "core/study/fit_notes.h"
 #include "core/study/least_squares.h"
+#include "core/study/measured_readings.h"
 
 #include <algorithm>
 #include <array>
@@ -20,7 +21,6 @@ using Eigen::VectorXd;
 
 namespace {
 
-constexpr double coverage = 2;
 /// One thing measured, and whether it is a datum of its own. High and low follow from period and duty cycle,
 /// and the rate from the period: to count them too would count one record twice.
 struct Datum {

@@ -11,7 +11,7 @@ namespace blinkwright::study {
 namespace {
 
 /// Differences of a hundredth of a value are to be exact to a thousandth.
-constexpr double accuracy = 1e-7;
+constexpr double fitAccuracy = 1e-7;
 constexpr int inside = 3; ///< points within a step, for means
 
 /// Pin 3 against pin 1, mean over [from, to) of a settled period.
@@ -83,7 +83,7 @@ std::optional<double> figureOf(const FigureOf& wanted, const devices::Board& boa
 
 FitModel::FitModel(const Unknowns& unknowns, std::vector<FigureOf> wanted, const engine::Settled& settled,
                    const std::atomic<bool>* cancel)
-    : m_unknowns(unknowns), m_wanted(std::move(wanted)), m_request{.accuracy = accuracy, .cancel = cancel},
+    : m_unknowns(unknowns), m_wanted(std::move(wanted)), m_request{.accuracy = fitAccuracy, .cancel = cancel},
       m_start(settled.found ? capacitorsAtRise(settled) : std::vector<double>()) {
 }
 

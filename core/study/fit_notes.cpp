@@ -2,6 +2,7 @@
 
 #include "core/base/wording.h"
 #include "core/study/cause.h"
+#include "core/study/measured_readings.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,6 @@ namespace blinkwright::study {
 
 namespace {
 
-constexpr double coverage = 2;
 // Two causes are told apart badly where a value is still uncertain to more than a hundredth, twice as much
 // as the data would leave if all else were known, and the other goes along with it.
 constexpr double stillUncertain = 0.01, overData = 2, alongside = 0.3;

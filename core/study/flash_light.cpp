@@ -9,8 +9,8 @@ namespace blinkwright::study {
 
 namespace {
 
-constexpr int fine = 32;          ///< pieces of a step
-constexpr double accuracy = 1e-6; ///< of the peak; the law itself is far rougher
+constexpr int fine = 32;              ///< pieces of a step
+constexpr double peakAccuracy = 1e-6; ///< of the peak; the law itself is far rougher
 using lobatto::nodes;
 
 using Weights = std::array<std::array<double, 5>, fine + 1>;
@@ -83,7 +83,7 @@ double FlashLight::mostAbove(double level_A) const {
 
 double FlashLight::effective_A(double a_s) const {
     double low = 0, high = m_peak_A;
-    while (high - low > accuracy * m_peak_A) {
+    while (high - low > peakAccuracy * m_peak_A) {
         const double middle = 0.5 * (low + high);
         (mostAbove(middle) > a_s * middle ? low : high) = middle;
     }

@@ -13,7 +13,7 @@ namespace blinkwright::study {
 
 namespace {
 
-constexpr double accuracy = 1e-5;
+constexpr double litAccuracy = 1e-5;
 constexpr double fine = 1e-8;  ///< of derivatives
 constexpr double nudge = 1e-2; ///< relative, for derivatives
 /// A lit time this near to a phase is that phase: the rest is rise, fall and delay [share of the period].
@@ -32,7 +32,7 @@ class Fading {
 
     /// By board the share of each lamp; empty where it does not blink.
     std::vector<std::vector<double>> at(const std::vector<Dials>& dials) const {
-        return settled(dials.size(), accuracy,
+        return settled(dials.size(), litAccuracy,
                        [&](std::size_t k, std::span<double> factors) { m_box.factors(dials[k], factors); });
     }
     /// The same with each member off its value by a nudge, up and down in turn.

@@ -17,7 +17,6 @@ namespace {
 constexpr int fewestForScatter = 3;
 /// A time that is known to one step is spread evenly over it: u = step / sqrt(12) (JCGM 100:2008, 4.3.7).
 const double evenly = 1 / std::sqrt(12.0);
-constexpr double coverage = 2;
 
 double hypot3(double a, double b, double c) {
     return std::sqrt(a * a + b * b + c * c);

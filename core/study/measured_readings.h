@@ -14,6 +14,10 @@
 
 namespace blinkwright::study {
 
+/// Expanded uncertainties are this many standard ones, and what is further off is taken as not by chance: a
+/// level of confidence of about 95 % (JCGM 100:2008, 6.3.3).
+inline constexpr double coverage = 2;
+
 /// What the switchings of one record say. The first cycle from power-on is left out of all but firstHigh_s.
 struct RecordFigures {
     int cycles = 0; ///< whole ones, rise to rise

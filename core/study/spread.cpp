@@ -16,9 +16,9 @@ namespace blinkwright::study {
 
 namespace {
 
-constexpr double accuracy = 5e-5; ///< of random boards
-constexpr double fine = 1e-8;     ///< of derivatives
-constexpr double nudge = 1e-3;    ///< relative, for derivatives
+constexpr double boardAccuracy = 5e-5; ///< of random boards
+constexpr double fine = 1e-8;          ///< of derivatives
+constexpr double nudge = 1e-3;         ///< relative, for derivatives
 constexpr std::size_t samples = 6;
 
 SpreadFigure statisticsOf(std::vector<double> values, double nominal) {
@@ -86,7 +86,7 @@ class Spreader {
 
     void runBoards() {
         m_figures = m_boards.run(
-            m_request.boards, accuracy,
+            m_request.boards, boardAccuracy,
             [this](long board, std::span<double> factors) { m_box.factors(dialsOf(board), factors); },
             m_request.done);
         long blinking = 0;
@@ -170,7 +170,7 @@ class Spreader {
             beyond = static_cast<long>(k);
         }
         if (beyond >= 0) {
-            if (std::abs(most - value) > accuracy * std::abs(value))
+            if (std::abs(most - value) > boardAccuracy * std::abs(value))
                 if (const auto other = search.from(dialsOf(beyond), sign, figure);
                     other && sign * (other->value - value) > 0)
                     value = other->value;

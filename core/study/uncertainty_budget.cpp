@@ -247,7 +247,7 @@ Result<Budget> predictedBudget(const Circuit& circuit, PartSet set, BudgetFigure
 Agreement compare(const Budget& predicted, const Budget& measured) {
     Agreement a;
     a.difference = measured.value - predicted.value;
-    a.limit = Budget::coverage * std::hypot(predicted.combined, measured.combined);
+    a.limit = coverage * std::hypot(predicted.combined, measured.combined);
     a.agree = std::abs(a.difference) <= a.limit;
     return a;
 }

@@ -9,6 +9,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
+#include "core/study/measured_readings.h"
 #include "core/units/engineering.h"
 
 #include <atomic>
@@ -47,9 +48,8 @@ struct Budget {
     BudgetFigure figure = BudgetFigure::rate;
     double value = 0; ///< of the figure
     std::vector<BudgetRow> rows;
-    double combined = 0;                  ///< standard uncertainty of the figure (5.1.2 and 5.2.2)
-    std::string reason;                   ///< why there is no figure, a sentence; else empty
-    static constexpr double coverage = 2; ///< k
+    double combined = 0; ///< standard uncertainty of the figure (5.1.2 and 5.2.2)
+    std::string reason;  ///< why there is no figure, a sentence; else empty
     double expanded() const { return coverage * combined; }
     /// A row's share of the variance, its covariances with the others of its reel included.
     double share(std::size_t row) const;

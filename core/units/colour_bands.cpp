@@ -12,7 +12,6 @@ namespace blinkwright::units {
 namespace {
 
 constexpr double ppm = 1e-6;
-constexpr double sameNumber = 1e-9;
 /// Three bands say nothing of the tolerance; it is this.
 constexpr double unmarked = 0.2;
 
@@ -81,7 +80,7 @@ std::string said(Colour colour) {
 std::string place(std::size_t k) {
     return wording::inWords("band %1", k + 1);
 }
-Fault notPositive(double ohm) {
+Fault noBandsFor(double ohm) {
     return {"resistance",
             wording::inWords("must be greater than 0 to have colour bands, got %1", spoken(ohm))};
 }
@@ -103,7 +102,7 @@ const ColourMeaning& meaning(Colour colour) {
 }
 
 Result<std::vector<Colour>> colourBands(double ohm, double tolerance, std::optional<double> temperature) {
-    if (!(ohm > 0) || !std::isfinite(ohm)) return notPositive(ohm);
+    if (!(ohm > 0) || !std::isfinite(ohm)) return noBandsFor(ohm);
     if (temperature) return colourBands(6, ohm, tolerance, temperature);
     if (!figuresOf(ohm, 2) || tolerance <= 0.02 * (1 + sameNumber)) return colourBands(5, ohm, tolerance);
     return colourBands(same(tolerance, unmarked) ? 3 : 4, ohm, tolerance);
@@ -112,7 +111,7 @@ Result<std::vector<Colour>> colourBands(double ohm, double tolerance, std::optio
 Result<std::vector<Colour>> colourBands(int bands, double ohm, double tolerance,
                                         std::optional<double> temperature) {
     if (bands < 3 || bands > 6) return Fault{"bands", wording::inWords("must be 3 to 6, got %1", bands)};
-    if (!(ohm > 0) || !std::isfinite(ohm)) return notPositive(ohm);
+    if (!(ohm > 0) || !std::isfinite(ohm)) return noBandsFor(ohm);
     const int count = bands <= 4 ? 2 : 3;
     auto figures = figuresOf(ohm, count);
     if (!figures)

@@ -17,6 +17,9 @@ struct Figures {
     bool operator==(const Figures&) const = default;
 };
 
+/// The share by which two numbers may differ that somebody wrote as one: what arithmetic may have added.
+inline constexpr double sameNumber = 1e-9;
+
 /// The double nearest to digits x 10^exponent. @param exponent -22 to 22: such powers of ten are exact, so
 /// that one multiplication or division rounds once.
 double decimalValue(int digits, int exponent);

@@ -1,4 +1,5 @@
 // Letter-and-digit codes of resistors and capacitors and three-digit codes of capacitors, IEC 60062:2016.
+#include "core/base/characters.h"
 #include "core/units/marking.h"
 
 #include "core/base/wording.h"
@@ -78,7 +79,7 @@ std::optional<Tolerance> readTolerance(char letter, double value, Unit unit) {
     return toleranceOf(letter);
 }
 
-Fault notPositive(double value) {
+Fault noCodeFor(double value) {
     return {"value", wording::inWords("must be greater than 0 to have a code, got %1", spoken(value))};
 }
 
@@ -103,10 +104,6 @@ std::optional<Point> pointIn(std::string_view text, Unit unit) {
     return std::nullopt;
 }
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 } // namespace
 
 std::optional<char> toleranceLetter(const Tolerance& tolerance) {
@@ -121,7 +118,7 @@ std::optional<Tolerance> toleranceOf(char letter) {
 }
 
 Result<std::string> letterCode(double value, Unit unit, std::optional<Tolerance> tolerance) {
-    if (!(value > 0) || !std::isfinite(value)) return notPositive(value);
+    if (!(value > 0) || !std::isfinite(value)) return noCodeFor(value);
     auto figures = figuresOf(value, mostFigures);
     if (!figures)
         return Fault{"value", wording::inWords("%1 has more than %2 figures", formatQuantity(value, unit, 9),
@@ -181,7 +178,7 @@ Result<Marked> readLetterCode(std::string_view text, Unit unit) {
 }
 
 Result<std::string> capacitorCode(double farad, std::optional<Tolerance> tolerance) {
-    if (!(farad > 0) || !std::isfinite(farad)) return notPositive(farad);
+    if (!(farad > 0) || !std::isfinite(farad)) return noCodeFor(farad);
     const auto figures = figuresOf(farad, 2);
     if (!figures)
         return Fault{"value",

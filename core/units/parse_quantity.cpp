@@ -1,5 +1,6 @@
 // Reads engineering text in three steps: to plain ASCII signs, to number and suffix, to one decimal text that
 // is converted once (so that 0.22u is the double nearest to 2.2e-7 and no product of two rounded numbers).
+#include "core/base/characters.h"
 #include "core/base/wording.h"
 #include "core/units/engineering.h"
 #include "core/units/unit_names.h"
@@ -14,13 +15,6 @@ namespace {
 
 constexpr std::size_t longestText = 100;
 constexpr double secondsAnHour = 3600;
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-bool isLetter(char c) {
-    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
-}
 
 std::string lower(std::string_view text) {
     std::string out(text);

@@ -14,7 +14,6 @@ namespace {
 constexpr std::string_view names[] = {"E3", "E6", "E12", "E24", "E48", "E96", "E192"};
 // IEC 60063; E3 states none.
 constexpr double tolerances[] = {0.2, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005};
-constexpr double sameNumber = 1e-9;
 
 /// A member that history has put elsewhere than the rule does.
 struct Irregular {

@@ -10,7 +10,6 @@ namespace blinkwright::widgets {
 
 namespace {
 constexpr double headroom = 0.05;       // of a strip's range, so that a curve at its end is not cut in half
-constexpr double recordWidth = 1.2;
 constexpr qsizetype densePoints = 2500; // about 3 ms of wide antialiased lines at 1200 by 800
 constexpr qsizetype denseRecord =
     1200; // noise has a point for each column and more: hairlines, drawn in time

@@ -13,8 +13,7 @@ namespace {
 constexpr double curveWidth = 1.5;
 constexpr double secondWidth = 2.5; // told apart by more than its colour; a dashed one takes too long to draw
 constexpr double levelWidth = 1.1;  // on a page; at 1 the plot takes a hairline, which is lost in print
-constexpr double recordWidth = 1.2;
-constexpr int fontPixels = 12; // text in pixels, so that a page at any resolution is laid out alike
+constexpr int fontPixels = 12;      // text in pixels, so that a page at any resolution is laid out alike
 constexpr int rightMargin = 16;
 
 } // namespace

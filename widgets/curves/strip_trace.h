@@ -10,6 +10,9 @@
 
 namespace blinkwright::widgets {
 
+/// Of the pen that a measured record is drawn with, where it is not too dense for a smooth line.
+inline constexpr double recordWidth = 1.2;
+
 class StripTrace : public QCPGraph {
     Q_OBJECT
   public:

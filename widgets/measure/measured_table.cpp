@@ -15,7 +15,6 @@ namespace {
 
 enum Column { figure, measured, simulated, difference, percent, multiples, columns };
 constexpr int rowSize = 26;
-constexpr double coverage = 2; ///< in standard uncertainties: beyond it a row is marked
 constexpr int farRole = Qt::UserRole;
 
 QString pointsText(double share) {
@@ -82,7 +81,7 @@ void MeasuredTable::setFigures(const std::vector<study::MeasuredAgainst>& figure
             if (cells[column] == none) item->setToolTip(why);
             item->setData(Qt::AccessibleTextRole,
                           tr("%1: %2").arg(heads[column], cells[column] == none ? why : cells[column]));
-            item->setData(farRole, times && std::abs(*times) > coverage);
+            item->setData(farRole, times && std::abs(*times) > study::coverage);
             setItem(row, column, item);
         }
     }

@@ -23,10 +23,6 @@ using Figure = study::MeasuredFigure;
 
 namespace {
 
-/// From here on, a difference is more than the uncertainty of the measurement accounts for: twice it, a level
-/// of confidence of about 95 per cent (JCGM 100:2008, 6.3.3).
-constexpr double coverage = 2;
-
 QString tr(const char* text, int n = -1) {
     return QCoreApplication::translate("Measurements", text, nullptr, n);
 }
@@ -236,7 +232,7 @@ QString agreementText(const std::vector<MeasuredAgainst>& figures, const circuit
         if (!multiples) continue;
         ++compared;
         const QString name = figureName(one, circuit);
-        if (std::abs(*multiples) <= coverage) continue;
+        if (std::abs(*multiples) <= study::coverage) continue;
         // `Cycle time` within a sentence, `Resistance of R1` too.
         off << inSentence(name);
     }

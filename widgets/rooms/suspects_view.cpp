@@ -18,7 +18,7 @@ namespace blinkwright::widgets {
 
 namespace {
 
-enum Column { shareColumn, faultColumn, columns };
+enum SuspectColumn { shareColumn, faultColumn, columns };
 constexpr int shareWidth = 116, faultLeast = 230, mostRows = 25, rowGap = 8;
 constexpr double leastShare = 0.001; ///< less is not shown, but for the first few
 constexpr int alwaysShown = 3;

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <numbers>
+
 namespace blinkwright::engine {
 namespace {
 
@@ -13,7 +15,7 @@ using namespace proofs;
 using tests::astable;
 using tests::caseName;
 
-const double ln2 = std::log(2.0);
+using std::numbers::ln2;
 
 std::string whole(double value) {
     return std::to_string(std::lround(value));

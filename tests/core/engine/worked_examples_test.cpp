@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <numbers>
+
 namespace blinkwright::engine {
 namespace {
 
@@ -23,7 +25,7 @@ TEST_P(WorkedExample, ComesOutAsPrinted) {
     const auto& row = GetParam();
     const HighLow phases = laterPhases(
         tests::astable({.r1_ohm = row.r1_ohm, .r2_ohm = row.r2_ohm, .c_farad = row.c_farad}, true), 1e-7);
-    const double ln2 = std::log(2.0);
+    using std::numbers::ln2;
     EXPECT_NEAR(phases.high_s / (ln2 * (row.r1_ohm + row.r2_ohm) * row.c_farad), 1, 1e-6);
     EXPECT_NEAR(phases.low_s / (ln2 * row.r2_ohm * row.c_farad), 1,
                 1.5e-6); // 1 milliohm of ESR beside 1 kohm

@@ -22,7 +22,8 @@ constexpr const char* count = R"({"kind": "count", "title": "By eye", "flashes":
 constexpr const char* meter =
     R"({"kind": "meter", "used": false, "quantity": "part value", "of": "R1.resistance",
   "value": 32810, "uncertainty": 95})";
-constexpr const char* record = R"({"kind": "record", "source": "mole.csv", "begin": "power-on", "step": 0.001,
+constexpr const char* recordText =
+    R"({"kind": "record", "source": "mole.csv", "begin": "power-on", "step": 0.001,
   "levels": {"high": 4.4, "low": 0.02}, "first": "fall", "switchings": [0.9, 1.2, 1.8],
   "time": [0, 0.9, 0.901, 1.2], "traces": [{"of": "output", "values": [4.4, 4.4, 0, 0]}]})";
 
@@ -33,7 +34,7 @@ Circuit read(const std::string& text) {
 }
 
 TEST(MeasurementFile, EachKindReadsAndComesBackAsItWas) {
-    const Circuit c = read(fileWith(std::string(count) + "," + meter + "," + record));
+    const Circuit c = read(fileWith(std::string(count) + "," + meter + "," + recordText));
     ASSERT_EQ(c.measurements.size(), 3u);
     EXPECT_EQ(c.measurements[0]->title, "By eye");
     EXPECT_EQ(c.measurements[0]->extras, (Extras{{"weather", "\"dry\""}}));

@@ -18,7 +18,6 @@ using circuit::MeterQuantity;
 using circuit::PartSet;
 using tests::drawn;
 using tests::fitted;
-using tests::Instrument;
 using tests::measure;
 using tests::partReading;
 using tests::placeOf;
@@ -108,7 +107,7 @@ TEST(FitModel, AnIdealTimerHasTheSlopesOfTheFormula) {
 
 struct Trial {
     Workbench bench;
-    Instrument instrument;
+    tests::Instrument instrument;
     std::function<void(Workbench&, const devices::Board& truth, unsigned seed)> more = {};
     const char* of = "C1.capacitance";
 };
@@ -148,7 +147,7 @@ void expectHonest(const Tally& tally) {
     EXPECT_GE(tally.agree, 90); // boards within their tolerances are explained
 }
 
-const Instrument scope{.cycles = 12, .jitter_s = 2e-4, .step_s = 1e-4, .timeBase = 1e-4};
+const tests::Instrument scope{.cycles = 12, .jitter_s = 2e-4, .step_s = 1e-4, .timeBase = 1e-4};
 
 TEST(Fit, TheCapacitorOfABipolarLightIsFoundWithinWhatIsClaimed) {
     const Tally tally = tallyOf({moleLight(), scope});
@@ -162,7 +161,7 @@ TEST(Fit, TheCapacitorOfACoupledPairIsFoundWithinWhatIsClaimed) {
     expectHonest(tallyOf({buoyPair(), scope}));
 }
 TEST(Fit, TheCapacitorIsFoundFromPowerOnToo) {
-    Instrument fromPowerOn = scope;
+    tests::Instrument fromPowerOn = scope;
     fromPowerOn.fromPowerOn = true;
     expectHonest(tallyOf({moleLight(), fromPowerOn}));
 }
@@ -187,7 +186,7 @@ TEST(Fit, NoiseOfTheRecordAloneIsClaimedAsItIs) {
     Workbench bench = tests::astable({.r1_ohm = 1e6, .r2_ohm = 2e6, .c_farad = 0.47e-6}, true);
     measure(bench.circuit, partReading(bench, "R1", "resistance", 1e6, 0));
     measure(bench.circuit, partReading(bench, "R2", "resistance", 2e6, 0));
-    const Instrument noisy{.cycles = 15, .jitter_s = 5e-3, .step_s = 2e-3, .timeBase = 2e-4};
+    const tests::Instrument noisy{.cycles = 15, .jitter_s = 5e-3, .step_s = 2e-3, .timeBase = 2e-4};
     const Tally tally = tallyOf({bench, noisy});
     expectHonest(tally);
     EXPECT_LT(tally.uncertainty, 1e-3);
@@ -332,7 +331,7 @@ TEST(Fit, ARecordWithoutNoiseIsFittedTooHoweverFarOff) {
         bench.set("C1.leakage_resistance=10M");
         Workbench other = bench;
         other.set(capacitor);
-        const Instrument exact{
+        const tests::Instrument exact{
             .cycles = 10, .jitter_s = 0, .step_s = 1e-9, .timeBase = 1e-4, .fromPowerOn = true};
         measure(bench.circuit, recordOf(other.board(), exact, 1));
         const FitOutcome f = fitOf(bench);

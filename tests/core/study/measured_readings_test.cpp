@@ -33,7 +33,7 @@ circuit::Record beat(int cycles, double period_s, double high_s, double noise_s,
     return r;
 }
 
-circuit::Circuit board() {
+circuit::Circuit mole() {
     circuit::Circuit c;
     (void)c.addPart(circuit::PartKind::supply, "BT1", {{"voltage", 6.0}});
     (void)c.addPart(circuit::PartKind::timer, "U1", {{"family", std::string("bipolar")}});
@@ -42,7 +42,7 @@ circuit::Circuit board() {
 }
 
 template <class What>
-void measure(circuit::Circuit& c, What what, bool used = true) {
+void note(circuit::Circuit& c, What what, bool used = true) {
     c.measurements.push_back(std::make_shared<const Measurement>(Measurement{"", used, std::move(what), {}}));
 }
 
@@ -102,8 +102,8 @@ TEST(RecordFigures, TooFewSwitchingsSayNothing) {
 }
 
 TEST(MeasuredReadings, ACountGivesTheRateWithItsUncertainty) {
-    circuit::Circuit c = board();
-    measure(c, circuit::Count{20, {16, 0.2}});
+    circuit::Circuit c = mole();
+    note(c, circuit::Count{20, {16, 0.2}});
     const MeasuredReadings m = measuredReadings(c);
     EXPECT_NEAR(m.period_s->value, 0.8, 1e-12);
     EXPECT_NEAR(m.period_s->uncertainty, 0.01, 1e-12);
@@ -112,30 +112,28 @@ TEST(MeasuredReadings, ACountGivesTheRateWithItsUncertainty) {
 }
 
 TEST(MeasuredReadings, SeveralOfOneFigureAreWeighedByTheirUncertainty) {
-    circuit::Circuit c = board();
-    measure(c,
-            circuit::MeterReading{circuit::MeterQuantity::outputHigh, c.findRef("U1")->id, "", {4.5, 0.1}});
-    measure(c,
-            circuit::MeterReading{circuit::MeterQuantity::outputHigh, c.findRef("U1")->id, "", {4.4, 0.05}});
+    circuit::Circuit c = mole();
+    note(c, circuit::MeterReading{circuit::MeterQuantity::outputHigh, c.findRef("U1")->id, "", {4.5, 0.1}});
+    note(c, circuit::MeterReading{circuit::MeterQuantity::outputHigh, c.findRef("U1")->id, "", {4.4, 0.05}});
     MeasuredReadings m = measuredReadings(c);
     EXPECT_NEAR(m.outputHigh_V->value, (4.5 * 1 + 4.4 * 4) / 5, 1e-12);
     EXPECT_NEAR(m.outputHigh_V->uncertainty, 0.1 / std::sqrt(5.0), 1e-12);
     EXPECT_FALSE(m.contradicting);
-    measure(c, circuit::MeterReading{circuit::MeterQuantity::outputHigh, c.findRef("U1")->id, "", {6, 0.05}});
+    note(c, circuit::MeterReading{circuit::MeterQuantity::outputHigh, c.findRef("U1")->id, "", {6, 0.05}});
     EXPECT_TRUE(measuredReadings(c).contradicting);
 }
 
 TEST(MeasuredReadings, WhatIsLeftOutIsNotCounted) {
-    circuit::Circuit c = board();
-    measure(c, circuit::Count{20, {16, 0.2}}, false);
-    measure(
-        c, circuit::MeterReading{circuit::MeterQuantity::lampCurrent, c.findRef("D1")->id, "", {9e-3, 1e-4}});
+    circuit::Circuit c = mole();
+    note(c, circuit::Count{20, {16, 0.2}}, false);
+    note(c,
+         circuit::MeterReading{circuit::MeterQuantity::lampCurrent, c.findRef("D1")->id, "", {9e-3, 1e-4}});
     const MeasuredReadings m = measuredReadings(c);
     EXPECT_FALSE(m.period_s);
     ASSERT_EQ(m.lamps.size(), 1u);
     EXPECT_EQ(m.lamps[0].current_A, (Measured{9e-3, 1e-4}));
     EXPECT_FALSE(m.empty());
-    EXPECT_TRUE(measuredReadings(board()).empty());
+    EXPECT_TRUE(measuredReadings(mole()).empty());
 }
 
 } // namespace

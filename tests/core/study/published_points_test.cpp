@@ -8,7 +8,7 @@
 namespace blinkwright::study {
 namespace {
 
-Study studyOf(const Workbench& bench) {
+Study studied(const Workbench& bench) {
     return study(bench.circuit, circuit::PartSet::A, {}).value();
 }
 
@@ -27,10 +27,10 @@ Workbench onABlock(const char* family, const char* lampResistance) {
 // one some 0.25 mA (TI TLC555, SLFS043C: 0.17 mA at 5 V, 0.36 mA at 15 V). With 10 mA for half of the time a
 // block lasts some 52 h, and some 105 h; R1 at pin 7 takes 0.9 mA more while the output is low.
 TEST(PublishedPoints, ABlockLastsTwoDaysWithABipolarTimerAndTwiceThatWithACmosOne) {
-    const Study bipolar = studyOf(onABlock("bipolar", "560"));
+    const Study bipolar = studied(onABlock("bipolar", "560"));
     EXPECT_NEAR(*bipolar.readings.lamps[0].peak_A, 10e-3, 0.7e-3);
     EXPECT_NEAR(*bipolar.readings.supply->batteryLife_s / 3600, 52, 0.1 * 52);
-    const Study cmos = studyOf(onABlock("cmos", "680"));
+    const Study cmos = studied(onABlock("cmos", "680"));
     const double lamp_mA = 1e3 * *cmos.readings.lamps[0].mean_A;
     EXPECT_NEAR(*cmos.readings.supply->batteryLife_s / 3600, 550 / (lamp_mA + 0.25 + 0.9 * 0.47),
                 0.03 * 550 / lamp_mA);
@@ -40,7 +40,7 @@ TEST(PublishedPoints, ABlockLastsTwoDaysWithABipolarTimerAndTwiceThatWithACmosOn
 // With 9 V, 5.5 mA and 20 mA sourced half of the time at a drop of 1.5 V: 50 mW + 15 mW. In a DIP-8 of 85 K/W
 // (TI P package; ST) that is 5.5 K above the room: one lamp never cooks a timer.
 TEST(PublishedPoints, OneLampOfTwentyMilliamperesWarmsTheTimerBySixKelvin) {
-    const Study s = studyOf(onABlock("bipolar", "270"));
+    const Study s = studied(onABlock("bipolar", "270"));
     EXPECT_NEAR(*s.readings.lamps[0].peak_A, 20e-3, 1.5e-3);
     const auto timer = std::find_if(s.readings.parts.begin(), s.readings.parts.end(),
                                     [](const PartReading& part) { return part.ref == "U1"; });
@@ -57,16 +57,16 @@ TEST(PublishedPoints, AnElectrolyticsLeakageStretchesAndThenStallsAMegohmBlinker
     Workbench bench = plainAstable(1e3, 470e3, 1e-5);
     bench.set("U1.device.threshold_current=0").set("U1.device.trigger_current=0");
     bench.set("U1.device.discharge_leakage=0").set("C1.leakage_resistance=1e15");
-    const double tight_s = studyOf(bench).readings.timers[0].settled->high_s;
+    const double tight_s = studied(bench).readings.timers[0].settled->high_s;
     bench.set("C1.leakage_resistance=2M"); // 3 uA at 6 V
-    const Study leaky = studyOf(bench);
+    const Study leaky = studied(bench);
     const double r = 471e3, load = 2e6, aim = 9 * load / (r + load), tau = r * load / (r + load) * 1e-5;
     EXPECT_NEAR(leaky.readings.timers[0].settled->high_s, tau * std::log((aim - 3) / (aim - 6)),
                 2e-3 * tight_s);
     EXPECT_NEAR(tight_s, r * 1e-5 * std::numbers::ln2, 2e-3 * tight_s);
     EXPECT_NE(find(leaky.findings, "leakage-too-large"), nullptr);
     bench.set("C1.leakage_resistance=375k"); // 16 uA at 6 V
-    const Study stalled = studyOf(bench);
+    const Study stalled = studied(bench);
     EXPECT_EQ(stalled.readings.verdict, Verdict::settlesHigh);
     ASSERT_NE(find(stalled.findings, "leakage-too-large"), nullptr);
     EXPECT_EQ(find(stalled.findings, "leakage-too-large")->severity, Severity::fault);
@@ -83,9 +83,9 @@ TEST(PublishedPoints, APairStaysDarkWhereTheSwingIsLessThanBothForwardVoltages) 
     bench.net("output", {"U1:3", "R3:1"}).net("coupling", {"R3:2", "C9:plus"});
     bench.net("lamps", {"C9:minus", "D1:anode", "D2:cathode"}).net("ground", {"D1:cathode", "D2:anode"});
     bench.set("D1.colour=blue").set("D2.colour=white").set("BT1.voltage=6");
-    EXPECT_NE(find(studyOf(bench).findings, "pair-swing-too-small"), nullptr);
+    EXPECT_NE(find(studied(bench).findings, "pair-swing-too-small"), nullptr);
     bench.set("D1.colour=red").set("D2.colour=red").set("BT1.voltage=9");
-    EXPECT_EQ(find(studyOf(bench).findings, "pair-swing-too-small"), nullptr);
+    EXPECT_EQ(find(studied(bench).findings, "pair-swing-too-small"), nullptr);
 }
 
 } // namespace

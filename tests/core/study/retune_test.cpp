@@ -11,11 +11,10 @@ namespace {
 
 using circuit::PartSet;
 using tests::fitted;
-using tests::Instrument;
 using tests::measure;
 using tests::recordOf;
 
-constexpr Instrument scope{.cycles = 12, .jitter_s = 2e-4, .step_s = 1e-4, .timeBase = 1e-4};
+constexpr tests::Instrument scope{.cycles = 12, .jitter_s = 2e-4, .step_s = 1e-4, .timeBase = 1e-4};
 
 /// A light that was meant to flash 60 times a minute and flashes slower, for its capacitor is large.
 struct Slow {
