@@ -15,7 +15,7 @@ blinkwright_need "to build and run the tests" "${BLINKWRIGHT_BUILD_PACKAGES[@]}"
 
 # Optimised, but with assertions alive: a broken promise must fail a test.
 blinkwright_configure "$tree" "$folder" -DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_FLAGS_RELEASE=-O2 \
-  -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=6 \
+  -DBLINKWRIGHT_BUNDLES=ON \
   -DBLINKWRIGHT_WINDOW=ON -DBLINKWRIGHT_TESTS=ON -DBLINKWRIGHT_BENCHMARKS=ON
 ninja -C "$folder" -j2
 

@@ -21,7 +21,7 @@ fi
 
 blinkwright_need "to build and run the tests" "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_TEST_PACKAGES[@]}"
 blinkwright_configure "$tree" "$folder" -DCMAKE_BUILD_TYPE=Debug "-DCMAKE_CXX_FLAGS_DEBUG=-O1" \
-  -DBLINKWRIGHT_SANITIZE=address,undefined -DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=6 \
+  -DBLINKWRIGHT_SANITIZE=address,undefined -DBLINKWRIGHT_BUNDLES=ON \
   -DBLINKWRIGHT_WINDOW=$window -DBLINKWRIGHT_TESTS=ON -DBLINKWRIGHT_BENCHMARKS=OFF
 ninja -C "$folder" -j2 "${targets[@]}"
 

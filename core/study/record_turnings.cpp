@@ -16,7 +16,7 @@ constexpr double comeBack = 0.2, comeBackOverNoise = 8;
 constexpr double steady = 0.15;
 /// Samples for the parabolas: from some noise off the turn to this share of the swing.
 constexpr double reach = 0.3, guardOverNoise = 4;
-constexpr std::size_t samplesForParabola = 6, samplesForLine = 3;
+constexpr std::size_t samplesForParabola = 6, samplesForRise = 3;
 /// The first charge begins where the signal has risen by this share of the swing.
 constexpr double riseOfStart = 0.03;
 
@@ -31,7 +31,7 @@ using Parabola = std::array<double, 3>;
 /// By least squares through points; a straight line of few of them. Nothing for fewer than three.
 std::optional<Parabola> fitted(const std::vector<std::pair<double, double>>& points) {
     const std::size_t terms = points.size() >= samplesForParabola ? 3 : 2;
-    if (points.size() < samplesForLine) return {};
+    if (points.size() < samplesForRise) return {};
     std::array<std::array<double, 4>, 3> a{};
     for (const auto& [x, y] : points) {
         const std::array<double, 3> powers{1, x, x * x};
