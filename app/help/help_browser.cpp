@@ -6,6 +6,7 @@
 #include <QDesktopServices>
 #include <QEvent>
 #include <QFontInfo>
+#include <QPainter>
 #include <QRegularExpression>
 
 namespace blinkwright::app::help {
@@ -29,10 +30,31 @@ QString withFormulaWords(QString html) {
     return html;
 }
 
+/// A line that is a picture has no air of lines of text: it would be a share of the picture's height.
+QString withPictureLines(QString html) {
+    return html.replace(QStringLiteral("<p><img "), QStringLiteral("<p class=\"picture\"><img "));
+}
+
+/// Pictures of the light window, as prints lying on a dark page.
+QImage onCard(const QImage& picture, const widgets::Theme& theme) {
+    if (picture.isNull()) return picture;
+    constexpr int edge = 8, corner = 6;
+    QImage card(picture.size() + QSize(2 * edge, 2 * edge), QImage::Format_ARGB32_Premultiplied);
+    card.fill(Qt::transparent);
+    QPainter painter(&card);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(theme.frame);
+    painter.setBrush(widgets::Theme::of(widgets::Theme::Mode::light).window);
+    painter.drawRoundedRect(QRectF(card.rect()).adjusted(0.5, 0.5, -0.5, -0.5), corner, corner);
+    painter.drawImage(edge, edge, picture);
+    return card;
+}
+
 QString styleOf(const widgets::Theme& theme) {
     return QStringLiteral("h1 { font-size: x-large; margin-bottom: 6px; }"
                           "h2 { font-size: large; margin-top: 14px; margin-bottom: 4px; }"
                           "p, li { line-height: 128%; margin-bottom: 6px; }"
+                          "p.picture { line-height: 100%; }"
                           "a { color: %1; }"
                           "td, th { padding: 3px 14px 3px 0; text-align: left; }"
                           ".quiet { color: %2; }")
@@ -76,7 +98,7 @@ QString HelpBrowser::page() const {
 }
 
 QString HelpBrowser::html(const QString& page) const {
-    QString text = withFormulaWords(pageText(page));
+    QString text = withPictureLines(withFormulaWords(pageText(page)));
     const QString mark = QStringLiteral("<!-- keys -->");
     if (text.contains(mark)) text.replace(mark, m_keys());
     return text;
@@ -93,7 +115,7 @@ QVariant HelpBrowser::loadResource(int type, const QUrl& name) {
         return formulaImage(*formula, larger, m_theme->ink, devicePixelRatioF());
     }
     if (name.scheme() == QLatin1String("picture"))
-        return QImage(QStringLiteral(":/help/pictures/%1.png").arg(path));
+        return onCard(QImage(QStringLiteral(":/help/pictures/%1.png").arg(path)), *m_theme);
     return QTextBrowser::loadResource(type, name);
 }
 

@@ -4,6 +4,7 @@
 #include "app/help/help_pages.h"
 #include "app/language.h"
 
+#include <QAbstractTextDocumentLayout>
 #include <QDirIterator>
 #include <QFile>
 #include <QImage>
@@ -151,6 +152,47 @@ TEST(HelpFormulas, AreSharpAndInTheColourOfTheText) {
             EXPECT_EQ(dot.rgb(), QColor(Qt::red).rgb());
         }
     EXPECT_GT(inked, 100);
+}
+
+TEST(HelpBrowser, LaysPicturesOnALightCardInDarkLooksToo) {
+    using widgets::Theme;
+    HelpBrowser browser([] { return QString(); });
+    const QImage picture(":/help/pictures/curves.png");
+    for (const Theme::Mode mode : {Theme::Mode::light, Theme::Mode::dark}) {
+        browser.setTheme(Theme::of(mode));
+        const auto card =
+            browser.loadResource(QTextDocument::ImageResource, QUrl("picture:curves")).value<QImage>();
+        const QSize edges = card.size() - picture.size();
+        ASSERT_GE(edges.width(), 8);
+        const QPoint left(edges.width() / 4, card.height() / 2);
+        EXPECT_EQ(card.pixelColor(left), Theme::of(Theme::Mode::light).window);
+        EXPECT_EQ(card.pixelColor(0, card.height() / 2), Theme::of(mode).frame);
+        const QPoint within(picture.width() / 2, 3);
+        EXPECT_EQ(card.pixelColor(within + QPoint(edges.width(), edges.height()) / 2),
+                  picture.pixelColor(within));
+    }
+}
+
+TEST(HelpBrowser, LeavesNoGapUnderAPicture) {
+    HelpBrowser browser([] { return QString(); });
+    browser.resize(900, 600);
+    browser.setTheme(widgets::Theme::of(widgets::Theme::Mode::light));
+    int pictures = 0;
+    for (const QString& page : pageNames()) {
+        browser.setSource(QUrl("help:" + page));
+        for (QTextBlock block = browser.document()->begin(); block.isValid(); block = block.next())
+            for (auto part = block.begin(); !part.atEnd(); ++part) {
+                const QString name = part.fragment().charFormat().toImageFormat().name();
+                if (!name.startsWith("picture:")) continue;
+                const auto image =
+                    browser.loadResource(QTextDocument::ImageResource, QUrl(name)).value<QImage>();
+                EXPECT_LE(browser.document()->documentLayout()->blockBoundingRect(block).height(),
+                          image.height() + browser.fontMetrics().lineSpacing())
+                    << page.toStdString();
+                ++pictures;
+            }
+    }
+    EXPECT_GT(pictures, 15);
 }
 
 TEST(HelpBrowser, GivesFormulasInWordsToThoseWhoCannotSeeThem) {
