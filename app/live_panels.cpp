@@ -102,7 +102,7 @@ void LivePanels::ask() {
 void LivePanels::showCircuit() {
     m_panels.hookup.setCircuit(m_document.circuit());
     m_panels.values.setCircuit(m_document.circuit(), PartSet::A);
-    if (std::exchange(m_freshDrawing, false)) m_panels.hookup.fit();
+    if (std::exchange(m_freshDrawing, false)) m_panels.hookup.startAfresh();
     if (m_document.circuit().parts().empty()) return showEmpty();
     ask();
 }

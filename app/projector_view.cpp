@@ -1,7 +1,10 @@
 #include "app/projector_view.h"
 
+#include "widgets/hookup/hookup_view.h"
+
 #include <QAction>
 #include <QApplication>
+#include <QEvent>
 #include <QMainWindow>
 #include <QSplitter>
 
@@ -11,7 +14,12 @@ namespace blinkwright::app {
 
 namespace {
 
-constexpr int hookupShare = 45, curvesShare = 55; ///< of the width [%]
+constexpr int hookupShare = 50, curvesShare = 50; ///< of the width [%]
+constexpr int comesBackWithin_ms = 1000; ///< the window manager takes its time: common practice, no source
+
+void settleLayouts() {
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+}
 
 } // namespace
 
@@ -20,9 +28,12 @@ ProjectorView::ProjectorView(const Parts& parts)
     m_action->setShortcut(QKeySequence(tr("F11")));
     m_action->setCheckable(true);
     m_action->setToolTip(tr("Hook-up and Curves alone, with large texts and wide lines, for a class"));
-    m_action->setWhatsThis(
-        tr("Shows Hook-up and Curves alone, with large texts and wide lines, for a class. Leaving it "
-           "brings back all that was."));
+    m_action->setWhatsThis(tr(
+        "Shows Hook-up and Curves alone on the whole screen, with large texts and wide lines, for a class. "
+        "Leaving it brings back all that was."));
+    m_comingBack.setSingleShot(true);
+    m_comingBack.setInterval(comesBackWithin_ms);
+    m_parts.window.installEventFilter(this);
     connect(m_action, &QAction::triggered, this, &ProjectorView::set);
 }
 
@@ -41,9 +52,12 @@ void ProjectorView::restore() {
 }
 
 void ProjectorView::enter() {
+    m_comingBack.stop();
     m_geometry = m_parts.window.saveGeometry();
     m_size = m_parts.window.size();
+    m_state = m_parts.window.windowState();
     for (const QSplitter* splitter : m_parts.splitters) m_states[splitter] = splitter->saveState();
+    m_parts.hookup.fitForNow(); // while it has its size of before
     const QWidget* focus = m_parts.window.focusWidget();
     m_hidden.clear();
     for (QWidget* part : m_parts.away) {
@@ -53,25 +67,44 @@ void ProjectorView::enter() {
         m_hidden.push_back(part);
     }
     m_parts.appearance.setProjected(true);
-    m_parts.sides->setSizes({hookupShare * m_size.width() / 100, curvesShare * m_size.width() / 100});
-    QCoreApplication::sendPostedEvents(nullptr,
-                                       QEvent::LayoutRequest); // larger texts may want a larger window
-    m_grown = m_parts.window.size();
+    m_parts.window.setWindowState(m_state | Qt::WindowFullScreen);
+    const int width = m_parts.sides->width();
+    m_parts.sides->setSizes({hookupShare * width / 100, curvesShare * width / 100});
     emit said(tr("Projector view: %1 or Esc leaves it.")
                   .arg(m_action->shortcut().toString(QKeySequence::NativeText)));
 }
 
 void ProjectorView::leave() {
+    QMainWindow& window = m_parts.window;
+    // Unless a hand has taken it off the whole screen meanwhile, and given it a size.
+    const bool wasFull = window.isFullScreen();
     m_parts.appearance.setProjected(false);
     for (QWidget* part : m_hidden) part->show();
-    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
-    // Unless a hand has made it another size meanwhile.
-    if (m_parts.window.size() == m_grown) m_parts.window.resize(m_size);
+    settleLayouts();
+    if (wasFull) {
+        window.setWindowState(m_state);
+        if (!(m_state & (Qt::WindowMaximized | Qt::WindowFullScreen))) window.resize(m_size);
+    }
+    m_parts.hookup.lookAgain();
+    m_comingBack.start();
+    comeBack();
+}
+
+/// Again with each size that the window manager gives.
+void ProjectorView::comeBack() {
+    if (!m_comingBack.isActive()) return;
+    settleLayouts();
     for (QSplitter* splitter : m_parts.splitters) splitter->restoreState(m_states[splitter]);
 }
 
+bool ProjectorView::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize && m_comingBack.isActive())
+        QTimer::singleShot(0, this, &ProjectorView::comeBack);
+    return QObject::eventFilter(watched, event);
+}
+
 QByteArray ProjectorView::geometry() const {
-    return m_on && m_parts.window.size() == m_grown ? m_geometry : m_parts.window.saveGeometry();
+    return m_on ? m_geometry : m_parts.window.saveGeometry();
 }
 
 QByteArray ProjectorView::stateOf(const QSplitter* splitter) const {

@@ -1,21 +1,28 @@
-// The view for a class: Hook-up and Curves alone, large, with the keys of every day.
+// The view for a class: Hook-up and Curves alone on the whole screen, large, with the keys of every day.
 //
 //   ProjectorView projector({window, appearance, settings, hookup, {readings, values}, {rows, top}, top});
 //   projector.alsoAway(*toolBar);
 //   menu->addAction(projector.action());
 //   projector.restore();                // at the start: as it was left
-// What the window is without it is kept meanwhile, and comes back exactly.
+// What the window is without it is kept meanwhile, and comes back exactly: sizes, places, and what of the
+// drawing was in view.
 #pragma once
 
 #include "app/appearance.h"
 
 #include <QByteArray>
+#include <QSize>
+#include <QTimer>
 #include <map>
 #include <vector>
 
 class QAction;
 class QMainWindow;
 class QSplitter;
+
+namespace blinkwright::widgets {
+class HookupView;
+}
 
 namespace blinkwright::app {
 
@@ -26,7 +33,7 @@ class ProjectorView : public QObject {
         QMainWindow& window;
         Appearance& appearance;
         Settings& settings;
-        QWidget& hookup;                   ///< has the focus where that of before is away
+        widgets::HookupView& hookup;       ///< fitted; has the focus where that of before is away
         std::vector<QWidget*> away;        ///< what a class need not see
         std::vector<QSplitter*> splitters; ///< whose places are kept
         QSplitter* sides;                  ///< Hook-up beside Curves
@@ -46,15 +53,22 @@ class ProjectorView : public QObject {
   signals:
     void said(const QString& sentence);
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     void enter();
     void leave();
+    void comeBack();
 
     Parts m_parts;
     QAction* m_action;
     bool m_on = false;
+    // Of the window before:
     QByteArray m_geometry;
-    QSize m_size, m_grown; ///< before, and what larger texts made of it
+    QSize m_size;
+    Qt::WindowStates m_state;
+    QTimer m_comingBack; ///< runs while sizes may still be on their way
     std::map<const QSplitter*, QByteArray> m_states;
     std::vector<QWidget*> m_hidden; ///< those that were there before
 };

@@ -43,9 +43,8 @@ void Camera::lookAt(const QRectF& drawing, bool keepStill) {
     clamp();
 }
 
-void Camera::fit() {
-    setZoom(
-        std::min({m_view.width() / m_content.width(), m_view.height() / m_content.height(), mostFitZoom}));
+void Camera::fit(double most) {
+    setZoom(std::min({m_view.width() / m_content.width(), m_view.height() / m_content.height(), most}));
     m_centre = m_content.center();
     m_paper = m_content;
 }

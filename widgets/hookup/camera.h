@@ -15,7 +15,7 @@ namespace blinkwright::widgets::hookup {
 
 class Camera {
   public:
-    static constexpr double leastZoom = 0.1, mostZoom = 8, mostFitZoom = 2;
+    static constexpr double leastZoom = 0.1, mostZoom = 8, mostFitZoom = 2, mostFilledZoom = 4;
     static constexpr double margin = 26; ///< shown around the drawing [units]
 
     Camera();
@@ -31,7 +31,8 @@ class Camera {
     /// @param keepStill what is in view stays where it is, even if the drawing would fit otherwise: for
     /// changes made by hand.
     void lookAt(const QRectF& drawing, bool keepStill = false);
-    void fit();
+    /// @param most so large a small drawing gets
+    void fit(double most = mostFitZoom);
     /// @param width of the drawing's lines [units], whose edges are kept on whole pixels
     void setInk(double width) { m_ink = width; }
     void zoomAbout(QPointF inView, double factor);

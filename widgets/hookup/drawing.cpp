@@ -35,8 +35,9 @@ QRectF labelArea(const Label& label) {
     return label.rect.adjusted(-4, -3, 4, 3);
 }
 
-QRectF railTextArea(QPointF at) {
-    return {at.x() - 2, at.y() - 10, 40, 20};
+QRectF railTextArea(QPointF at, double size) {
+    const double line = labelLine(size);
+    return {at.x() - 2, at.y() - line / 2 - 2, 3 * line, line + 4};
 }
 QRectF segmentArea(const Segment& s) {
     return area({s.a.x, s.a.y, s.b.x, s.b.y}).adjusted(-2, -2, 2, 2);
@@ -75,6 +76,13 @@ Drawing::Change Drawing::show(const Circuit& circuit) {
     takeViews(circuit, poses);
     noteTexts(before);
     return m_changed.empty() ? Change::nothing : Change::texts;
+}
+
+void Drawing::setTextSize(double size) {
+    if (std::exchange(m_textSize, size) == size) return;
+    m_changed.clear();
+    m_labels = placeLabels(m_parts, m_routes, size);
+    measure();
 }
 
 /// @return whether anything is new that layout and routing depend on.
@@ -136,7 +144,7 @@ void Drawing::rebuild(const Circuit& circuit) {
     for (const Part& part : circuit.parts()) poses.push_back(places.at(part.id));
     takeViews(circuit, poses);
     m_routes = m_router.route(routerInput(m_parts, circuit));
-    m_labels = placeLabels(m_parts, m_routes);
+    m_labels = placeLabels(m_parts, m_routes, m_textSize);
     placeRailTexts(circuit);
     measure();
     noteChanges(before);
@@ -160,7 +168,7 @@ void Drawing::noteChanges(const Drawn& before) {
     noteDifference(before.routes.missing, m_routes.missing, missingArea, m_changed);
     if (m_railEnds != before.railEnds)
         for (const auto* ends : {&before.railEnds, &std::as_const(m_railEnds)})
-            for (const RailEnd& end : *ends) m_changed.push_back(railTextArea(end.at));
+            for (const RailEnd& end : *ends) m_changed.push_back(railTextArea(end.at, m_textSize));
     if (m_changed.size() > mostAreas) m_changed.clear();
 }
 
@@ -190,7 +198,8 @@ void Drawing::measure() {
     for (const Segment& s : m_routes.segments)
         all |= QRectF(QPointF(s.a.x, s.a.y), QPointF(s.b.x, s.b.y)).adjusted(-1, -1, 1, 1);
     for (const RailEnd& end : m_railEnds)
-        all |= QRectF(end.at.x(), end.at.y() - labelLine / 2, 24, labelLine);
+        all |=
+            QRectF(end.at.x(), end.at.y() - labelLine(m_textSize) / 2, 2 * m_textSize, labelLine(m_textSize));
     m_bounds = all.isEmpty() ? QRectF(-50, -50, 100, 100) : all;
 }
 
@@ -226,11 +235,10 @@ void Drawing::paint(QPainter& painter, const Theme& theme, const std::vector<QRe
     for (const Label& label : m_labels)
         if (!label.rect.isEmpty() && wanted(labelArea(label))) paintLabel(painter, label, theme);
     painter.setPen(theme.ink);
-    painter.setFont(labelFont(labelSize, true));
+    painter.setFont(labelFont(m_textSize, true));
     for (const RailEnd& end : m_railEnds)
-        if (wanted(railTextArea(end.at)))
-            painter.drawText(QRectF(end.at.x(), end.at.y() - 10, 60, 20), Qt::AlignLeft | Qt::AlignVCenter,
-                             end.text);
+        if (const QRectF room = railTextArea(end.at, m_textSize); wanted(room))
+            painter.drawText(room.adjusted(2, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, end.text);
 }
 
 std::optional<PartId> Drawing::partAt(QPointF at) const {

@@ -24,6 +24,9 @@ class Drawing {
     /// How symbols are drawn; the next show() takes it up.
     void setStyle(const SymbolStyle& style) { m_wantedStyle = style; }
     const SymbolStyle& style() const { return m_wantedStyle; }
+    /// How high the texts of labels are where there is room [units]: at once. Those in a timer stay.
+    void setTextSize(double size);
+    double textSize() const { return m_textSize; }
     /// After a change: where the drawing looks other than before [units]; empty after Change::layout:
     /// everywhere.
     const std::vector<QRectF>& changedAreas() const { return m_changed; }
@@ -82,6 +85,7 @@ class Drawing {
     void measure();
 
     SymbolStyle m_wantedStyle, m_style;
+    double m_textSize = labelSize;
     Router m_router;
     std::vector<Shape> m_shapes;
     std::vector<Stated> m_stated;

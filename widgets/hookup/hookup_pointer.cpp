@@ -15,11 +15,11 @@ void HookupView::wheelEvent(QWheelEvent* event) {
     const bool zooming = event->modifiers() & Qt::ControlModifier;
     const QPoint fine = event->pixelDelta(), coarse = event->angleDelta();
     if (!zooming && !fine.isNull()) { // a touch pad: two fingers move the paper
-        d->keepFitted = false;
+        d->letGoOfFit();
         d->camera.panBy(-QPointF(fine));
         d->changed();
     } else if (!zooming && (event->modifiers() & Qt::ShiftModifier || coarse.y() == 0)) {
-        d->keepFitted = false;
+        d->letGoOfFit();
         d->camera.panBy({-(coarse.x() != 0 ? coarse.x() : coarse.y()) / 2.0, 0});
         d->changed();
     } else {
@@ -43,7 +43,7 @@ void HookupView::mousePressEvent(QMouseEvent* event) {
 void HookupView::mouseMoveEvent(QMouseEvent* event) {
     d->pointer = event->position();
     if (d->panFrom) {
-        d->keepFitted = false;
+        d->letGoOfFit();
         d->camera.panBy(*d->panFrom - event->pos());
         d->panFrom = event->pos();
         d->changed();
@@ -155,7 +155,7 @@ void HookupView::Private::handMoved() {
     using Doing = hookup::Gestures::Doing;
     selectionTouched();
     const Doing doing = hand.doing();
-    if (doing != Doing::nothing) keepFitted = false;
+    if (doing != Doing::nothing) letGoOfFit();
     const QString refusal =
         doing == Doing::wiring || doing == Doing::pulling ? hand.target().refusal : QString();
     if (!refusal.isEmpty() && refusal != lastRefusal) emit view->said(refusal);

@@ -6,6 +6,7 @@
 #include "widgets/hookup/lamp_bar.h"
 #include "widgets/hookup/preview.h"
 #include "widgets/hookup/symbols.h"
+#include "widgets/text/text_sized.h"
 
 #include <QPaintEvent>
 #include <QPainter>
@@ -28,6 +29,14 @@ void HookupView::Private::bring(PartId id) {
     if (camera.corner() != before) changed();
 }
 
+void HookupView::Private::takeTextSize() {
+    constexpr int most = 2 * hookup::labelSize;
+    drawing.setTextSize(std::min(withText(*view, hookup::labelSize), most));
+    camera.lookAt(drawing.bounds(), !keepFitted);
+    if (keepFitted) fitCamera();
+    changed();
+}
+
 HookupView::HookupView(QWidget* parent) : QAbstractScrollArea(parent), d(std::make_unique<Private>(this)) {
     hookup::makeAccessible(*this); // before the first name, with which the toolkit asks
     setAccessibleName(tr("Hook-up"));
@@ -40,6 +49,7 @@ HookupView::HookupView(QWidget* parent) : QAbstractScrollArea(parent), d(std::ma
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
     setMinimumSize(160, 120);
     d->camera.lookAt(d->drawing.bounds());
+    sizedByText(*this, [this] { d->takeTextSize(); });
     d->describe();
 }
 
@@ -189,6 +199,30 @@ void HookupView::fit() {
     d->changed();
 }
 
+void HookupView::fitForNow() {
+    if (!d->kept) d->kept = Private::Sight{d->camera, d->keepFitted, viewport()->size()};
+    d->wayBack.reset();
+    fit();
+}
+
+void HookupView::lookAgain() {
+    d->wayBack = std::exchange(d->kept, std::nullopt);
+    if (!d->wayBack) return;
+    d->keepFitted = d->wayBack->fitted;
+    if (d->keepFitted)
+        d->fitCamera();
+    else
+        d->lookAs(*d->wayBack);
+    if (d->keepFitted || d->wayBack->view == viewport()->size()) d->wayBack.reset();
+    d->changed();
+}
+
+void HookupView::startAfresh() {
+    d->kept.reset();
+    d->wayBack.reset();
+    fit();
+}
+
 double HookupView::zoom() const {
     return d->camera.zoom();
 }
@@ -258,14 +292,17 @@ void HookupView::resizeEvent(QResizeEvent*) {
     // A scroll bar that comes while something is dragged must not move the drawing under the hand.
     if (d->keepFitted)
         d->fitCamera();
+    else if (d->wayBack)
+        d->lookAs(*d->wayBack);
     else
         d->camera.panBy(corner - d->camera.corner());
+    if (d->wayBack && d->wayBack->view == viewport()->size()) d->wayBack.reset();
     d->changed();
 }
 
 void HookupView::scrollContentsBy(int, int) {
     if (d->syncing) return;
-    d->keepFitted = false;
+    d->letGoOfFit();
     const QPointF wanted(horizontalScrollBar()->value(), verticalScrollBar()->value());
     const QPointF corner = d->camera.corner();
     // A bar without a range says nothing about where the drawing stands.

@@ -76,6 +76,11 @@ class HookupView : public QAbstractScrollArea {
     void deleteChosen();
 
     void fit();
+    /// Fits for a while: lookAgain() brings the zoom and place of before back, unless other drawings came
+    /// meanwhile (startAfresh()).
+    void fitForNow();
+    void lookAgain();
+    void startAfresh();         ///< fits what is new here
     void zoomBy(double factor); ///< about the middle
     double zoom() const;        ///< pixels a drawing unit
 

@@ -45,6 +45,13 @@ class HookupView::Private {
     hookup::Gestures::Doing lastDoing = hookup::Gestures::Doing::nothing;
     std::optional<QPointF> pointer; ///< over the viewport
     bool keepFitted = true;         ///< until the user zooms or pans
+    struct Sight {
+        hookup::Camera camera;
+        bool fitted;
+        QSize view;
+    };
+    std::optional<Sight> kept;    ///< while all is fitted for now
+    std::optional<Sight> wayBack; ///< until the view has its former size, or somebody zooms or pans
     bool lampsAsBars = false;
     bool spaceHeld = false;
     bool syncing = false;
@@ -121,14 +128,27 @@ class HookupView::Private {
     }
 
     void fitCamera() {
-        camera.fit();
+        camera.fit(kept ? hookup::Camera::mostFilledZoom : hookup::Camera::mostFitZoom);
         // Nothing is there to fit: parts come at their own size.
         if (drawing.parts().empty()) camera.zoomAbout({}, 1 / camera.zoom());
         camera.lookAt(drawing.bounds(), drawing.parts().empty());
     }
 
-    void zoomAbout(QPointF at, double factor) {
+    /// From now on a hand says what is in view.
+    void letGoOfFit() {
         keepFitted = false;
+        wayBack.reset();
+    }
+    void lookAs(const Sight& sight) {
+        camera = sight.camera;
+        camera.resize(view->viewport()->size(), view->devicePixelRatioF());
+        camera.lookAt(drawing.bounds(), true);
+    }
+    /// Texts of labels follow those of the window, as far as a drawing has room for them.
+    void takeTextSize();
+
+    void zoomAbout(QPointF at, double factor) {
+        letGoOfFit();
         camera.zoomAbout(at, factor);
         changed();
     }
@@ -170,7 +190,7 @@ class HookupView::Private {
     }
     void bring(PartId id);
     void wish(const hookup::Wish& wish, int gesture) {
-        keepFitted = false; // what the hand works on must not move away under it
+        letGoOfFit(); // what the hand works on must not move away under it
         emit view->wished(wish, gesture);
     }
     void followPointer(QPointF at);

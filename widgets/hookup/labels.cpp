@@ -7,6 +7,7 @@
 #include <QHash>
 
 #include <array>
+#include <cmath>
 
 namespace blinkwright::widgets::hookup {
 
@@ -31,11 +32,13 @@ double widthOf(const QString& text, bool strong) {
     return *widths.insert(text, (strong ? strongMetrics : plainMetrics).horizontalAdvance(text) / 8);
 }
 
-QSizeF sizeOf(const QString& ref, const QString& value, Side side) {
-    const double first = widthOf(ref, true), second = value.isEmpty() ? 0 : widthOf(value, false);
+QSizeF sizeOf(const QString& ref, const QString& value, Side side, double size) {
+    const double larger = size / labelSize, line = labelLine(size);
+    const double first = larger * widthOf(ref, true),
+                 second = value.isEmpty() ? 0 : larger * widthOf(value, false);
     if (side == Side::above || side == Side::below)
-        return {first + (value.isEmpty() ? 0 : gap + second), labelLine};
-    return {std::max(first, second), value.isEmpty() ? labelLine : 2 * labelLine};
+        return {first + (value.isEmpty() ? 0 : larger * gap + second), line};
+    return {std::max(first, second), value.isEmpty() ? line : 2 * line};
 }
 
 QRectF area(const Box& box) {
@@ -97,8 +100,8 @@ QRectF areaOf(const std::vector<PartView>& parts, const Routes& routes) {
 
 class Placer {
   public:
-    Placer(const std::vector<PartView>& parts, const Routes& routes)
-        : m_parts(parts), m_routes(routes), m_area(areaOf(parts, routes)), m_bodyIndex(m_area),
+    Placer(const std::vector<PartView>& parts, const Routes& routes, double size)
+        : m_size(size), m_parts(parts), m_routes(routes), m_area(areaOf(parts, routes)), m_bodyIndex(m_area),
           m_pinIndex(m_area), m_wireIndex(m_area), m_labelIndex(m_area) {
         for (const PartView& part : parts) {
             m_bodies.push_back(area(placed(bodyOf(part), part.pose)));
@@ -122,7 +125,14 @@ class Placer {
     }
 
   private:
+    /// As large as it can be and stand free.
     Label best(std::size_t i) const {
+        constexpr double step = 2; // [units]
+        for (double size = m_size; size > labelSize; size -= step)
+            if (const auto [label, cost] = best(i, size); cost < standsOn) return label;
+        return best(i, labelSize).first;
+    }
+    std::pair<Label, double> best(std::size_t i, double size) const {
         const PartView& part = m_parts[i];
         const Box body = placed(bodyOf(part), part.pose);
         Label chosen;
@@ -131,13 +141,14 @@ class Placer {
         for (const Spot spot : spotsFor(part)) {
             const double custom = 3 * rank++;
             if (custom >= least) break; // not even a free spot could be better
-            const QRectF rect = rectAt(body, part.pose.at.y, sizeOf(part.ref, part.value, spot.side), spot);
+            const QRectF rect =
+                rectAt(body, part.pose.at.y, sizeOf(part.ref, part.value, spot.side, size), spot);
             const double cost = costOf(rect) + custom;
             if (cost >= least) continue;
             least = cost;
-            chosen = {part.ref, part.value, rect, spot.side};
+            chosen = {part.ref, part.value, rect, spot.side, size};
         }
-        return chosen;
+        return {chosen, least};
     }
 
     double costOf(const QRectF& rect) const {
@@ -150,19 +161,22 @@ class Placer {
             if (m_labels[at(i)].rect.adjusted(-3, -1, 3, 1).intersects(rect)) cost += 1000;
         });
         m_pinIndex.visit(near, [&](int i) {
-            if (rect.adjusted(-2, -2, 2, 2).contains(m_pins[at(i)])) cost += 400;
+            if (rect.adjusted(-2, -2, 2, 2).contains(m_pins[at(i)])) cost += standsOn;
         });
         const QRectF wide = rect.adjusted(-2, -1, 2, 1);
         m_wireIndex.visit(near, [&](int i) {
             const Segment& s = m_routes.segments[at(i)];
             if (s.a.x <= wide.right() && s.b.x >= wide.left() && s.a.y <= wide.bottom() &&
                 s.b.y >= wide.top())
-                cost += 400;
+                cost += standsOn;
         });
         return cost;
     }
     static std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
+    static constexpr double standsOn = 400; ///< a wire or a pin: the least that a collision costs
+
+    double m_size;
     const std::vector<PartView>& m_parts;
     const Routes& m_routes;
     QRectF m_area;
@@ -174,23 +188,23 @@ class Placer {
 
 } // namespace
 
-QFont labelFont(int size, bool strong) {
+QFont labelFont(double size, bool strong) {
     QFont font = QGuiApplication::font();
-    font.setPixelSize(size);
+    font.setPixelSize(static_cast<int>(std::lround(size)));
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     return font;
 }
 
-std::vector<Label> placeLabels(const std::vector<PartView>& parts, const Routes& routes) {
-    return Placer(parts, routes).run();
+std::vector<Label> placeLabels(const std::vector<PartView>& parts, const Routes& routes, double size) {
+    return Placer(parts, routes, std::round(size)).run();
 }
 
 Label withTexts(const Label& label, const PartView& part) {
     Label changed = label;
     changed.ref = part.ref;
     changed.value = part.value;
-    const QSizeF size = sizeOf(part.ref, part.value, label.side);
+    const QSizeF size = sizeOf(part.ref, part.value, label.side, label.size);
     switch (label.side) {
     case Side::right:
         changed.rect.setSize(size);

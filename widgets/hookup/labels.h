@@ -15,22 +15,29 @@
 
 namespace blinkwright::widgets::hookup {
 
+inline constexpr int labelSize = 12; ///< usual height of label text [units]
+/// From one line to the next [units]. @param size of the text [units]
+constexpr double labelLine(double size = labelSize) {
+    return 1.25 * size;
+}
+
 struct Label {
     QString ref;
     QString value;
     QRectF rect; ///< drawing units; empty for a timer, whose texts stand in its outline
     enum class Side { left, right, above, below } side = Side::right;
+    double size = labelSize; ///< height of its text [units]
     bool operator==(const Label&) const = default;
 };
 
-inline constexpr int labelSize = 12;    ///< height of label text [units]
-inline constexpr double labelLine = 15; ///< from one line to the next [units]
-
 /// The font of labels, sized in drawing units and without hinting, so that text keeps its width at every
 /// zoom.
-QFont labelFont(int size, bool strong);
+QFont labelFont(double size, bool strong);
 
-std::vector<Label> placeLabels(const std::vector<PartView>& parts, const Routes& routes);
+/// @param size of texts that is wished for; a label that finds no free place so is made smaller, down to the
+/// usual size
+std::vector<Label> placeLabels(const std::vector<PartView>& parts, const Routes& routes,
+                               double size = labelSize);
 /// A label whose texts changed, kept on its side.
 Label withTexts(const Label& label, const PartView& part);
 

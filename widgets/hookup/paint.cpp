@@ -135,13 +135,13 @@ void paintLabel(QPainter& painter, const Label& label, const Theme& theme) {
     painter.setPen(theme.ink);
     const bool twoLines = label.side == Label::Side::left || label.side == Label::Side::right;
     const bool toRight = label.side == Label::Side::left;
-    const double middle = label.rect.top() + labelLine / 2;
-    const QFont strong = labelFont(labelSize, true), plain = labelFont(labelSize, false);
+    const double line = labelLine(label.size), middle = label.rect.top() + line / 2;
+    const QFont strong = labelFont(label.size, true), plain = labelFont(label.size, false);
     if (twoLines) {
         const double x = toRight ? label.rect.right() : label.rect.left();
         const Qt::Alignment side = toRight ? Qt::AlignRight : Qt::AlignLeft;
         textAt(painter, {x, middle}, side, label.ref, strong);
-        if (!label.value.isEmpty()) textAt(painter, {x, middle + labelLine}, side, label.value, plain);
+        if (!label.value.isEmpty()) textAt(painter, {x, middle + line}, side, label.value, plain);
     } else {
         textAt(painter, {label.rect.left(), middle}, Qt::AlignLeft, label.ref, strong);
         if (!label.value.isEmpty())

@@ -7,10 +7,12 @@
 #include "widgets/curves/curves_view.h"
 #include "widgets/curves/strip_plot.h"
 #include "widgets/findings/findings_view.h"
+#include "widgets/hookup/drawing.h"
 #include "widgets/pins/pins_view.h"
 #include "widgets/readings/readings_view.h"
 
 #include <QFontInfo>
+#include <QScreen>
 #include <QSplitter>
 #include <QToolBar>
 
@@ -29,7 +31,6 @@ class Projector : public AccessTest {
             widest = std::max(widest, plot().graph(k)->pen().widthF());
         return widest;
     }
-    /// All that must be as it was.
     /// Which parts are there.
     QByteArray state() const {
         QByteArray all;
@@ -41,11 +42,19 @@ class Projector : public AccessTest {
             all += part->isVisible() ? '+' : '-';
         return all;
     }
-    std::vector<int> sizes() const {
-        std::vector<int> all;
-        for (const char* name : {"top", "rows"})
-            for (const int size : window->findChild<QSplitter*>(QLatin1String(name))->sizes())
-                all.push_back(size);
+    static std::string said(const QRect& place) {
+        return QStringLiteral("%1 x %2 at %3, %4")
+            .arg(place.width())
+            .arg(place.height())
+            .arg(place.x())
+            .arg(place.y())
+            .toStdString();
+    }
+    /// Of all that is seen in the window.
+    std::map<const QWidget*, QRect> places() const {
+        std::map<const QWidget*, QRect> all;
+        for (const QWidget* part : window->findChildren<QWidget*>())
+            if (part->window() == window.get() && part->isVisible()) all[part] = part->geometry();
         return all;
     }
 };
@@ -73,13 +82,38 @@ TEST_F(Projector, ShowsHookUpAndCurvesAloneAndLarge) {
     action("Light").trigger();
 }
 
-TEST_F(Projector, LeavingBringsBackThePartsAndNearlyTheirSizes) {
+TEST_F(Projector, FillsTheScreenAndTheDrawingItsPanel) {
+    open();
+    const double zoom = window->hookup().zoom();
+    projector().trigger();
+    QTest::qWait(50);
+    EXPECT_TRUE(window->isFullScreen());
+    EXPECT_EQ(window->size(), window->screen()->size());
+    const widgets::HookupView& hookup = window->hookup();
+    EXPECT_GT(hookup.zoom(), zoom);
+    // Filled one way: a larger step of the zoom, a tenth, would not have room, with the margin of 26 units.
+    const QRectF drawn = hookup.drawing().bounds().adjusted(-26, -26, 26, 26);
+    const QSizeF next = drawn.size() * (hookup.zoom() + 0.1);
+    EXPECT_TRUE(next.width() > hookup.viewport()->width() || next.height() > hookup.viewport()->height());
+    EXPECT_LE(drawn.width() * hookup.zoom(), hookup.viewport()->width());
+    EXPECT_LE(drawn.height() * hookup.zoom(), hookup.viewport()->height());
+    constexpr double usualText_px = 12; // 9 points at 96 dots an inch
+    for (const auto& label : hookup.drawing().labels())
+        if (!label.rect.isEmpty())
+            EXPECT_GE(label.size * hookup.zoom(), 1.6 * usualText_px) << label.ref.toStdString();
+    projector().trigger();
+    QTest::qWait(50);
+    EXPECT_FALSE(window->isFullScreen());
+    EXPECT_EQ(hookup.zoom(), zoom);
+}
+
+TEST_F(Projector, LeavingBringsBackAllSizesExactly) {
     open();
     window->findChild<QSplitter*>("top")->setSizes({500, 700});
     window->findChild<QSplitter*>("rows")->setSizes({500, 200});
     QTest::qWait(50);
     const QByteArray before = state();
-    const std::vector<int> sizesBefore = sizes();
+    const std::map<const QWidget*, QRect> placesBefore = places();
     const QSize size = window->size();
     for (int times = 0; times < 2; ++times) {
         projector().trigger();
@@ -89,10 +123,12 @@ TEST_F(Projector, LeavingBringsBackThePartsAndNearlyTheirSizes) {
         QTest::qWait(50);
         EXPECT_EQ(window->size(), size);
         EXPECT_EQ(state().toStdString(), before.toStdString());
-        constexpr int few = 12; // pixels, by which columns of names may come back wider
-        const std::vector<int> now = sizes();
-        ASSERT_EQ(now.size(), sizesBefore.size());
-        for (std::size_t k = 0; k < now.size(); ++k) EXPECT_NEAR(now[k], sizesBefore[k], few);
+        const std::map<const QWidget*, QRect> now = places();
+        EXPECT_EQ(now.size(), placesBefore.size());
+        for (const auto& [part, place] : placesBefore)
+            EXPECT_TRUE(now.contains(part) && now.at(part) == place)
+                << part->metaObject()->className() << " " << part->objectName().toStdString() << " was "
+                << said(place) << ", is " << (now.contains(part) ? said(now.at(part)) : "away");
     }
 }
 
@@ -101,14 +137,20 @@ TEST_F(Projector, KeepsAZoomedDrawingAndZoomedCurves) {
     window->hookup().zoomBy(1.7);
     window->curves().zoomBy(3);
     QTest::qWait(50);
+    QTest::mouseClick(window->hookup().viewport(), Qt::LeftButton, {}, {3, 3}); // and off the middle:
+    window->hookup().select(circuit().parts().back().id);
+    QTest::qWait(30);
     const double zoom = window->hookup().zoom();
+    const QRectF drawing = window->hookup().toViewport({0, 0, 100, 100});
     const auto span = window->curves().visibleSpan();
     projector().trigger();
     QTest::qWait(50);
-    EXPECT_EQ(window->hookup().zoom(), zoom);
+    EXPECT_NE(window->hookup().toViewport({0, 0, 100, 100}), drawing) << "fitted meanwhile";
+    window->hookup().zoomBy(1.3);
     projector().trigger();
     QTest::qWait(50);
     EXPECT_EQ(window->hookup().zoom(), zoom);
+    EXPECT_EQ(window->hookup().toViewport({0, 0, 100, 100}), drawing);
     EXPECT_EQ(window->curves().visibleSpan(), span);
 }
 
