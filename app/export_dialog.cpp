@@ -1,6 +1,8 @@
 #include "app/export_dialog.h"
 
 #include "app/help/help_pages.h"
+#include "widgets/text/text_sized.h"
+
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -92,7 +94,7 @@ ExportDialog::ExportDialog(QWidget* parent, const ExportChoice& choice, Exported
         follow(box, qOverload<double>(&QDoubleSpinBox::valueChanged));
     follow(m_dpi, qOverload<int>(&QSpinBox::valueChanged));
     follow(m_sets, &QComboBox::currentIndexChanged);
-    resize(firstSize.boundedTo(screen()->availableSize()));
+    resize(widgets::withText(*this, firstSize.boundedTo(screen()->availableSize())));
     save->setFocus();
     showPreview();
 }

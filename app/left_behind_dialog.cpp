@@ -1,6 +1,8 @@
 #include "app/left_behind_dialog.h"
 
 #include "app/help/help_pages.h"
+#include "widgets/text/text_sized.h"
+
 #include <QDialogButtonBox>
 #include <QFileInfo>
 #include <QLabel>
@@ -62,7 +64,7 @@ LeftBehindDialog::LeftBehindDialog(QWidget* parent, std::vector<Recovery::Left> 
     column->addWidget(words);
     column->addWidget(m_names, 1);
     column->addWidget(buttons);
-    resize(520, 260);
+    resize(widgets::withText(*this, QSize(520, 260)));
     m_names->setFocus();
 }
 

@@ -23,6 +23,8 @@
 #include "widgets/pins/pins_view.h"
 #include "widgets/readings/readings_view.h"
 #include "widgets/text/steady_label.h"
+#include "widgets/text/text_sized.h"
+#include "widgets/text/whole_cells.h"
 #include "widgets/values/value_panel.h"
 
 #include <QApplication>
@@ -45,7 +47,6 @@ namespace blinkwright::app {
 namespace {
 
 constexpr QSize firstSize(1280, 800);
-constexpr QSize frameRoom(8, 36); ///< what the frame of a window takes: common practice, no source
 constexpr int sayFor_ms = 8000;
 
 QSplitter* splitter(Qt::Orientation orientation, const QString& name, std::initializer_list<QWidget*> parts,
@@ -80,6 +81,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     setAcceptDrops(true);
     QApplication::setAttribute(Qt::AA_DontShowIconsInMenus); // few entries have one: a ragged column
     makeLayout();
+    new widgets::WholeCells(this);
     const LivePanels::Panels panels{*m_hookup, *m_values, *m_curves, *m_readings, *m_findings};
     m_live = new LivePanels(m_document, panels, this);
     m_second = new SecondSet(m_document, *m_live, panels, this);
@@ -264,7 +266,7 @@ void MainWindow::showTitle() {
 void MainWindow::restoreState() {
     // A state from a screen of quite another size is refused; either way all of the window must be in reach.
     if (!restoreGeometry(m_settings.windowState(QStringLiteral("geometry"))))
-        resize(firstSize.boundedTo(screen()->availableSize() - frameRoom));
+        resize(widgets::withText(*this, firstSize.boundedTo(screen()->availableSize() - widgets::frameRoom)));
     for (QSplitter* part : {m_rows, m_top, m_right, m_bottom})
         part->restoreState(m_settings.windowState(part->objectName()));
     m_projector->restore();

@@ -8,18 +8,23 @@
 #include "widgets/hookup/part_view.h"
 #include "widgets/text/part_meaning.h"
 #include "widgets/text/said.h"
+#include "widgets/text/scrolled_form.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QVBoxLayout>
 
 namespace blinkwright::app {
 
 using namespace circuit;
 
 namespace {
+
+constexpr int leastField = 220;
 
 QString text(std::string_view s) {
     return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size()));
@@ -41,7 +46,9 @@ PartDialog::PartDialog(QWidget* parent, Circuit circuit, PartId part, Apply appl
     const KindInfo& kind = info(shown.kind);
     setWindowTitle(
         tr("%1, %2").arg(QString::fromStdString(shown.ref), widgets::hookup::kindText(shown.kind)));
-    auto* form = new QFormLayout(this);
+    auto* inside = new QWidget;
+    auto* form = new QFormLayout(inside);
+    form->setContentsMargins(0, 0, 0, 0);
     m_name->setText(QString::fromStdString(shown.ref));
     m_name->setObjectName(QStringLiteral("name"));
     m_name->setWhatsThis(
@@ -54,12 +61,15 @@ PartDialog::PartDialog(QWidget* parent, Circuit circuit, PartId part, Apply appl
     m_why->setTextFormat(Qt::PlainText);
     m_why->setObjectName(QStringLiteral("why"));
     m_why->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    m_why->setMinimumHeight(2 * m_why->fontMetrics().lineSpacing());
-    form->addRow(m_why);
+    widgets::sizedByText(*m_why, [this] { m_why->setMinimumHeight(2 * m_why->fontMetrics().lineSpacing()); });
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     connect(buttons, &QDialogButtonBox::accepted, this, &PartDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &PartDialog::reject);
-    form->addRow(buttons);
+    auto* whole = new QVBoxLayout(this);
+    whole->addWidget(new widgets::ScrolledForm(inside, tr("Name and values")), 1);
+    whole->addWidget(m_why);
+    whole->addWidget(buttons);
+    widgets::growWithTexts(*this);
     m_name->selectAll();
 }
 
@@ -92,7 +102,9 @@ void PartDialog::addRow(QFormLayout& form, const KeyInfo& key) {
         row.field = new QLineEdit;
         if (stated) row.before = QString::fromStdString(valueText(key, *stated));
         row.field->setText(row.before);
-        row.field->setMinimumWidth(220);
+        widgets::sizedByText(*row.field, [field = row.field] {
+            field->setMinimumWidth(widgets::withText(*field, leastField));
+        });
         if (!key.required) row.field->setPlaceholderText(tr("%1 (default)").arg(byDefault));
         connect(row.field, &QLineEdit::textEdited, m_why, &QLabel::clear);
         form.addRow(capital(said(key.label)), row.field);

@@ -1,6 +1,9 @@
 #include "app/typed_dialog.h"
 
 #include "app/help/help_pages.h"
+#include "widgets/text/scrolled_form.h"
+#include "widgets/text/text_sized.h"
+
 #include <QCompleter>
 #include <QDialogButtonBox>
 #include <QFormLayout>
@@ -8,6 +11,12 @@
 #include <QLineEdit>
 
 namespace blinkwright::app {
+
+namespace {
+
+constexpr int typedLeast = 220;
+
+} // namespace
 
 TypedDialog::TypedDialog(QWidget* parent, const QString& title, const std::vector<Field>& fields, Done done)
     : QDialog(parent), m_why(new QLabel), m_done(std::move(done)) {
@@ -24,7 +33,7 @@ TypedDialog::TypedDialog(QWidget* parent, const QString& title, const std::vecto
             completer->setCompletionMode(QCompleter::PopupCompletion);
             edit->setCompleter(completer);
         }
-        edit->setMinimumWidth(220);
+        widgets::sizedByText(*edit, [edit] { edit->setMinimumWidth(widgets::withText(*edit, typedLeast)); });
         form->addRow(wanted.label, edit);
         connect(edit, &QLineEdit::textEdited, m_why, &QLabel::clear);
         m_fields.push_back(edit);
@@ -32,13 +41,14 @@ TypedDialog::TypedDialog(QWidget* parent, const QString& title, const std::vecto
     m_why->setWordWrap(true);
     m_why->setTextFormat(Qt::PlainText);
     m_why->setObjectName(QStringLiteral("why"));
-    m_why->setMinimumHeight(2 * m_why->fontMetrics().lineSpacing());
+    widgets::sizedByText(*m_why, [this] { m_why->setMinimumHeight(2 * m_why->fontMetrics().lineSpacing()); });
     m_why->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     form->addRow(m_why);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     connect(buttons, &QDialogButtonBox::accepted, this, &TypedDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &TypedDialog::reject);
     form->addRow(buttons);
+    widgets::growWithTexts(*this);
     if (m_fields.size() > 1 && !m_fields[0]->text().isEmpty() && !m_fields[0]->text().endsWith(u':'))
         m_fields[1]->setFocus();
 }

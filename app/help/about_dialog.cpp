@@ -3,6 +3,8 @@
 #include "app/help/licences.h"
 #include "app/icons.h"
 #include "app/verbs/verb.h"
+#include "widgets/text/scrolled_form.h"
+#include "widgets/text/text_sized.h"
 
 #include <QDialogButtonBox>
 #include <QLabel>
@@ -50,20 +52,22 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent) {
     text->setObjectName(QStringLiteral("about"));
     text->setTextFormat(Qt::RichText);
     text->setWordWrap(true);
-    text->setMinimumWidth(textWidth);
+    widgets::sizedByText(*text, [text] { text->setMinimumWidth(widgets::withText(*text, textWidth)); });
     text->setOpenExternalLinks(true);
     text->setTextInteractionFlags(Qt::TextBrowserInteraction);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* row = new QHBoxLayout;
+    auto* about = new QWidget;
+    auto* row = new QHBoxLayout(about);
+    row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(16);
     row->addWidget(icon);
     row->addWidget(text, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 16, 20, 16);
-    column->addLayout(row);
+    column->addWidget(new widgets::ScrolledForm(about, windowTitle()), 1);
     column->addWidget(buttons);
-    column->setSizeConstraint(QLayout::SetFixedSize);
+    widgets::growWithTexts(*this);
 }
 
 QString AboutDialog::text() const {

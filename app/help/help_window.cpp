@@ -3,6 +3,7 @@
 #include "app/help/help_browser.h"
 #include "app/help/help_pages.h"
 #include "app/icons.h"
+#include "widgets/text/text_sized.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -64,7 +65,7 @@ HelpWindow::HelpWindow(Settings& settings, const Appearance& appearance, std::fu
     connect(m_browser, &QTextBrowser::sourceChanged, this, [this](const QUrl& now) { showPage(now.path()); });
     connect(&appearance, &Appearance::themeChanged, this, &HelpWindow::setTheme);
     setTheme(appearance.theme());
-    if (!restoreGeometry(m_settings.windowState(stateName))) resize(firstSize);
+    if (!restoreGeometry(m_settings.windowState(stateName))) resize(widgets::withText(*this, firstSize));
 }
 
 HelpWindow::~HelpWindow() {

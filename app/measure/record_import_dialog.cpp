@@ -8,6 +8,7 @@
 #include "widgets/measure/record_preview.h"
 #include "widgets/rooms/quantity_field.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/text_sized.h"
 
 #include <QCheckBox>
 #include <QDialogButtonBox>
@@ -62,7 +63,7 @@ RecordImportDialog::RecordImportDialog(const QString& path, const widgets::Theme
     setWindowTitle(tr("Import a record – %1").arg(QFileInfo(path).fileName()));
     makeLayout();
     setTheme(theme);
-    resize(firstSize);
+    resize(widgets::withText(*this, firstSize));
 
     connect(&m_reader, &RecordReader::begun, this, &RecordImportDialog::begun);
     connect(&m_reader, &RecordReader::finished, this, &RecordImportDialog::finished);
@@ -125,7 +126,8 @@ void RecordImportDialog::makeLayout() {
     m_message->setObjectName(QStringLiteral("message"));
     m_message->setTextFormat(Qt::PlainText);
     m_message->setWordWrap(true);
-    m_message->setMinimumHeight(2 * m_message->fontMetrics().lineSpacing());
+    widgets::sizedByText(*m_message,
+                         [this] { m_message->setMinimumHeight(2 * m_message->fontMetrics().lineSpacing()); });
     m_message->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_progress->setObjectName(QStringLiteral("progress"));
     m_progress->setAccessibleName(tr("Progress"));

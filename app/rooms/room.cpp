@@ -2,6 +2,7 @@
 
 #include "app/help/help_pages.h"
 #include "core/circuit/set_edits.h"
+#include "widgets/text/text_sized.h"
 
 #include <QEvent>
 #include <QFileDialog>
@@ -20,7 +21,8 @@ Room::Room(const House& house, const QString& title, const QString& name, QSize 
     m_pause.setSingleShot(true);
     m_pause.setInterval(pause_ms);
     m_progress.setInterval(progressEvery_ms);
-    if (!m_frame->restoreGeometry(m_house.settings.windowState(name))) m_frame->resize(firstSize);
+    if (!m_frame->restoreGeometry(m_house.settings.windowState(name)))
+        m_frame->resize(widgets::withText(*m_frame, firstSize));
     m_frame->installEventFilter(this);
     help::setPage(m_frame, name);
     connect(m_frame, &widgets::RoomFrame::helpWished, this, [this, name] {

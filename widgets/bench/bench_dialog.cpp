@@ -1,6 +1,7 @@
 #include "widgets/bench/bench_dialog.h"
 
 #include "core/study/wiring_list.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -183,7 +184,7 @@ BenchDialog::BenchDialog(const Theme& theme, QWidget* parent)
     setWindowTitle(tr("Wiring list"));
     d->make();
     setTheme(theme);
-    resize(firstSize);
+    resize(withText(*this, firstSize));
 }
 
 BenchDialog::~BenchDialog() = default;

@@ -1,5 +1,6 @@
 #include "widgets/choose/drawer_dialog.h"
 
+#include "widgets/text/scrolled_form.h"
 #include "widgets/text/text_sized.h"
 
 #include <QComboBox>
@@ -74,7 +75,8 @@ class DrawerDialog::Private {
         message->setObjectName(QStringLiteral("message"));
         message->setTextFormat(Qt::PlainText);
         message->setWordWrap(true);
-        message->setMinimumHeight(2 * message->fontMetrics().lineSpacing());
+        sizedByText(*message,
+                    [this] { message->setMinimumHeight(2 * message->fontMetrics().lineSpacing()); });
         message->setAlignment(Qt::AlignLeft | Qt::AlignTop);
         layOut();
         connect(&model, &DrawerModel::edited, &q, [this] { showState(); });
@@ -192,7 +194,8 @@ DrawerDialog::DrawerDialog(const Theme& theme, QWidget* parent)
     setWindowTitle(tr("The drawer"));
     d->make();
     setTheme(theme);
-    resize(firstSize);
+    resize(withText(*this, firstSize));
+    growWithTexts(*this);
 }
 
 DrawerDialog::~DrawerDialog() {

@@ -4,6 +4,7 @@
 #include "core/units/engineering.h"
 #include "widgets/measure/record_preview.h"
 #include "widgets/rooms/quantity_field.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -105,7 +106,7 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
     // Names of columns may be long; the lists open to show them whole.
     for (QComboBox* columns : {m_time, m_voltages[0].column, m_voltages[1].column}) {
         columns->setMinimumContentsLength(fewestLetters);
-        columns->setMaximumWidth(widestColumns);
+        sizedByText(*columns, [columns] { columns->setMaximumWidth(withText(*columns, widestColumns)); });
     }
     for (QComboBox* table : {m_separator, m_mark, m_names})
         connect(table, &QComboBox::currentIndexChanged, this, [this] {

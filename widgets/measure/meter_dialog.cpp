@@ -4,6 +4,8 @@
 #include "widgets/measure/measurement_words.h"
 #include "widgets/rooms/quantity_field.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/scrolled_form.h"
+#include "widgets/text/text_sized.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -125,6 +127,7 @@ class MeterDialog::Private {
         made->setRange(0, 100);
         made->setSingleStep(decimals == 2 ? 0.1 : 1);
         made->setSuffix(suffix);
+        wideAsItsValues(*made);
         return made;
     }
 
@@ -150,14 +153,19 @@ class MeterDialog::Private {
         auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
         QObject::connect(buttons, &QDialogButtonBox::accepted, &q, &QDialog::accept);
         QObject::connect(buttons, &QDialogButtonBox::rejected, &q, &QDialog::reject);
+        auto* forms = new QWidget;
+        auto* column = new QVBoxLayout(forms);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->addLayout(form);
+        column->addWidget(accuracy);
+        column->addLayout(named);
+        column->addStretch(1);
         auto* whole = new QVBoxLayout(&q);
-        whole->addLayout(form);
-        whole->addWidget(accuracy);
-        whole->addLayout(named);
+        whole->addWidget(new ScrolledForm(forms, tr("Value and its uncertainty")), 1);
         whole->addWidget(result);
-        whole->addStretch(1);
         whole->addWidget(buttons);
-        q.setMinimumWidth(leastWidth);
+        sizedByText(q, [this] { q.setMinimumWidth(withText(q, leastWidth)); });
+        growWithTexts(q);
         value->setFocus();
     }
 

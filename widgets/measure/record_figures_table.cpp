@@ -10,6 +10,7 @@ namespace blinkwright::widgets {
 namespace {
 
 enum Column { name, value, uncertainty, columns };
+constexpr int figuresWidth = 320;
 
 // An uncertainty is stated to two digits (JCGM 100:2008, 7.2.6).
 QString timeUncertainty(double value_s) {
@@ -44,7 +45,7 @@ RecordFiguresTable::RecordFiguresTable(QWidget* parent) : QTableWidget(parent) {
 
 QSize RecordFiguresTable::sizeHint() const {
     const int rows = rowCount() * verticalHeader()->defaultSectionSize();
-    return {320, rows + horizontalHeader()->sizeHint().height() + 2 * frameWidth()};
+    return {withText(*this, figuresWidth), rows + horizontalHeader()->sizeHint().height() + 2 * frameWidth()};
 }
 
 void RecordFiguresTable::setFigures(const study::RecordFigures& figures) {

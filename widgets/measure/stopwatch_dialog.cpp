@@ -3,6 +3,8 @@
 #include "widgets/measure/tap_timer.h"
 #include "widgets/rooms/quantity_field.h"
 #include "widgets/text/measured_text.h"
+#include "widgets/text/scrolled_form.h"
+#include "widgets/text/text_sized.h"
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
@@ -49,6 +51,7 @@ class StopwatchDialog::Private {
         flashes = new QSpinBox;
         flashes->setObjectName(QStringLiteral("flashes"));
         flashes->setRange(1, mostFlashes);
+        wideAsItsValues(*flashes);
         flashes->setWhatsThis(
             tr("How many cycles the time was taken for. The press that starts the watch counts as 0. More "
                "flashes make the rate surer."));
@@ -107,13 +110,18 @@ class StopwatchDialog::Private {
         auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
         QObject::connect(buttons, &QDialogButtonBox::accepted, &q, &QDialog::accept);
         QObject::connect(buttons, &QDialogButtonBox::rejected, &q, &QDialog::reject);
+        auto* forms = new QWidget;
+        auto* column = new QVBoxLayout(forms);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->addWidget(tapping);
+        column->addWidget(typed);
+        column->addLayout(named);
         auto* whole = new QVBoxLayout(&q);
-        whole->addWidget(tapping);
-        whole->addWidget(typed);
-        whole->addLayout(named);
+        whole->addWidget(new ScrolledForm(forms, tr("Count and time")), 1);
         whole->addWidget(result);
         whole->addWidget(buttons);
-        q.setMinimumWidth(leastWidth);
+        sizedByText(q, [this] { q.setMinimumWidth(withText(q, leastWidth)); });
+        growWithTexts(q);
         timer->setFocus(); // the space bar taps at once
     }
 

@@ -156,7 +156,7 @@ ReadyDialog::ReadyDialog(const Theme& theme, QWidget* parent)
     setWindowTitle(tr("New from a ready blinker"));
     d->make();
     setTheme(theme);
-    resize(firstSize);
+    resize(withText(*this, firstSize));
     d->kinds->setCurrentRow(0);
 }
 

@@ -1,5 +1,5 @@
 // Larger texts (WCAG 2.2, 1.4.4: up to 200 % without loss of content): by the View menu, by the desktop's
-// font, and by the toolkit's scaling (ctest runs this file at 125, 150 and 200 % too).
+// font, and by the toolkit's scaling (ctest runs the first test at 125, 150 and 200 % too).
 #include "tests/app/access/access_fixture.h"
 #include "tests/app/access/text_fits.h"
 #include "widgets/curves/curves_view.h"
@@ -28,6 +28,42 @@ class TextsFit : public AccessTest {
 
 TEST_F(TextsFit, InEveryWindowAtTheUsualSize) {
     inEveryWindow(expectRoom);
+}
+
+TEST_F(TextsFit, InEveryWindowAt125Percent) {
+    action("125 %").trigger();
+    inEveryWindow(expectRoom);
+}
+
+TEST_F(TextsFit, InEveryWindowAt150Percent) {
+    action("150 %").trigger();
+    inEveryWindow(expectRoom);
+}
+
+TEST_F(TextsFit, InEveryWindowAt200Percent) {
+    action("200 %").trigger();
+    inEveryWindow([](const std::string& name, QWidget& shown) {
+        expectRoom(name, shown);
+        picture(QStringLiteral("at-200-") + QString::fromStdString(name).replace(u' ', u'-'), shown);
+    });
+}
+
+TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
+    inEveryWindow([](const std::string&, QWidget&) {});
+    for (const char* size : {"200 %", "100 %"}) {
+        action(size).trigger();
+        inMain(expectRoom);
+        inRooms(expectRoom);
+    }
+}
+
+TEST_F(TextsFit, WithALargeFontOfTheDesktop) {
+    QFont large = QApplication::font();
+    const QFont usual = large;
+    large.setPointSizeF(large.pointSizeF() * 1.5);
+    QApplication::setFont(large);
+    inEveryWindow(expectRoom);
+    QApplication::setFont(usual);
 }
 
 class TextSize : public TextsFit {};
