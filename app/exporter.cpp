@@ -4,8 +4,8 @@
 #include "core/devices/board.h"
 #include "core/io/reports.h"
 #include "core/units/engineering.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QStringList>
@@ -13,11 +13,9 @@
 
 namespace blinkwright::app {
 
-namespace {
+using widgets::Words;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Exporter", text);
-}
+namespace {
 
 Fault faultAt(const QString& path, const QString& why) {
     return Fault{QDir::toNativeSeparators(path).toStdString(), why.toStdString()};
@@ -113,8 +111,8 @@ std::string curvesTable(const StudiesToExport& studies, const std::optional<widg
 Result<void> exportStudies(const StudiesToExport& studies, const widgets::CurvesPage& page,
                            const QString& path) {
     const std::optional<ExportKind> kind = exportKind(path);
-    if (!kind) return faultAt(path, tr("the name must end in .png, .svg, .pdf or .csv"));
-    if (studies.empty()) return faultAt(path, tr("there are no curves to write"));
+    if (!kind) return faultAt(path, Words::tr("the name must end in .png, .svg, .pdf or .csv"));
+    if (studies.empty()) return faultAt(path, Words::tr("there are no curves to write"));
     switch (*kind) {
     case ExportKind::png:
         return writePicture(studies.curves(), page, widgets::PageFormat::png, path);

@@ -3,9 +3,9 @@
 #include "core/base/wording.h"
 
 #include <QCoreApplication>
-#include <QFile>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <QPointer>
 #include <QTranslator>
 
 namespace blinkwright::app {
@@ -14,42 +14,25 @@ namespace {
 
 const QString english = QStringLiteral("en");
 
-std::string translated(std::string_view text) {
-    const QByteArray source(text.data(), static_cast<qsizetype>(text.size()));
-    return QCoreApplication::translate("wording", source.constData()).toStdString();
-}
-
-/// The collector files a text by the class or the namespace around it, which outside the toolkit's own
-/// classes is not always the name that it is asked for by: such a text is looked for under all names.
-class OwnTexts : public QTranslator {
-  public:
-    explicit OwnTexts(QObject* parent) : QTranslator(parent) {
-        QFile names(QStringLiteral(":/i18n/filed_under.txt"));
-        if (names.open(QIODevice::ReadOnly)) m_names = names.readAll().split('\n');
-    }
-    QString translate(const char* context, const char* text, const char* comment, int n) const override {
-        QString found = QTranslator::translate(context, text, comment, n);
-        if (!found.isEmpty() || QByteArrayView(context).startsWith('Q')) return found; // the toolkit's own
-        for (const QByteArray& name : m_names) {
-            found = QTranslator::translate(name.constData(), text, comment, n);
-            if (!found.isEmpty()) return found;
-        }
-        return found;
-    }
-
-  private:
-    QList<QByteArray> m_names;
-};
-
 /// The translators in use; a change of language takes them away again.
 QList<QTranslator*>& translators() {
     static QList<QTranslator*> all;
     return all;
 }
 
-void install(QTranslator* translator, const QString& name, const QString& folder) {
+const QTranslator* install(const QString& name, const QString& folder) {
+    auto* translator = new QTranslator(QCoreApplication::instance());
     if (translator->load(name, folder)) QCoreApplication::installTranslator(translator);
     translators().append(translator);
+    return translator;
+}
+
+/// A text of core. The collector files it under the namespace `wording`, with or without the one around that.
+std::string translated(const QTranslator* own, std::string_view text) {
+    const QByteArray source(text.data(), static_cast<qsizetype>(text.size()));
+    QString found = own ? own->translate("blinkwright::wording", source.constData()) : QString();
+    if (found.isEmpty()) found = QCoreApplication::translate("wording", source.constData());
+    return found.toStdString();
 }
 
 } // namespace
@@ -83,11 +66,10 @@ void speak(const QString& language) {
     const QLocale desktop = QLocale::system();
     const QLocale locale = desktop.name().startsWith(code) ? desktop : QLocale(code);
     QLocale::setDefault(locale);
-    QObject* owner = QCoreApplication::instance();
-    install(new QTranslator(owner), QStringLiteral("qtbase_") + code,
-            QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-    install(new OwnTexts(owner), QStringLiteral("blinkwright_") + code, QStringLiteral(":/i18n"));
-    wording::setTongue({translated, locale.decimalPoint().front().toLatin1()});
+    install(QStringLiteral("qtbase_") + code, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
+    const QTranslator* own = install(QStringLiteral("blinkwright_") + code, QStringLiteral(":/i18n"));
+    wording::setTongue({[kept = QPointer(own)](std::string_view text) { return translated(kept, text); },
+                        locale.decimalPoint().front().toLatin1()});
 }
 
 } // namespace blinkwright::app

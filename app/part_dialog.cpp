@@ -6,6 +6,7 @@
 #include "core/circuit/part_edits.h"
 #include "core/devices/board.h"
 #include "widgets/hookup/part_view.h"
+#include "widgets/text/in_sentence.h"
 #include "widgets/text/part_meaning.h"
 #include "widgets/text/said.h"
 #include "widgets/text/scrolled_form.h"
@@ -31,10 +32,7 @@ QString text(std::string_view s) {
 }
 /// Of the tables of kinds and keys.
 using widgets::said;
-QString capital(QString label) {
-    if (!label.isEmpty()) label[0] = label[0].toUpper();
-    return label;
-}
+using widgets::sentenceCase;
 
 } // namespace
 
@@ -97,7 +95,7 @@ void PartDialog::addRow(QFormLayout& form, const KeyInfo& key) {
                 row.choice->findData(flag ? QVariant(*flag) : QVariant(QString::fromStdString(*word))));
         }
         row.chosenBefore = row.choice->currentIndex();
-        form.addRow(capital(said(key.label)), row.choice);
+        form.addRow(sentenceCase(said(key.label)), row.choice);
     } else {
         row.field = new QLineEdit;
         if (stated) row.before = QString::fromStdString(valueText(key, *stated));
@@ -107,7 +105,7 @@ void PartDialog::addRow(QFormLayout& form, const KeyInfo& key) {
         });
         if (!key.required) row.field->setPlaceholderText(tr("%1 (default)").arg(byDefault));
         connect(row.field, &QLineEdit::textEdited, m_why, &QLabel::clear);
-        form.addRow(capital(said(key.label)), row.field);
+        form.addRow(sentenceCase(said(key.label)), row.field);
     }
     (row.field ? static_cast<QWidget*>(row.field) : row.choice)
         ->setWhatsThis(widgets::valueMeaning(m_circuit.find(m_part)->kind, key.key));

@@ -1,14 +1,17 @@
 #include "app/whole_file.h"
 
-#include <QCoreApplication>
+#include "widgets/text/words.h"
+
 #include <QDir>
 #include <QSaveFile>
 
 namespace blinkwright::app {
 
+using widgets::Words;
+
 Fault notWritten(const QString& path, const QString& why) {
     return Fault{QDir::toNativeSeparators(path).toStdString(),
-                 QCoreApplication::translate("WholeFile", "cannot be written: %1").arg(why).toStdString()};
+                 Words::tr("cannot be written: %1").arg(why).toStdString()};
 }
 
 Result<void> writeWhole(const QString& path, const QByteArray& bytes) {

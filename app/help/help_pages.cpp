@@ -1,6 +1,7 @@
 #include "app/help/help_pages.h"
 
-#include <QCoreApplication>
+#include "widgets/text/words.h"
+
 #include <QFile>
 #include <QLocale>
 #include <QTextDocumentFragment>
@@ -9,13 +10,11 @@
 
 namespace blinkwright::app::help {
 
+using widgets::Words;
+
 namespace {
 
 constexpr char pageProperty[] = "helpPage";
-
-struct HelpPages {
-    Q_DECLARE_TR_FUNCTIONS(HelpPages)
-};
 
 QString pathOf(const QString& page, const QString& language) {
     return QStringLiteral(":/help/%1/%2.html").arg(language, page);
@@ -25,12 +24,12 @@ QString pathOf(const QString& page, const QString& language) {
 
 std::vector<PageGroup> pageGroups() {
     return {
-        {HelpPages::tr("The window"),
+        {Words::tr("The window"),
          {"window", "ready", "hookup", "pins", "values", "curves", "readings", "findings", "play", "sets"}},
-        {HelpPages::tr("Questions"), {"choose", "drawer", "trend", "spread", "why", "eye"}},
-        {HelpPages::tr("The real board"), {"bench", "measure", "import", "account", "symptoms"}},
-        {HelpPages::tr("Results and files"), {"labSheet", "export", "files", "verbs"}},
-        {HelpPages::tr("Reference"), {"works", "keys", "cautions"}}};
+        {Words::tr("Questions"), {"choose", "drawer", "trend", "spread", "why", "eye"}},
+        {Words::tr("The real board"), {"bench", "measure", "import", "account", "symptoms"}},
+        {Words::tr("Results and files"), {"labSheet", "export", "files", "verbs"}},
+        {Words::tr("Reference"), {"works", "keys", "cautions"}}};
 }
 
 QStringList pageNames() {

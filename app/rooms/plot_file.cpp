@@ -3,16 +3,16 @@
 #include "app/exporter.h"
 #include "app/whole_file.h"
 #include "widgets/curves/page_sheet.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 namespace blinkwright::app {
+
+using widgets::Words;
 
 Result<void> writePlot(const widgets::RoomPlot& plot, const widgets::CurvesPage& page, const QString& path) {
     const auto kind = exportKind(path);
     if (!kind || *kind == ExportKind::csv)
-        return notWritten(path,
-                          QCoreApplication::translate("Exporter", "the name must end in .png, .svg or .pdf"));
+        return notWritten(path, Words::tr("the name must end in .png, .svg or .pdf"));
     const auto format = *kind == ExportKind::png   ? widgets::PageFormat::png
                         : *kind == ExportKind::svg ? widgets::PageFormat::svg
                                                    : widgets::PageFormat::pdf;

@@ -2,10 +2,11 @@
 
 #include "core/circuit/edit.h"
 #include "core/devices/board.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 namespace blinkwright::app {
+
+using widgets::Words;
 
 using circuit::PartSet;
 
@@ -47,8 +48,7 @@ TrendAnswer answerTrend(const TrendQuestion& question, const std::vector<widgets
     for (const PartSet set : question.sets) {
         widgets::TrendLine line;
         line.set = set;
-        line.name = set == PartSet::A ? QCoreApplication::translate("TrendRoom", "Set A")
-                                      : QCoreApplication::translate("TrendRoom", "Set B");
+        line.name = set == PartSet::A ? Words::tr("Set A") : Words::tr("Set B");
         line.present = presentOf(question.circuit, set, question.value.which);
         if (answer.lines.size() < curves.size()) {
             line.trend = curves[answer.lines.size()].trend;

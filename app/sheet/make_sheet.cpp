@@ -4,7 +4,6 @@
 #include "core/base/wording.h"
 #include "core/study/wiring_list.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <array>
 
@@ -20,21 +19,21 @@ struct TopicText {
     const char* title;
 };
 constexpr std::array<TopicText, std::size(allTopics)> texts{{
-    {Topic::head, "head", QT_TRANSLATE_NOOP("LabSheet", "Title, author and date")},
-    {Topic::aim, "aim", QT_TRANSLATE_NOOP("LabSheet", "Aim")},
-    {Topic::theory, "theory", QT_TRANSLATE_NOOP("LabSheet", "Theory")},
-    {Topic::drawing, "drawing", QT_TRANSLATE_NOOP("LabSheet", "Circuit")},
-    {Topic::parts, "parts", QT_TRANSLATE_NOOP("LabSheet", "Parts")},
-    {Topic::wiring, "wiring", QT_TRANSLATE_NOOP("LabSheet", "Wiring")},
-    {Topic::cautions, "cautions", QT_TRANSLATE_NOOP("LabSheet", "Cautions")},
-    {Topic::method, "method", QT_TRANSLATE_NOOP("LabSheet", "Method")},
-    {Topic::readings, "readings", QT_TRANSLATE_NOOP("LabSheet", "Readings")},
-    {Topic::traces, "traces", QT_TRANSLATE_NOOP("LabSheet", "Traces")},
-    {Topic::spread, "spread", QT_TRANSLATE_NOOP("LabSheet", "Spread by tolerances")},
-    {Topic::findings, "findings", QT_TRANSLATE_NOOP("LabSheet", "Findings")},
-    {Topic::why, "why", QT_TRANSLATE_NOOP("LabSheet", "What explains the difference")},
-    {Topic::conclusions, "conclusions", QT_TRANSLATE_NOOP("LabSheet", "Conclusions")},
-    {Topic::references, "references", QT_TRANSLATE_NOOP("LabSheet", "References")},
+    {Topic::head, "head", QT_TRANSLATE_NOOP("Words", "Title, author and date")},
+    {Topic::aim, "aim", QT_TRANSLATE_NOOP("Words", "Aim")},
+    {Topic::theory, "theory", QT_TRANSLATE_NOOP("Words", "Theory")},
+    {Topic::drawing, "drawing", QT_TRANSLATE_NOOP("Words", "Circuit")},
+    {Topic::parts, "parts", QT_TRANSLATE_NOOP("Words", "Parts")},
+    {Topic::wiring, "wiring", QT_TRANSLATE_NOOP("Words", "Wiring")},
+    {Topic::cautions, "cautions", QT_TRANSLATE_NOOP("Words", "Cautions")},
+    {Topic::method, "method", QT_TRANSLATE_NOOP("Words", "Method")},
+    {Topic::readings, "readings", QT_TRANSLATE_NOOP("Words", "Readings")},
+    {Topic::traces, "traces", QT_TRANSLATE_NOOP("Words", "Traces")},
+    {Topic::spread, "spread", QT_TRANSLATE_NOOP("Words", "Spread by tolerances")},
+    {Topic::findings, "findings", QT_TRANSLATE_NOOP("Words", "Findings")},
+    {Topic::why, "why", QT_TRANSLATE_NOOP("Words", "What explains the difference")},
+    {Topic::conclusions, "conclusions", QT_TRANSLATE_NOOP("Words", "Conclusions")},
+    {Topic::references, "references", QT_TRANSLATE_NOOP("Words", "References")},
 }};
 
 /// A student's copy holds no results.
@@ -45,34 +44,35 @@ bool isResult(Topic topic) {
 QString titleFor(const Making& making) {
     if (!making.words.title.isEmpty()) return making.words.title;
     const std::string& title = making.facts.circuit.title;
-    return title.empty() ? tr("Lamp blinker") : qs(title);
+    return title.empty() ? Words::tr("Lamp blinker") : qs(title);
 }
 
 QString markFor(const Making& making) {
     QStringList marks;
-    if (making.choice.copy == Copy::student) marks << tr("Student copy");
-    if (making.choice.copy == Copy::answers) marks << tr("Answer key");
-    if (making.facts.variant) marks << tr("Variant %1").arg(*making.facts.variant);
-    if (making.facts.firstName == "Set B") marks << tr("Set B");
+    if (making.choice.copy == Copy::student) marks << Words::tr("Student copy");
+    if (making.choice.copy == Copy::answers) marks << Words::tr("Answer key");
+    if (making.facts.variant) marks << Words::tr("Variant %1").arg(*making.facts.variant);
+    if (making.facts.firstName == "Set B") marks << Words::tr("Set B");
     return marks.join(QStringLiteral(", "));
 }
 
 std::vector<Block> headBlocks(const Making& making) {
     // A student's copy is for the student to sign.
     const SheetWords w = making.student() ? SheetWords{.group = making.words.group} : making.words;
-    return {Fields{{{tr("Author"), w.author},
-                    {tr("Date"), w.date},
-                    {tr("Partner"), w.partner},
-                    {tr("Group"), w.group}}}};
+    return {Fields{{{Words::tr("Author"), w.author},
+                    {Words::tr("Date"), w.date},
+                    {Words::tr("Partner"), w.partner},
+                    {Words::tr("Group"), w.group}}}};
 }
 
 std::vector<Block> aimBlocks(const Making& making) {
     std::vector<Block> all;
-    all.emplace_back(paragraph(making.words.aim.isEmpty()
-                                   ? tr("To predict the flash rate and the duty cycle of this circuit from "
-                                        "the values of its parts, to measure "
-                                        "both on the board, and to account for the difference.")
-                                   : making.words.aim));
+    all.emplace_back(
+        paragraph(making.words.aim.isEmpty()
+                      ? Words::tr("To predict the flash rate and the duty cycle of this circuit from "
+                                  "the values of its parts, to measure "
+                                  "both on the board, and to account for the difference.")
+                      : making.words.aim));
     // The circuit's own notes tell what it does, which a class is to find out, and speak of its own numbers.
     if (making.choice.copy == Copy::full && !making.facts.variant && !making.facts.circuit.notes.empty())
         all.emplace_back(paragraph(qs(making.facts.circuit.notes)));
@@ -83,9 +83,11 @@ std::vector<Block> partsBlocks(const Making& making) {
     const auto rowsOf = [&](circuit::PartSet set) { return study::partsList(making.facts.circuit, set); };
     const auto list = [&](const std::vector<study::PartsRow>& parts) {
         Table table;
-        table.name = tr("Parts");
-        table.columns = {
-            {tr("Number"), 1.0, true}, {tr("Part"), 2.6}, {tr("Marking"), 2.2}, {tr("Designators"), 1.6}};
+        table.name = Words::tr("Parts");
+        table.columns = {{Words::tr("Number"), 1.0, true},
+                         {Words::tr("Part"), 2.6},
+                         {Words::tr("Marking"), 2.2},
+                         {Words::tr("Designators"), 1.6}};
         for (const study::PartsRow& row : parts) {
             QStringList refs;
             for (const std::string& ref : row.refs) refs << qs(ref);
@@ -105,7 +107,8 @@ std::vector<Block> partsBlocks(const Making& making) {
             return known.refs == row.refs && known.description == row.description;
         });
     });
-    return {Subheading{tr("Set A")}, list(own), Subheading{tr("Set B, where it differs")}, list(others)};
+    return {Subheading{Words::tr("Set A")}, list(own), Subheading{Words::tr("Set B, where it differs")},
+            list(others)};
 }
 
 std::vector<Block> wiringBlocks(const Making& making) {
@@ -113,7 +116,7 @@ std::vector<Block> wiringBlocks(const Making& making) {
     int number = 0;
     for (const study::BuildStep& step : study::wiringList(making.facts.circuit, circuit::PartSet::A))
         all.emplace_back(Paragraph{qs(step.text), Paragraph::Style::numbered, ++number});
-    if (making.facts.b) all.emplace_back(note(tr("Values are those of Set A.")));
+    if (making.facts.b) all.emplace_back(note(Words::tr("Values are those of Set A.")));
     return all;
 }
 
@@ -121,37 +124,39 @@ std::vector<Block> cautionsBlocks(const Making& making) {
     std::vector<Block> all;
     for (const std::string& caution : study::buildCautions(making.facts.circuit, circuit::PartSet::A))
         all.emplace_back(bullet(qs(caution)));
-    all.emplace_back(bullet(tr("The rules of your school, laboratory and country come before this sheet.")));
+    all.emplace_back(
+        bullet(Words::tr("The rules of your school, laboratory and country come before this sheet.")));
     return all;
 }
 
 std::vector<Block> methodBlocks(const Making& making) {
     std::vector<Block> all;
-    all.emplace_back(Fields{{{tr("Stopwatch"), {}},
-                             {tr("Meter"), {}},
-                             {tr("Oscilloscope or logger"), {}},
-                             {tr("Temperature"), {}}}});
+    all.emplace_back(Fields{{{Words::tr("Stopwatch"), {}},
+                             {Words::tr("Meter"), {}},
+                             {Words::tr("Oscilloscope or logger"), {}},
+                             {Words::tr("Temperature"), {}}}});
     if (!making.words.method.isEmpty()) {
         for (const QString& part : making.words.method.split(u'\n', Qt::SkipEmptyParts))
             all.emplace_back(paragraph(part));
     } else {
         int number = 0;
-        for (const QString& step : {tr("Build the circuit by the wiring list. Let somebody else check it "
-                                       "before the supply is joined."),
-                                    tr("Measure the supply at its terminals while the circuit runs."),
-                                    tr("Count 20 flashes by stopwatch, from the start of a flash to the "
-                                       "start of the twentieth after it; repeat "
-                                       "three times."),
-                                    tr("Record pin 3 and pin 6 against pin 1 over several cycles, and read "
-                                       "pulse width and space width."),
-                                    tr("Measure the output (pin 3) while high and while low, and the "
-                                       "current of each lamp while it is lit."),
-                                    tr("State an uncertainty beside every reading.")})
+        for (const QString& step :
+             {Words::tr("Build the circuit by the wiring list. Let somebody else check it "
+                        "before the supply is joined."),
+              Words::tr("Measure the supply at its terminals while the circuit runs."),
+              Words::tr("Count 20 flashes by stopwatch, from the start of a flash to the "
+                        "start of the twentieth after it; repeat "
+                        "three times."),
+              Words::tr("Record pin 3 and pin 6 against pin 1 over several cycles, and read "
+                        "pulse width and space width."),
+              Words::tr("Measure the output (pin 3) while high and while low, and the "
+                        "current of each lamp while it is lit."),
+              Words::tr("State an uncertainty beside every reading.")})
             all.emplace_back(Paragraph{step, Paragraph::Style::numbered, ++number});
     }
     std::vector<Block> measured = making.student() ? std::vector<Block>{} : measurementsBlocks(making);
     if (!measured.empty()) {
-        all.emplace_back(Subheading{tr("What was measured")});
+        all.emplace_back(Subheading{Words::tr("What was measured")});
         for (Block& block : measured) all.push_back(std::move(block));
     }
     return all;
@@ -203,10 +208,6 @@ std::vector<Block> blocksOf(const Making& making, Topic topic) {
 
 } // namespace
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("LabSheet", text);
-}
-
 const char* keyOf(Topic topic) {
     for (const TopicText& text : texts)
         if (text.topic == topic) return text.key;
@@ -221,7 +222,7 @@ std::optional<Topic> topicNamed(const QString& key) {
 
 QString titleOf(Topic topic) {
     for (const TopicText& text : texts)
-        if (text.topic == topic) return tr(text.title);
+        if (text.topic == topic) return Words::tr(text.title);
     return {};
 }
 
@@ -230,7 +231,7 @@ const study::TimerReading* Making::timer() const {
 }
 
 QString Making::firstName() const {
-    return facts.firstName.empty() ? tr("Simulated") : qs(wording::inWords(facts.firstName));
+    return facts.firstName.empty() ? Words::tr("Simulated") : qs(wording::inWords(facts.firstName));
 }
 
 bool tellsWhy(const SheetChoice& choice) {

@@ -74,7 +74,7 @@ class Writer {
     }
     void operator()(const Subheading& s) { heading(s.text, 2); }
     void operator()(const Fields& fields) {
-        beginTable(tr("Fields"), {{{}, 1}, {{}, 2}, {{}, 1}, {{}, 2}});
+        beginTable(Words::tr("Fields"), {{{}, 1}, {{}, 2}, {{}, 1}, {{}, 2}});
         for (std::size_t k = 0; k < fields.fields.size(); k += 2) {
             m_xml.writeStartElement(QStringLiteral("table:table-row"));
             m_xml.writeAttribute(QStringLiteral("table:style-name"), QStringLiteral("WholeRow"));

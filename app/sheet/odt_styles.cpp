@@ -110,7 +110,7 @@ void writeContentStyles(QXmlStreamWriter& xml) {
 }
 
 QByteArray odtStyles(const LabSheet& sheet, const OdtPage& page) {
-    const QString number = tr("Page %1 of %2")
+    const QString number = Words::tr("Page %1 of %2")
                                .arg(QStringLiteral("<text:page-number text:select-page=\"current\"/>"),
                                     QStringLiteral("<text:page-count/>"));
     return (QStringLiteral("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<office:document-styles") +

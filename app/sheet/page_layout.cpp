@@ -83,7 +83,7 @@ void PageLayout::paintFoot(QCPPainter& painter, int page) const {
     const QFont font = sheetFont(smallSize);
     const QFontMetricsF metrics(font);
     const double baseline = m_size.height() - px(foot_mm);
-    const QString number = tr("Page %1 of %2").arg(page + 1).arg(count());
+    const QString number = Words::tr("Page %1 of %2").arg(page + 1).arg(count());
     const double width = metrics.horizontalAdvance(number);
     painter.save();
     painter.setFont(font);

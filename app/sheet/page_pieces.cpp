@@ -83,7 +83,7 @@ class Cutter {
         text(p.text, font, listed ? paragraphGap / 2 : paragraphGap, listed ? listIndent : 0, 2, false);
         if (!listed || first >= m_pieces.size()) return;
         const QString sign =
-            p.style == Paragraph::Style::bullet ? QStringLiteral("•") : tr("%1.").arg(p.number);
+            p.style == Paragraph::Style::bullet ? QStringLiteral("•") : Words::tr("%1.").arg(p.number);
         auto mark = std::make_shared<Lines>(sign, font, listIndent);
         m_pieces[first].paint = [mark, rest = m_pieces[first].paint](QCPPainter& painter, QPointF at) {
             mark->paint(painter, at);

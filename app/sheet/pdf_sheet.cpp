@@ -30,7 +30,7 @@ Result<QByteArray> pdfOf(const LabSheet& sheet, QPageSize::PageSizeId size) {
     writer.setPageSize(QPageSize(size));
     writer.setPageMargins({});
     QCPPainter painter;
-    if (!painter.begin(&writer)) return Fault{{}, tr("the pages could not be made").toStdString()};
+    if (!painter.begin(&writer)) return Fault{{}, Words::tr("the pages could not be made").toStdString()};
     painter.scale(pdfDpi / PageLayout::dpi, pdfDpi / PageLayout::dpi);
     for (int page = 0; page < pages.count(); ++page) {
         if (page > 0) writer.newPage();

@@ -23,7 +23,7 @@ Result<void> writeSheet(const LabSheet& sheet, QPageSize::PageSizeId size, const
     const std::optional<SheetKind> kind = sheetKind(path);
     if (!kind)
         return Fault{QDir::toNativeSeparators(path).toStdString(),
-                     tr("the name must end in .pdf, .html or .odt").toStdString()};
+                     Words::tr("the name must end in .pdf, .html or .odt").toStdString()};
     if (*kind == SheetKind::html) return writeWhole(path, htmlOf(sheet));
     if (*kind == SheetKind::odt) return writeWhole(path, odtOf(sheet, size));
     const Result<QByteArray> bytes = pdfOf(sheet, size);

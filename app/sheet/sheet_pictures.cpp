@@ -96,7 +96,7 @@ void paintSquares(QCPPainter& painter, const QString& up) {
     painter.drawLine(QPointF(left, bottom), QPointF(right, bottom));
     painter.drawLine(QPointF(left, bottom), QPointF(left, top));
     painter.setFont(PageSheet::font());
-    painter.drawText(QRectF(left, bottom + 4, right - left, 20), Qt::AlignRight, tr("Time (s)"));
+    painter.drawText(QRectF(left, bottom + 4, right - left, 20), Qt::AlignRight, Words::tr("Time (s)"));
     painter.translate(left - 22, bottom);
     painter.rotate(-90);
     painter.drawText(QRectF(0, 0, bottom - top, 20), Qt::AlignRight, up);
@@ -106,21 +106,24 @@ void paintSquares(QCPPainter& painter, const QString& up) {
 std::vector<Block> squaresBlocks() {
     Picture squares{
         QStringLiteral("squares"),
-        tr("Sketch the output (pin 3) and the voltage of the timing capacitor (pin 6) over two cycles."),
-        tr("Squares to sketch the traces on"),
+        Words::tr(
+            "Sketch the output (pin 3) and the voltage of the timing capacitor (pin 6) over two cycles."),
+        Words::tr("Squares to sketch the traces on"),
         {pageWidth, sketchHeight},
-        [](QCPPainter& painter) { paintSquares(painter, tr("Voltage (V)")); }};
+        [](QCPPainter& painter) { paintSquares(painter, Words::tr("Voltage (V)")); }};
     return {std::move(squares)};
 }
 
 QString tracesCaption(const Making& making, bool record) {
     QString text =
         making.facts.circuit.run.begin == circuit::Begin::settled
-            ? tr("Settled: output (pin 3), timing capacitor with its two switching levels, lamp currents.")
-            : tr("From power-on: output (pin 3), timing capacitor with its two switching levels, lamp "
-                  "currents.");
-    if (making.facts.b) text += u' ' + tr("Set A indigo, Set B ochre.");
-    if (record) text += u' ' + tr("Black, laid over: measured, %1.").arg(qs(making.facts.record()->source));
+            ? Words::tr(
+                  "Settled: output (pin 3), timing capacitor with its two switching levels, lamp currents.")
+            : Words::tr("From power-on: output (pin 3), timing capacitor with its two switching levels, lamp "
+                        "currents.");
+    if (making.facts.b) text += u' ' + Words::tr("Set A indigo, Set B ochre.");
+    if (record)
+        text += u' ' + Words::tr("Black, laid over: measured, %1.").arg(qs(making.facts.record()->source));
     return text;
 }
 
@@ -136,9 +139,10 @@ std::vector<Block> drawingBlocks(const Making& making) {
     const QSize size = (wanted * scale).toSize() + QSize(2 * drawingMargin, 2 * drawingMargin);
     Picture picture{
         QStringLiteral("circuit"),
-        making.facts.b ? tr("The circuit with the values of Set A; the small numbers are the timer's pins.")
-                       : tr("The circuit; the small numbers are the timer's pins."),
-        tr("The drawing of the circuit; its parts and joints are told in words under Wiring."), size,
+        making.facts.b
+            ? Words::tr("The circuit with the values of Set A; the small numbers are the timer's pins.")
+            : Words::tr("The circuit; the small numbers are the timer's pins."),
+        Words::tr("The drawing of the circuit; its parts and joints are told in words under Wiring."), size,
         [drawing = Drawn(drawing), scale](QCPPainter& painter) { paintDrawing(painter, drawing, scale); }};
     return {std::move(picture)};
 }
@@ -146,7 +150,7 @@ std::vector<Block> drawingBlocks(const Making& making) {
 std::vector<Block> tracesBlocks(const Making& making) {
     if (making.student()) return squaresBlocks();
     const auto a = std::make_shared<engine::Curves>(making.facts.a.curves);
-    if (a->time_s.size() < 2) return {paragraph(tr("There are no traces: the circuit does not run."))};
+    if (a->time_s.size() < 2) return {paragraph(Words::tr("There are no traces: the circuit does not run."))};
     std::shared_ptr<const engine::Curves> b;
     if (making.facts.b && making.facts.b->curves.time_s.size() > 1)
         b = std::make_shared<engine::Curves>(making.facts.b->curves);
@@ -159,10 +163,10 @@ std::vector<Block> tracesBlocks(const Making& making) {
     }
     const QSize size(pageWidth, tracesHeight);
     Picture picture{QStringLiteral("traces"), tracesCaption(making, over != nullptr),
-                    tr("Three strips on one time axis: output, timing capacitor, lamp currents."), size,
-                    [a, b, over, size](QCPPainter& painter) {
+                    Words::tr("Three strips on one time axis: output, timing capacitor, lamp currents."),
+                    size, [a, b, over, size](QCPPainter& painter) {
                         const widgets::PageCurves curves =
-                            b ? widgets::PageCurves(a.get(), b.get(), tr("Set B"), QStringLiteral("B"))
+                            b ? widgets::PageCurves(a.get(), b.get(), Words::tr("Set B"), QStringLiteral("B"))
                               : widgets::PageCurves(*a);
                         widgets::paintCurves(painter, curves, size, over);
                     }};

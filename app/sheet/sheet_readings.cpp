@@ -99,12 +99,12 @@ class Rows {
 
   private:
     void studentColumns() {
-        m_table.columns = {{tr("Figure"), 2.2},
-                           {tr("Predicted"), 1.2},
-                           {tr("Measured"), 1.2},
-                           {tr("Uncertainty"), 1.1},
-                           {tr("Measured − predicted"), 1.3},
-                           {tr("in %"), 0.9}};
+        m_table.columns = {{Words::tr("Figure"), 2.2},
+                           {Words::tr("Predicted"), 1.2},
+                           {Words::tr("Measured"), 1.2},
+                           {Words::tr("Uncertainty"), 1.1},
+                           {Words::tr("Measured − predicted"), 1.3},
+                           {Words::tr("in %"), 0.9}};
     }
     std::vector<Cell> studentCells(const Figure& f) const {
         std::vector<Cell> cells{{f.name}};
@@ -119,21 +119,21 @@ class Rows {
     void columns() {
         const QString first = m_making.firstName();
         auto& c = m_table.columns;
-        c.push_back({tr("Figure"), 1.95});
-        if (m_wanted.book) c.push_back({tr("Textbook"), 1.05, true});
+        c.push_back({Words::tr("Figure"), 1.95});
+        if (m_wanted.book) c.push_back({Words::tr("Textbook"), 1.05, true});
         c.push_back({first, 1.05, true});
-        if (m_wanted.second) c.push_back({tr("Set B"), 1.05, true});
-        c.push_back({tr("Measured"), 1.15, true});
-        if (m_wanted.measured) c.push_back({tr("u"), 1.2, true});
+        if (m_wanted.second) c.push_back({Words::tr("Set B"), 1.05, true});
+        c.push_back({Words::tr("Measured"), 1.15, true});
+        if (m_wanted.measured) c.push_back({Words::tr("u"), 1.2, true});
         c.push_back({difference(), 1.4, true});
-        c.push_back({tr("in %"), 0.75, true});
+        c.push_back({Words::tr("in %"), 0.75, true});
     }
     QString difference() const {
         // The columns are narrow: a set by its letter.
         const std::string& name = m_making.facts.firstName;
-        const QString brief = name.empty() ? tr("simulated") : qs(name).right(1);
-        if (m_wanted.measured) return tr("Measured − %1").arg(brief);
-        return tr("%1 − textbook").arg(name.empty() ? tr("Simulated") : brief);
+        const QString brief = name.empty() ? Words::tr("simulated") : qs(name).right(1);
+        if (m_wanted.measured) return Words::tr("Measured − %1").arg(brief);
+        return Words::tr("%1 − textbook").arg(name.empty() ? Words::tr("Simulated") : brief);
     }
 
     static Cell cell(const Figure& f, std::optional<double> value) {
@@ -181,7 +181,7 @@ class Rows {
         if (f.form == Form::share) rounding.unit.clear();
         const QString units = qs(rounding.text(*found - *expected, true));
         if (f.form == Form::share) {
-            cells.push_back({tr("%1 points").arg(units)});
+            cells.push_back({Words::tr("%1 points").arg(units)});
             cells.push_back({dash});
             return;
         }
@@ -217,7 +217,7 @@ void addTimer(Rows& rows, const Making& making, std::size_t index) {
         b = &making.facts.b->readings.timers[index];
     const study::MeasuredReadings none;
     const study::MeasuredReadings& m = index == 0 ? making.facts.measured : none;
-    if (making.readings().timers.size() > 1) rows.head(tr("Timer %1").arg(qs(a.ref)));
+    if (making.readings().timers.size() > 1) rows.head(Words::tr("Timer %1").arg(qs(a.ref)));
     std::optional<study::Phase> book, second;
     if (a.textbook) book = a.textbook->phase;
     if (b) second = b->settled;
@@ -226,18 +226,19 @@ void addTimer(Rows& rows, const Making& making, std::size_t index) {
         rows.add({name, form, of(book, get), of(a.settled, get), of(second, get), measured});
     };
     add(
-        tr("Cycle time T"), Form::seconds, [](P p) { return p.period_s(); }, m.period_s);
+        Words::tr("Cycle time T"), Form::seconds, [](P p) { return p.period_s(); }, m.period_s);
     add(
-        tr("Flash rate f"), Form::hertz, [](P p) { return p.rate_Hz(); }, m.rate_Hz);
+        Words::tr("Flash rate f"), Form::hertz, [](P p) { return p.rate_Hz(); }, m.rate_Hz);
     add(
-        tr("Flashes a minute"), Form::number, [](P p) { return 60 * p.rate_Hz(); }, times(m.rate_Hz, 60));
+        Words::tr("Flashes a minute"), Form::number, [](P p) { return 60 * p.rate_Hz(); },
+        times(m.rate_Hz, 60));
     add(
-        tr("Pulse width (high)"), Form::seconds, [](P p) { return p.high_s; }, m.high_s);
+        Words::tr("Pulse width (high)"), Form::seconds, [](P p) { return p.high_s; }, m.high_s);
     add(
-        tr("Space width (low)"), Form::seconds, [](P p) { return p.low_s; }, m.low_s);
+        Words::tr("Space width (low)"), Form::seconds, [](P p) { return p.low_s; }, m.low_s);
     add(
-        tr("Duty cycle D"), Form::share, [](P p) { return p.duty(); }, m.duty);
-    rows.add({tr("First flash"), Form::seconds,
+        Words::tr("Duty cycle D"), Form::share, [](P p) { return p.duty(); }, m.duty);
+    rows.add({Words::tr("First flash"), Form::seconds,
               of(a.textbook, [](const study::Textbook& t) { return t.firstHigh_s; }), a.firstHigh_s,
               b ? b->firstHigh_s : std::nullopt, m.firstHigh_s});
 }
@@ -273,15 +274,15 @@ void addLevels(Rows& rows, const Making& making) {
     const study::MeasuredReadings& m = making.facts.measured;
     const OutputLevels a = levelsOf(making.facts.a);
     const OutputLevels b = making.facts.b ? levelsOf(*making.facts.b) : OutputLevels{};
-    rows.head(tr("Voltages"));
-    rows.add({tr("Supply at its terminals"),
+    rows.head(Words::tr("Voltages"));
+    rows.add({Words::tr("Supply at its terminals"),
               Form::volt,
               {},
               terminalsOf(making.facts.a),
               making.facts.b ? terminalsOf(*making.facts.b) : std::nullopt,
               m.supply_V});
-    rows.add({tr("Output (pin 3) while high"), Form::volt, {}, a.high_V, b.high_V, m.outputHigh_V});
-    rows.add({tr("Output (pin 3) while low"), Form::volt, {}, a.low_V, b.low_V, m.outputLow_V});
+    rows.add({Words::tr("Output (pin 3) while high"), Form::volt, {}, a.high_V, b.high_V, m.outputHigh_V});
+    rows.add({Words::tr("Output (pin 3) while low"), Form::volt, {}, a.low_V, b.low_V, m.outputLow_V});
 }
 
 void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
@@ -292,7 +293,7 @@ void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
     std::optional<Measured> measured;
     for (const study::MeasuredLamp& lamp : making.facts.measured.lamps)
         if (lamp.part == a.id) measured = lamp.current_A;
-    rows.head(tr("Lamp %1").arg(qs(a.ref)));
+    rows.head(Words::tr("Lamp %1").arg(qs(a.ref)));
     const auto lit = [](const study::LampReading* lamp) -> std::optional<double> {
         if (!lamp || !lamp->charge_C || !lamp->litTime_s || !(*lamp->litTime_s > 0)) return {};
         return *lamp->charge_C / *lamp->litTime_s;
@@ -301,11 +302,11 @@ void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
                          bool byHand) {
         rows.add({name, form, {}, a.*figure, b ? b->*figure : std::nullopt, {}, byHand});
     };
-    rows.add({tr("Current while lit, mean"), Form::ampere, {}, lit(&a), lit(b), measured});
-    add(tr("Lit time in a cycle"), Form::seconds, &study::LampReading::litTime_s, true);
-    add(tr("Peak current"), Form::ampere, &study::LampReading::peak_A, false);
-    add(tr("Mean current"), Form::ampere, &study::LampReading::mean_A, false);
-    add(tr("Charge a flash"), Form::coulomb, &study::LampReading::charge_C, false);
+    rows.add({Words::tr("Current while lit, mean"), Form::ampere, {}, lit(&a), lit(b), measured});
+    add(Words::tr("Lit time in a cycle"), Form::seconds, &study::LampReading::litTime_s, true);
+    add(Words::tr("Peak current"), Form::ampere, &study::LampReading::peak_A, false);
+    add(Words::tr("Mean current"), Form::ampere, &study::LampReading::mean_A, false);
+    add(Words::tr("Charge a flash"), Form::coulomb, &study::LampReading::charge_C, false);
 }
 
 void addSupply(Rows& rows, const Making& making) {
@@ -313,9 +314,10 @@ void addSupply(Rows& rows, const Making& making) {
     if (!a) return;
     const study::SupplyReading* b =
         making.facts.b && making.facts.b->readings.supply ? &*making.facts.b->readings.supply : nullptr;
-    rows.head(tr("Supply %1").arg(qs(a->ref)));
-    rows.add({tr("Mean current"), Form::ampere, {}, a->mean_A, b ? b->mean_A : std::nullopt, {}, false});
-    rows.add({tr("Battery life"),
+    rows.head(Words::tr("Supply %1").arg(qs(a->ref)));
+    rows.add(
+        {Words::tr("Mean current"), Form::ampere, {}, a->mean_A, b ? b->mean_A : std::nullopt, {}, false});
+    rows.add({Words::tr("Battery life"),
               Form::duration,
               {},
               a->batteryLife_s,
@@ -330,7 +332,7 @@ QString verdictOf(const Making& making) {
     const study::TimerReading* timer = making.timer();
     if (!m || !(m->uncertainty > 0) || !timer || !timer->settled) return {};
     const double off = std::abs(m->value - timer->settled->period_s()) / m->uncertainty;
-    return tr("The measured cycle time lies %1 times its standard uncertainty from the simulated one.")
+    return Words::tr("The measured cycle time lies %1 times its standard uncertainty from the simulated one.")
         .arg(widgets::plainNumber(off, 'f', off < 9.95 ? 1 : 0));
 }
 
@@ -340,11 +342,12 @@ std::vector<Block> readingsBlocks(const Making& making) {
     std::vector<Block> all;
     if (!making.student() && !making.blinks()) {
         const std::string verdict(study::name(making.readings().verdict));
-        all.emplace_back(paragraph(tr("By simulation the circuit does not blink: %1.").arg(qs(verdict))));
+        all.emplace_back(
+            paragraph(Words::tr("By simulation the circuit does not blink: %1.").arg(qs(verdict))));
         for (const std::string& reason : making.readings().reasons) all.emplace_back(bullet(qs(reason)));
     }
     Table table;
-    table.name = tr("Readings");
+    table.name = Words::tr("Readings");
     Rows rows(making, table);
     for (std::size_t k = 0; k < making.readings().timers.size(); ++k) addTimer(rows, making, k);
     addLevels(rows, making);
@@ -352,22 +355,22 @@ std::vector<Block> readingsBlocks(const Making& making) {
     addSupply(rows, making);
     all.emplace_back(std::move(table));
     if (making.student()) {
-        all.emplace_back(
-            note(tr("Predicted: by the formulas of the theory. Uncertainty: standard uncertainty, k = 1 "
-                    "(JCGM 100:2008).")));
+        all.emplace_back(note(
+            Words::tr("Predicted: by the formulas of the theory. Uncertainty: standard uncertainty, k = 1 "
+                      "(JCGM 100:2008).")));
         return all;
     }
     if (const QString verdict = verdictOf(making); !verdict.isEmpty()) all.emplace_back(paragraph(verdict));
     if (making.facts.measured.contradicting)
         all.emplace_back(
-            paragraph(tr("Two measurements of one figure lie further apart than their uncertainties "
-                         "allow: one of them is wrong, or the board changed between them.")));
+            paragraph(Words::tr("Two measurements of one figure lie further apart than their uncertainties "
+                                "allow: one of them is wrong, or the board changed between them.")));
     QString sentence =
-        making.facts.b ? tr("The textbook's figures are those of Set A's values. ") : QString();
+        making.facts.b ? Words::tr("The textbook's figures are those of Set A's values. ") : QString();
     if (!making.facts.measured.empty())
-        sentence += tr("u: standard uncertainty, k = 1 (JCGM 100:2008); measured numbers are rounded "
-                       "by them. ");
-    sentence += tr("Simulated figures are of the settled cycle, with the timer's typical values.");
+        sentence += Words::tr("u: standard uncertainty, k = 1 (JCGM 100:2008); measured numbers are rounded "
+                              "by them. ");
+    sentence += Words::tr("Simulated figures are of the settled cycle, with the timer's typical values.");
     all.emplace_back(note(sentence));
     return all;
 }
@@ -376,15 +379,16 @@ std::vector<Block> measurementsBlocks(const Making& making) {
     std::vector<Block> all;
     const auto quantity = [](const Measured& m, Unit unit) {
         const units::Rounding r = units::roundingOf(m.value, m.uncertainty, unit);
-        return m.uncertainty > 0
-                   ? tr("%1, standard uncertainty %2").arg(qs(r.text(m.value)), qs(r.text(m.uncertainty)))
-                   : qs(r.text(m.value));
+        return m.uncertainty > 0 ? Words::tr("%1, standard uncertainty %2")
+                                       .arg(qs(r.text(m.value)), qs(r.text(m.uncertainty)))
+                                 : qs(r.text(m.value));
     };
     for (const auto& measurement : making.facts.circuit.measurements) {
         if (!measurement->used) continue;
         QString text;
         if (const auto* count = std::get_if<circuit::Count>(&measurement->what)) {
-            text = tr("%1 flashes in %2").arg(count->flashes).arg(quantity(count->time_s, Unit::second));
+            text =
+                Words::tr("%1 flashes in %2").arg(count->flashes).arg(quantity(count->time_s, Unit::second));
         } else if (const auto* meter = std::get_if<circuit::MeterReading>(&measurement->what)) {
             const circuit::Part* part = making.facts.circuit.find(meter->part);
             const bool current = meter->quantity == circuit::MeterQuantity::lampCurrent;
@@ -395,9 +399,12 @@ std::vector<Block> measurementsBlocks(const Making& making) {
                 if (key) unit = key->unit;
                 what = qs(meter->key);
             }
-            text = tr("%1 of %2: %3").arg(what, part ? qs(part->ref) : dash, quantity(meter->value, unit));
+            text = Words::tr("%1 of %2: %3")
+                       .arg(what, part ? qs(part->ref) : dash, quantity(meter->value, unit));
         } else if (const auto* record = std::get_if<circuit::Record>(&measurement->what)) {
-            text = tr("Record %1: %2 switchings").arg(qs(record->source)).arg(record->switchings_s.size());
+            text = Words::tr("Record %1: %2 switchings")
+                       .arg(qs(record->source))
+                       .arg(record->switchings_s.size());
         }
         if (text.isEmpty()) continue;
         all.emplace_back(

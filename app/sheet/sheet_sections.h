@@ -2,8 +2,11 @@
 #pragma once
 
 #include "app/sheet/make_sheet.h"
+#include "widgets/text/words.h"
 
 namespace blinkwright::app::sheet {
+
+using widgets::Words;
 
 /// What a sheet is made from, handed to every section.
 struct Making {
@@ -30,7 +33,6 @@ std::vector<Block> findingsBlocks(const Making& making);
 std::vector<Block> whyBlocks(const Making& making);
 std::vector<Block> referencesBlocks(const Making& making);
 
-QString tr(const char* text);
 inline QString qs(const std::string& text) {
     return QString::fromStdString(text);
 }

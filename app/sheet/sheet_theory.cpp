@@ -52,8 +52,8 @@ class Theory {
         all.emplace_back(paragraph(story()));
         all.emplace_back(general());
         for (const QString& sentence : sums()) all.emplace_back(paragraph(sentence));
-        all.emplace_back(paragraph(m_blanks ? tr("For this wiring; work out the numbers:")
-                                            : tr("For this wiring, with the values of its parts:")));
+        all.emplace_back(paragraph(m_blanks ? Words::tr("For this wiring; work out the numbers:")
+                                            : Words::tr("For this wiring, with the values of its parts:")));
         all.emplace_back(times_());
         return all;
     }
@@ -62,41 +62,46 @@ class Theory {
     bool one() const { return m_book.form == AstableForm::singleResistor; }
 
     QString story() const {
-        const QString levels = m_book.form == AstableForm::drivenControl
-                                   ? tr("The timer compares the voltage of %1 with two levels: that of pin "
-                                        "5, which is held at k times "
-                                        "the supply, and half of it.")
-                                         .arg(m_c.text)
-                                   : tr("The timer compares the voltage of %1 with two levels, one third "
-                                        "and two thirds of its supply "
-                                        "(pin 8).")
-                                         .arg(m_c.text);
+        const QString levels =
+            m_book.form == AstableForm::drivenControl
+                ? Words::tr("The timer compares the voltage of %1 with two levels: that of pin "
+                            "5, which is held at k times "
+                            "the supply, and half of it.")
+                      .arg(m_c.text)
+                : Words::tr("The timer compares the voltage of %1 with two levels, one third "
+                            "and two thirds of its supply "
+                            "(pin 8).")
+                      .arg(m_c.text);
         QString charging;
         switch (m_book.form) {
         case AstableForm::plain:
         case AstableForm::drivenControl:
             charging =
-                tr("While the output (pin 3) is high, %1 charges through %2 and %3 from the lower level to "
-                   "the "
-                   "upper. While it is low, %1 discharges through %3 into pin 7, back to the lower level.")
+                Words::tr(
+                    "While the output (pin 3) is high, %1 charges through %2 and %3 from the lower level to "
+                    "the "
+                    "upper. While it is low, %1 discharges through %3 into pin 7, back to the lower level.")
                     .arg(m_c.text, m_r1.text, m_r2.text);
             break;
         case AstableForm::steeringDiode:
-            charging = tr("While the output (pin 3) is high, %1 charges through %2 and the diode, which is "
+            charging =
+                Words::tr("While the output (pin 3) is high, %1 charges through %2 and the diode, which is "
                           "taken as "
                           "ideal. While it is low, %1 discharges through %3 into pin 7.")
-                           .arg(m_c.text, m_r1.text, m_r2.text);
+                    .arg(m_c.text, m_r1.text, m_r2.text);
             break;
         case AstableForm::singleResistor:
-            charging = tr("%1 charges and discharges through %2 from the output (pin 3), which is taken to "
+            charging =
+                Words::tr("%1 charges and discharges through %2 from the output (pin 3), which is taken to "
                           "reach both "
                           "rails.")
-                           .arg(m_c.text, m_r2.text);
+                    .arg(m_c.text, m_r2.text);
             break;
         }
         return levels + u' ' + charging + u' ' +
-               tr("A capacitor C on its way through a resistance R from a voltage U₀ towards U∞ is at U₁ "
-                  "after");
+               Words::tr(
+                   "A capacitor C on its way through a resistance R from a voltage U₀ towards U∞ is at U₁ "
+                   "after");
     }
 
     static FormulaLines general() {
@@ -111,8 +116,8 @@ class Theory {
             if (q->parts.size() < 2) continue;
             QStringList names;
             for (const std::string& part : q->parts) names << qs(part);
-            sentences.push_back(tr("%1 stands for %2 together: %3.")
-                                    .arg(q->text, names.join(tr(" and ")), plainText(q->number)));
+            sentences.push_back(Words::tr("%1 stands for %2 together: %3.")
+                                    .arg(q->text, names.join(Words::tr(" and ")), plainText(q->number)));
         }
         return sentences;
     }
@@ -145,22 +150,23 @@ class Theory {
         const auto T = symbol(QStringLiteral("T"));
         const Formula plus = sign(QStringLiteral("+"));
         FormulaLines lines;
-        add(lines, phaseTime("H"), phase("H"), secondsText(p.high_s), tr("pulse width, output high"));
-        add(lines, phaseTime("L"), phase("L"), secondsText(p.low_s), tr("space width, output low"));
+        add(lines, phaseTime("H"), phase("H"), secondsText(p.high_s), Words::tr("pulse width, output high"));
+        add(lines, phaseTime("L"), phase("L"), secondsText(p.low_s), Words::tr("space width, output low"));
         add(lines, T, {periodFormula(), row({word(secondsText(p.high_s)), plus, word(secondsText(p.low_s))})},
-            secondsText(p.period_s()), tr("cycle time"));
+            secondsText(p.period_s()), Words::tr("cycle time"));
         add(lines, symbol(QStringLiteral("f")),
             {rateFormula(), fraction(word(QStringLiteral("1")), word(secondsText(p.period_s())))},
-            rateText(p.rate_Hz()), tr("flash rate"));
+            rateText(p.rate_Hz()), Words::tr("flash rate"));
         add(lines, symbol(QStringLiteral("D")),
             {dutyFormula(), fraction(word(secondsText(p.high_s)), word(secondsText(p.period_s())))},
-            shareText(p.duty()), tr("duty cycle"));
+            shareText(p.duty()), Words::tr("duty cycle"));
         // The first flash begins with an empty capacitor, where nothing holds it at the other rail.
         const bool summed = m_book.form == AstableForm::plain;
         const double r = summed ? m_r1.si + m_r2.si : one() ? m_r2.si : m_r1.si;
         const double first = std::log(3) * r * m_c.si;
         if (m_book.form != AstableForm::drivenControl && std::abs(m_book.firstHigh_s - first) < 1e-9 * first)
-            add(lines, phaseTime("1"), phase("1"), secondsText(first), tr("first flash after power-on"));
+            add(lines, phaseTime("1"), phase("1"), secondsText(first),
+                Words::tr("first flash after power-on"));
         return lines;
     }
 
@@ -174,9 +180,9 @@ class Theory {
 std::vector<Block> theoryBlocks(const Making& making) {
     const study::TimerReading* timer = making.timer();
     if (!timer || !timer->textbook)
-        return {
-            paragraph(tr("There is no textbook formula for this wiring: its figures come from simulation and "
-                         "measurement alone."))};
+        return {paragraph(
+            Words::tr("There is no textbook formula for this wiring: its figures come from simulation and "
+                      "measurement alone."))};
     return Theory(*timer->textbook, making.student()).blocks();
 }
 

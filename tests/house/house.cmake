@@ -16,5 +16,7 @@ blinkwright_house_test(TestRunEndsWithTheSummaryOfCtest run_test.sh)
 blinkwright_house_test(FiguresHaveNamesAndRefuseOthers figures_test.sh)
 blinkwright_house_test(DocumentsNameWhatIsThere documents_test.sh)
 if(BLINKWRIGHT_WINDOW)
+  add_test(NAME House.TextsAreFiledWhereTheyAreAskedFor COMMAND bash ${CMAKE_CURRENT_LIST_DIR}/texts_test.sh
+    ${CMAKE_SOURCE_DIR} ${CMAKE_BINARY_DIR} $<TARGET_FILE:Qt6::lupdate>)
   blinkwright_house_test(InstallsAndPackages install_test.sh)
 endif()

@@ -2,8 +2,8 @@
 
 #include "core/study/wiring_list.h"
 #include "widgets/bench/printed_page.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 
 namespace blinkwright::widgets {
@@ -12,15 +12,12 @@ namespace {
 
 constexpr int refsARow = 60; ///< of parts that are alike: more begin another row, so that each fits a page
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("BuildPage", text);
-}
 QString qs(const std::string& text) {
     return QString::fromStdString(text);
 }
 
 void addParts(std::vector<PrintedRow>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
-    rows.push_back({{{tr("Parts")}}, PrintedRow::heading_pt, true});
+    rows.push_back({{{Words::tr("Parts")}}, PrintedRow::heading_pt, true});
     for (const study::PartsRow& part : study::partsList(circuit, set)) {
         QStringList refs;
         for (const std::string& ref : part.refs) refs << qs(ref);
@@ -39,17 +36,17 @@ void addParts(std::vector<PrintedRow>& rows, const circuit::Circuit& circuit, ci
 }
 
 void addSteps(std::vector<PrintedRow>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
-    rows.push_back({{{tr("Wiring")}}, PrintedRow::heading_pt, true});
+    rows.push_back({{{Words::tr("Wiring")}}, PrintedRow::heading_pt, true});
     int number = 0;
     for (const study::BuildStep& step : study::wiringList(circuit, set))
         rows.push_back({{{QStringLiteral("\u2610"), 0, 0.03},
-                         {tr("%1.").arg(++number), 0.03, 0.09, Qt::AlignRight},
+                         {Words::tr("%1.").arg(++number), 0.03, 0.09, Qt::AlignRight},
                          {qs(step.text), 0.10, 1}}});
 }
 
 void addCautions(std::vector<PrintedRow>& rows, const circuit::Circuit& circuit, circuit::PartSet set) {
     const std::vector<std::string> cautions = study::buildCautions(circuit, set);
-    if (!cautions.empty()) rows.push_back({{{tr("Cautions")}}, PrintedRow::heading_pt, true});
+    if (!cautions.empty()) rows.push_back({{{Words::tr("Cautions")}}, PrintedRow::heading_pt, true});
     for (const std::string& caution : cautions) rows.push_back({{{qs(caution)}}});
 }
 

@@ -2,8 +2,7 @@
 
 #include "core/study/wiring_list.h"
 #include "widgets/bench/printed_page.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 namespace blinkwright::widgets {
 
@@ -12,9 +11,6 @@ namespace {
 // Shares of the width of the page.
 constexpr double placeEnd = 0.4, step = 0.14, gap = 0.02;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("CheckCard", text);
-}
 QString qs(const std::string& text) {
     return QString::fromStdString(text);
 }
@@ -38,9 +34,10 @@ void printCheckCard(QPrinter& printer, const circuit::Circuit& circuit, circuit:
     std::vector<PrintedRow> rows{{{{qs(circuit.title)}}, PrintedRow::title_pt, true}};
     if (const std::string heading = study::setHeading(circuit, set); !heading.empty())
         rows.push_back({{{qs(heading)}}});
-    rows.push_back({{{tr("Check card: expected readings")}}, PrintedRow::heading_pt, true});
+    rows.push_back({{{Words::tr("Check card: expected readings")}}, PrintedRow::heading_pt, true});
     rows.push_back({{{qs(study::checkCardHeading(expected))}}, PrintedRow::text_pt, true});
-    rows.push_back(tableRow(tr("Place"), {tr("Least"), tr("Mean"), tr("Most")}, tr("Measured"), false));
+    rows.push_back(tableRow(Words::tr("Place"), {Words::tr("Least"), Words::tr("Mean"), Words::tr("Most")},
+                            Words::tr("Measured"), false));
     rows.back().heads = true;
     for (const study::ExpectedReading& row : expected.rows) {
         const auto text = [&](study::Quantity quantity) {
@@ -51,7 +48,7 @@ void printCheckCard(QPrinter& printer, const circuit::Circuit& circuit, circuit:
                      {text(study::Quantity::least), text(study::Quantity::mean), text(study::Quantity::most)},
                      {}, true));
     }
-    rows.push_back({{{tr("How to measure, and cautions")}}, PrintedRow::heading_pt, true});
+    rows.push_back({{{Words::tr("How to measure, and cautions")}}, PrintedRow::heading_pt, true});
     for (const std::string& note : study::checkCardNotes()) rows.push_back({{{qs(note)}}});
     for (const std::string& caution : study::buildCautions(circuit, set)) rows.push_back({{{qs(caution)}}});
     printRows(printer, qs(circuit.title), rows);

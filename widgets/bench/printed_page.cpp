@@ -1,6 +1,7 @@
 #include "widgets/bench/printed_page.h"
 
-#include <QCoreApplication>
+#include "widgets/text/words.h"
+
 #include <QFontMetricsF>
 #include <QPageRanges>
 #include <QPainter>
@@ -15,10 +16,6 @@ constexpr double footSize_pt = 8;
 constexpr double border_mm = 18; ///< from the edge of the paper: room to file the page
 constexpr double gap_mm = 4, footLine_mm = 5, rowGap_mm = 1;
 constexpr double writing_mm = 3; ///< more room above a line to write on
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("BuildPage", text);
-}
 
 QFont fontOf(double size_pt) {
     QFont font(QStringLiteral("sans-serif"));
@@ -96,7 +93,7 @@ std::vector<std::size_t> pagesOf(const std::vector<double>& heights, const std::
 
 void paintFoot(QPainter& painter, const QRectF& place, const QString& title, int page, int pages) {
     painter.setFont(fontOf(footSize_pt));
-    const QString number = tr("Page %1 of %2").arg(page).arg(pages);
+    const QString number = Words::tr("Page %1 of %2").arg(page).arg(pages);
     const QFontMetricsF metrics(painter.font(), painter.device());
     const double room = place.width() - metrics.horizontalAdvance(number) - 2 * metrics.averageCharWidth();
     painter.drawText(place, Qt::AlignRight | Qt::AlignVCenter, number);

@@ -16,15 +16,15 @@ constexpr std::size_t mostSteps = 200; // that can be taken back
 QString columnText(DrawerColumn column) {
     switch (column) {
     case DrawerColumn::kind:
-        return DrawerModel::tr("Kind");
+        return Words::tr("Kind");
     case DrawerColumn::value:
-        return DrawerModel::tr("Value");
+        return Words::tr("Value");
     case DrawerColumn::tolerance:
-        return DrawerModel::tr("Tolerance");
+        return Words::tr("Tolerance");
     case DrawerColumn::rating:
-        return DrawerModel::tr("Rating");
+        return Words::tr("Rating");
     case DrawerColumn::quantity:
-        return DrawerModel::tr("Quantity");
+        return Words::tr("Quantity");
     }
     return {};
 }

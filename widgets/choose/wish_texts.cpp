@@ -1,8 +1,9 @@
 #include "widgets/choose/wish_texts.h"
 
 #include "core/units/engineering.h"
+#include "widgets/text/in_sentence.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 namespace blinkwright::widgets {
@@ -11,13 +12,8 @@ using units::Unit;
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Wish", text);
-}
-
 QString sentence(const std::string& fault) {
-    QString text = QString::fromStdString(fault);
-    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    const QString text = sentenceCase(QString::fromStdString(fault));
     return text.endsWith(u'.') ? text : text + u'.';
 }
 
@@ -29,7 +25,7 @@ class Reader {
     double positive(WishField field, const QString& text, Unit unit) {
         const auto number = units::parseQuantity(text.trimmed().toStdString(), unit);
         if (!number) return fault(field, sentence(number.fault().text));
-        if (!(number.value() > 0)) return fault(field, tr("Must be greater than 0."));
+        if (!(number.value() > 0)) return fault(field, Words::tr("Must be greater than 0."));
         return number.value();
     }
     double fault(WishField field, const QString& words) {
@@ -71,7 +67,7 @@ void readLit(Reader& reader, const WishTexts& texts, study::Wish& wish) {
         QString text = texts.lit.trimmed();
         if (text.endsWith(u'%')) text.chop(1);
         wish.lit = reader.positive(WishField::lit, text, Unit::none) / 100;
-        if (wish.lit >= 1) reader.fault(WishField::lit, tr("Must be less than 100 %."));
+        if (wish.lit >= 1) reader.fault(WishField::lit, Words::tr("Must be less than 100 %."));
         return;
     }
     const double lit_s = reader.positive(WishField::lit, texts.lit, Unit::second);
@@ -79,7 +75,7 @@ void readLit(Reader& reader, const WishTexts& texts, study::Wish& wish) {
     if (wish.rateTo_Hz) wish.lit = lit_s * std::sqrt(wish.slowest_Hz() * wish.fastest_Hz());
     if (wish.lit >= 1)
         reader.fault(WishField::lit,
-                     tr("Must be shorter than a cycle, %1.")
+                     Words::tr("Must be shorter than a cycle, %1.")
                          .arg(quantity(1 / std::sqrt(wish.slowest_Hz() * wish.fastest_Hz()), Unit::second)));
 }
 
@@ -123,7 +119,7 @@ WishRead readWish(const WishTexts& texts) {
     if (texts.range) {
         wish.rateTo_Hz = rateFrom(reader, WishField::rateTo, texts.rateTo, texts.rateUnit);
         if (read.faults.empty() && *wish.rateTo_Hz == wish.rate_Hz)
-            reader.fault(WishField::rateTo, tr("A range needs two rates that differ."));
+            reader.fault(WishField::rateTo, Words::tr("A range needs two rates that differ."));
     }
     readLit(reader, texts, wish);
     wish.lamps = texts.lamps;
@@ -144,7 +140,7 @@ WishRead readWish(const WishTexts& texts) {
     if (!texts.equalBrightness || (!first && !second)) return read;
     if (!first || !second) {
         reader.fault(first ? WishField::secondIntensity : WishField::intensity,
-                     tr("Both intensities are needed, or none."));
+                     Words::tr("Both intensities are needed, or none."));
         return read;
     }
     wish.intensity_cd = {reader.positive(WishField::intensity, texts.intensity, Unit::candela),

@@ -2,6 +2,7 @@
 
 #include "widgets/curves/page_sheet.h"
 #include "widgets/curves/strip_plot.h"
+#include "widgets/text/words.h"
 
 #include <QSaveFile>
 #include <algorithm>
@@ -9,10 +10,6 @@
 namespace blinkwright::widgets {
 
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("CurvesExport", text);
-}
 
 /// Vector formats are thinned as for a fine print: 300 dots to the inch.
 constexpr double vectorScale = 300 / PageSheet::layoutDpi;
@@ -84,7 +81,8 @@ Result<void> exportCurves(const PageCurves& curves, const CurvesPage& page, Page
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes.value()) != bytes.value().size() ||
         !file.commit())
-        return Fault{path.toStdString(), tr("cannot be written: %1").arg(file.errorString()).toStdString()};
+        return Fault{path.toStdString(),
+                     Words::tr("cannot be written: %1").arg(file.errorString()).toStdString()};
     return {};
 }
 

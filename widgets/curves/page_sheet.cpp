@@ -1,5 +1,7 @@
 #include "widgets/curves/page_sheet.h"
 
+#include "widgets/text/words.h"
+
 #include <QApplication>
 #include <QBuffer>
 #include <QFontDatabase>
@@ -17,10 +19,6 @@ constexpr double mmPerInch = 25.4;
 constexpr int pdfDpi = 1200, leastDpi = 24, leastPixels = 160;
 constexpr int edge = 12;
 constexpr double titleOver = 1.4; ///< the title over other text
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("CurvesExport", text);
-}
 
 /// A family that is there by name, since an SVG does not carry its font along.
 QFont pageFont(int size_px, bool bold = false) {
@@ -115,7 +113,8 @@ Result<QByteArray> PageSheet::written(QCustomPlot& plot, PageFormat format) cons
         QImageWriter writer(&buffer, "png");
         writer.setText(QStringLiteral("Title"), m_page.title);
         if (!writer.write(image(plot)))
-            return Fault{{}, tr("the picture could not be made: %1").arg(writer.errorString()).toStdString()};
+            return Fault{
+                {}, Words::tr("the picture could not be made: %1").arg(writer.errorString()).toStdString()};
         return bytes;
     }
     QCPPainter painter;
@@ -127,7 +126,8 @@ Result<QByteArray> PageSheet::written(QCustomPlot& plot, PageFormat format) cons
         generator.setViewBox(QRect(QPoint(0, 0), m_size));
         generator.setTitle(m_page.title);
         generator.setDescription(m_page.values);
-        if (!painter.begin(&generator)) return Fault{{}, tr("the drawing could not be made").toStdString()};
+        if (!painter.begin(&generator))
+            return Fault{{}, Words::tr("the drawing could not be made").toStdString()};
         drawVector(painter, plot);
         painter.end();
         return bytes;
@@ -137,7 +137,7 @@ Result<QByteArray> PageSheet::written(QCustomPlot& plot, PageFormat format) cons
     writer.setResolution(pdfDpi);
     writer.setPageSize(QPageSize(QSizeF(m_size) / layoutDpi * 72, QPageSize::Point));
     writer.setPageMargins({});
-    if (!painter.begin(&writer)) return Fault{{}, tr("the page could not be made").toStdString()};
+    if (!painter.begin(&writer)) return Fault{{}, Words::tr("the page could not be made").toStdString()};
     painter.scale(pdfDpi / layoutDpi, pdfDpi / layoutDpi);
     drawVector(painter, plot);
     painter.end();

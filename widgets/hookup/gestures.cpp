@@ -1,8 +1,8 @@
 #include "widgets/hookup/gestures.h"
 
 #include "widgets/hookup/geometry.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 namespace blinkwright::widgets::hookup {
@@ -12,10 +12,6 @@ using circuit::PartId;
 using circuit::PinRef;
 
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("blinkwright::widgets::HookupView", text);
-}
 
 int onGrid(double v) {
     return pitch * static_cast<int>(std::lround(v / pitch));
@@ -102,18 +98,19 @@ void Gestures::moveParts(QPointF at) {
 QString Gestures::refusal(PinRef to) const {
     if (!m_pin) return {};
     if (to == *m_pin) {
-        return m_doing == Doing::pulling ? tr("The wire ends at %1 already.").arg(m_scene.pinText(to))
-                                         : tr("%1 cannot be joined to itself.").arg(m_scene.pinText(to));
+        return m_doing == Doing::pulling
+                   ? Words::tr("The wire ends at %1 already.").arg(m_scene.pinText(to))
+                   : Words::tr("%1 cannot be joined to itself.").arg(m_scene.pinText(to));
     }
     const auto net = m_scene.netOf(*m_pin);
     if (!net || net != m_scene.netOf(to)) return {};
-    return tr("%1 and %2 are joined already, by the net %3.")
+    return Words::tr("%1 and %2 are joined already, by the net %3.")
         .arg(m_scene.pinText(*m_pin), m_scene.pinText(to), m_scene.netText(*net));
 }
 
 QString Gestures::refusal(NetId to) const {
     if (!m_pin || m_scene.netOf(*m_pin) != to) return {};
-    return tr("%1 is in the net %2 already.").arg(m_scene.pinText(*m_pin), m_scene.netText(to));
+    return Words::tr("%1 is in the net %2 already.").arg(m_scene.pinText(*m_pin), m_scene.netText(to));
 }
 
 void Gestures::aim(QPointF at) {
@@ -147,8 +144,8 @@ void Gestures::drop() {
         return pulling ? wish(wishes::PullToNet{from, *target.net})
                        : wish(wishes::JoinToNet{from, *target.net});
     if (pulling) return wish(wishes::TakeOff{from});
-    m_says.say(
-        tr("No wire was drawn from %1: a wire ends on a pin or on another wire.").arg(m_scene.pinText(from)));
+    m_says.say(Words::tr("No wire was drawn from %1: a wire ends on a pin or on another wire.")
+                   .arg(m_scene.pinText(from)));
 }
 
 void Gestures::release(QPointF at) {

@@ -2,9 +2,9 @@
 
 #include "widgets/hookup/drawing.h"
 #include "widgets/hookup/hookup_view.h"
+#include "widgets/text/words.h"
 
 #include <QAccessibleWidget>
-#include <QCoreApplication>
 #include <QPointer>
 #include <QWindow>
 #include <algorithm>
@@ -16,10 +16,6 @@ namespace blinkwright::widgets::hookup {
 using circuit::PartId;
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(Hookup)
-};
 
 constexpr double pinReach = 7; ///< half of the side of the square that stands for a pin [units]
 

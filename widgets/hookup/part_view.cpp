@@ -1,8 +1,7 @@
 #include "widgets/hookup/part_view.h"
 
 #include "core/units/engineering.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 #include <array>
 
@@ -15,11 +14,6 @@ using circuit::PartSet;
 using units::Unit;
 
 namespace {
-
-/// Home of this file's translated texts.
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(Hookup)
-};
 
 QString quantity(double value, Unit unit) {
     return QString::fromStdString(units::formatQuantity(value, unit));
@@ -34,14 +28,14 @@ std::optional<T> stated(const Circuit& circuit, const Part& part, std::string_vi
 
 QString colourText(const QString& colour) {
     static const std::array<std::pair<const char*, const char*>, 8> names{
-        {{"red", QT_TRANSLATE_NOOP("Hookup", "red")},
-         {"amber", QT_TRANSLATE_NOOP("Hookup", "amber")},
-         {"yellow", QT_TRANSLATE_NOOP("Hookup", "yellow")},
-         {"green", QT_TRANSLATE_NOOP("Hookup", "green")},
-         {"pure-green", QT_TRANSLATE_NOOP("Hookup", "pure green")},
-         {"blue", QT_TRANSLATE_NOOP("Hookup", "blue")},
-         {"white", QT_TRANSLATE_NOOP("Hookup", "white")},
-         {"infrared", QT_TRANSLATE_NOOP("Hookup", "infrared")}}};
+        {{"red", QT_TRANSLATE_NOOP("Words", "red")},
+         {"amber", QT_TRANSLATE_NOOP("Words", "amber")},
+         {"yellow", QT_TRANSLATE_NOOP("Words", "yellow")},
+         {"green", QT_TRANSLATE_NOOP("Words", "green")},
+         {"pure-green", QT_TRANSLATE_NOOP("Words", "pure green")},
+         {"blue", QT_TRANSLATE_NOOP("Words", "blue")},
+         {"white", QT_TRANSLATE_NOOP("Words", "white")},
+         {"infrared", QT_TRANSLATE_NOOP("Words", "infrared")}}};
     for (const auto& [word, text] : names)
         if (colour == QLatin1String(word)) return Words::tr(text);
     return colour;
@@ -132,10 +126,10 @@ QString timerPinName(int pin) {
 
 QString pinText(PartKind kind, int pin) {
     static const std::array<const char*, 8> timer{
-        QT_TRANSLATE_NOOP("Hookup", "ground"),          QT_TRANSLATE_NOOP("Hookup", "trigger"),
-        QT_TRANSLATE_NOOP("Hookup", "output"),          QT_TRANSLATE_NOOP("Hookup", "reset"),
-        QT_TRANSLATE_NOOP("Hookup", "control voltage"), QT_TRANSLATE_NOOP("Hookup", "threshold"),
-        QT_TRANSLATE_NOOP("Hookup", "discharge"),       QT_TRANSLATE_NOOP("Hookup", "supply")};
+        QT_TRANSLATE_NOOP("Words", "ground"),          QT_TRANSLATE_NOOP("Words", "trigger"),
+        QT_TRANSLATE_NOOP("Words", "output"),          QT_TRANSLATE_NOOP("Words", "reset"),
+        QT_TRANSLATE_NOOP("Words", "control voltage"), QT_TRANSLATE_NOOP("Words", "threshold"),
+        QT_TRANSLATE_NOOP("Words", "discharge"),       QT_TRANSLATE_NOOP("Words", "supply")};
     const auto p = static_cast<std::size_t>(pin);
     switch (kind) {
     case PartKind::timer:

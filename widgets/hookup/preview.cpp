@@ -1,8 +1,8 @@
 #include "widgets/hookup/preview.h"
 
 #include "widgets/hookup/paint.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <QFontMetricsF>
 
 namespace blinkwright::widgets::hookup {
@@ -10,10 +10,6 @@ namespace blinkwright::widgets::hookup {
 namespace {
 
 constexpr double ring = 5, strongRing = 7.5; ///< radii about pins [units]
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("blinkwright::widgets::HookupView", text);
-}
 
 QColor thin(QColor colour, float alpha) {
     colour.setAlphaF(alpha);
@@ -123,9 +119,9 @@ void paintPreview(QPainter& painter, const Gestures& hand, const Drawing& drawin
 }
 
 void paintInvitation(QPainter& painter, const QRectF& view, const Theme& theme) {
-    const QString title = tr("An empty Hook-up");
-    const QString text = tr("Add a part: choose one from the strip above, or press A.\n"
-                            "Then draw wires from pin to pin.");
+    const QString title = Words::tr("An empty Hook-up");
+    const QString text = Words::tr("Add a part: choose one from the strip above, or press A.\n"
+                                   "Then draw wires from pin to pin.");
     QFont strong = painter.font();
     strong.setBold(true);
     strong.setPointSizeF(strong.pointSizeF() * 1.25);

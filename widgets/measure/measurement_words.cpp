@@ -4,8 +4,7 @@
 #include "core/base/wording.h"
 
 #include "widgets/text/measured_text.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -23,15 +22,6 @@ using Figure = study::MeasuredFigure;
 
 namespace {
 
-QString tr(const char* text, int n = -1) {
-    return QCoreApplication::translate("Measurements", text, nullptr, n);
-}
-
-QString capital(QString text) {
-    if (!text.isEmpty()) text[0] = text[0].toUpper();
-    return text;
-}
-
 QString refOf(const circuit::Circuit& circuit, circuit::PartId id) {
     const circuit::Part* part = circuit.find(id);
     return part ? QString::fromStdString(part->ref) : QStringLiteral("?");
@@ -40,13 +30,13 @@ QString refOf(const circuit::Circuit& circuit, circuit::PartId id) {
 QString whatRecorded(const Record& record) {
     QStringList traces;
     for (const circuit::Trace& trace : record.traces)
-        traces << (trace.of == circuit::TraceOf::output      ? tr("output")
-                   : trace.of == circuit::TraceOf::capacitor ? tr("capacitor")
-                                                             : tr("another trace"));
+        traces << (trace.of == circuit::TraceOf::output      ? Words::tr("output")
+                   : trace.of == circuit::TraceOf::capacitor ? Words::tr("capacitor")
+                                                             : Words::tr("another trace"));
     const int cycles = study::figuresOf(record).cycles;
-    const QString held = tr("%1 cycles").arg(cycles);
-    const QString begin = record.fromPowerOn ? tr("from power-on") : tr("while running");
-    QString text = tr("%1: %2, %3").arg(capital(traces.join(tr(" and "))), held, begin);
+    const QString held = Words::tr("%1 cycles").arg(cycles);
+    const QString begin = record.fromPowerOn ? Words::tr("from power-on") : Words::tr("while running");
+    QString text = Words::tr("%1: %2, %3").arg(sentenceCase(traces.join(Words::tr(" and "))), held, begin);
     if (!record.source.empty()) text += QStringLiteral(" (%1)").arg(QString::fromStdString(record.source));
     return text;
 }
@@ -79,26 +69,26 @@ FigureText formIn(Unit unit) {
 }
 
 QString kindText(const Measurement& m) {
-    if (std::holds_alternative<Count>(m.what)) return tr("Stopwatch");
-    if (std::holds_alternative<MeterReading>(m.what)) return tr("Meter");
-    if (std::holds_alternative<Record>(m.what)) return tr("Record");
-    return tr("Unknown");
+    if (std::holds_alternative<Count>(m.what)) return Words::tr("Stopwatch");
+    if (std::holds_alternative<MeterReading>(m.what)) return Words::tr("Meter");
+    if (std::holds_alternative<Record>(m.what)) return Words::tr("Record");
+    return Words::tr("Unknown");
 }
 
 QString quantityName(MeterQuantity quantity) {
     switch (quantity) {
     case MeterQuantity::supplyVoltage:
-        return tr("Supply voltage");
+        return Words::tr("Supply voltage");
     case MeterQuantity::outputHigh:
-        return tr("Output while high");
+        return Words::tr("Output while high");
     case MeterQuantity::outputLow:
-        return tr("Output while low");
+        return Words::tr("Output while low");
     case MeterQuantity::lampCurrent:
-        return tr("Lamp current while lit");
+        return Words::tr("Lamp current while lit");
     case MeterQuantity::partValue:
         break;
     }
-    return tr("Part by itself");
+    return Words::tr("Part by itself");
 }
 
 QString keyName(const circuit::Part& part, const std::string& key) {
@@ -108,30 +98,31 @@ QString keyName(const circuit::Part& part, const std::string& key) {
 
 QString whatText(const Measurement& m, const circuit::Circuit& circuit) {
     if (const auto* count = std::get_if<Count>(&m.what))
-        return count->flashes == 1 ? tr("1 flash") : tr("%1 flashes").arg(count->flashes);
+        return count->flashes == 1 ? Words::tr("1 flash") : Words::tr("%1 flashes").arg(count->flashes);
     if (const auto* record = std::get_if<Record>(&m.what)) return whatRecorded(*record);
     const auto* reading = std::get_if<MeterReading>(&m.what);
-    if (!reading) return tr("A kind that this version does not know; it is kept as it is");
+    if (!reading) return Words::tr("A kind that this version does not know; it is kept as it is");
     const QString ref = refOf(circuit, reading->part);
     switch (reading->quantity) {
     case MeterQuantity::supplyVoltage:
-        return tr("Voltage of %1").arg(ref);
+        return Words::tr("Voltage of %1").arg(ref);
     case MeterQuantity::outputHigh:
-        return tr("Output of %1 while high").arg(ref);
+        return Words::tr("Output of %1 while high").arg(ref);
     case MeterQuantity::outputLow:
-        return tr("Output of %1 while low").arg(ref);
+        return Words::tr("Output of %1 while low").arg(ref);
     case MeterQuantity::lampCurrent:
-        return tr("Current of %1 while lit").arg(ref);
+        return Words::tr("Current of %1 while lit").arg(ref);
     case MeterQuantity::partValue:
         break;
     }
     const circuit::Part* part = circuit.find(reading->part);
-    return part ? tr("%1 of %2").arg(capital(keyName(*part, reading->key)), ref) : ref;
+    return part ? Words::tr("%1 of %2").arg(sentenceCase(keyName(*part, reading->key)), ref) : ref;
 }
 
 QString nameOf(const Measurement& m, const circuit::Circuit& circuit) {
     if (!m.title.empty()) return QString::fromStdString(m.title);
-    if (std::holds_alternative<Count>(m.what)) return tr("%1, %2").arg(kindText(m), whatText(m, circuit));
+    if (std::holds_alternative<Count>(m.what))
+        return Words::tr("%1, %2").arg(kindText(m), whatText(m, circuit));
     return whatText(m, circuit);
 }
 
@@ -157,19 +148,19 @@ std::optional<StatedNumber> statedNumber(const Measurement& m, const circuit::Ci
 QString figureName(const MeasuredAgainst& one, const circuit::Circuit& circuit) {
     switch (one.figure) {
     case Figure::rate:
-        return tr("Flash rate");
+        return Words::tr("Flash rate");
     case Figure::perMinute:
-        return tr("Flashes a minute");
+        return Words::tr("Flashes a minute");
     case Figure::period:
-        return tr("Cycle time");
+        return Words::tr("Cycle time");
     case Figure::high:
-        return tr("Pulse width (high)");
+        return Words::tr("Pulse width (high)");
     case Figure::low:
-        return tr("Space width (low)");
+        return Words::tr("Space width (low)");
     case Figure::duty:
-        return tr("Duty cycle");
+        return Words::tr("Duty cycle");
     case Figure::firstHigh:
-        return tr("First flash");
+        return Words::tr("First flash");
     case Figure::outputHigh:
         return quantityName(MeterQuantity::outputHigh);
     case Figure::outputLow:
@@ -177,12 +168,13 @@ QString figureName(const MeasuredAgainst& one, const circuit::Circuit& circuit) 
     case Figure::supplyVoltage:
         return quantityName(MeterQuantity::supplyVoltage);
     case Figure::lampCurrent:
-        return tr("Current of %1 while lit").arg(refOf(circuit, one.part));
+        return Words::tr("Current of %1 while lit").arg(refOf(circuit, one.part));
     case Figure::partValue:
         break;
     }
     const circuit::Part* part = circuit.find(one.part);
-    return part ? tr("%1 of %2").arg(capital(keyName(*part, one.key)), refOf(circuit, one.part)) : QString();
+    return part ? Words::tr("%1 of %2").arg(sentenceCase(keyName(*part, one.key)), refOf(circuit, one.part))
+                : QString();
 }
 
 FigureText figureForm(const MeasuredAgainst& one, const circuit::Circuit& circuit) {
@@ -215,8 +207,9 @@ QString clashText(const study::MeasuredReadings& readings, const circuit::Circui
     for (const study::Clash& clash : readings.clashes) {
         const auto name = [&](std::size_t at) { return nameOf(*circuit.measurements.at(at), circuit); };
         sentences
-            << tr("“%1” and “%2” contradict each other in the %3: they are further apart than twice their "
-                  "common uncertainty. Look at both again, or take one out of use.")
+            << Words::tr(
+                   "“%1” and “%2” contradict each other in the %3: they are further apart than twice their "
+                   "common uncertainty. Look at both again, or take one out of use.")
                    .arg(name(clash.first), name(clash.second), QString::fromStdString(clash.figure));
     }
     return sentences.join(u'\n');
@@ -238,11 +231,12 @@ QString agreementText(const std::vector<MeasuredAgainst>& figures, const circuit
     }
     if (compared == 0) return {};
     if (off.isEmpty())
-        return tr(
+        return Words::tr(
             "The board agrees with the simulation: nothing differs by more than twice its uncertainty.");
-    return tr("Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far "
-              "the "
-              "known causes go.")
+    return Words::tr(
+               "Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far "
+               "the "
+               "known causes go.")
         .arg(off.join(QStringLiteral(", ")));
 }
 

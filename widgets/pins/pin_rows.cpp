@@ -1,8 +1,8 @@
 #include "widgets/pins/pin_rows.h"
 
 #include "widgets/hookup/part_view.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 
@@ -11,10 +11,6 @@ namespace blinkwright::widgets {
 using namespace circuit;
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(Pins)
-};
 
 constexpr double leastShown_V = 1e-6; // below it the digits are the solver's
 constexpr int digits = 4;

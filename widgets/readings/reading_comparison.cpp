@@ -2,8 +2,8 @@
 #include "widgets/readings/reading_rows.h"
 
 #include "widgets/text/plain_number.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 
@@ -14,10 +14,6 @@ namespace {
 const QString dash = QStringLiteral("–");
 /// Runs are right to a millionth: what differs less is the same figure.
 constexpr double sameWithin = 2e-6;
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("Readings", text);
-}
 
 /// Three significant digits of a positive number, without exponent for what is ordinary here.
 QString threeDigits(double value) {
@@ -33,9 +29,9 @@ QString signOf(double value) {
 QString againstText(const ReadingRow& row, double found) {
     const double own = *row.value;
     const double change = found - own;
-    if (std::abs(change) <= sameWithin * std::max(std::abs(own), std::abs(found))) return tr("none");
+    if (std::abs(change) <= sameWithin * std::max(std::abs(own), std::abs(found))) return Words::tr("none");
     if (row.isShare)
-        return tr("%1 percentage points").arg(signOf(change) + threeDigits(100 * std::abs(change)));
+        return Words::tr("%1 percentage points").arg(signOf(change) + threeDigits(100 * std::abs(change)));
     const QString units = signOf(change) + row.form(std::abs(change));
     if (own == 0) return units;
     const double percent = 100 * change / std::abs(own);
@@ -66,7 +62,7 @@ void compareTables(ReadingTable& table, const ReadingTable& other, const QString
         if (row.heading) continue;
         const auto at = std::find(theirs.begin(), theirs.end(), own[k]);
         if (at == theirs.end()) {
-            row.second = {dash, tr("There is no such figure of %1.").arg(name)};
+            row.second = {dash, Words::tr("There is no such figure of %1.").arg(name)};
             row.against = row.second;
             continue;
         }
@@ -83,7 +79,7 @@ void compareTables(ReadingTable& table, const ReadingTable& other, const QString
         if (!row.heading) {
             row.second = row.setA;
             row.textbook = row.setA = row.difference = row.against =
-                ReadingCell{dash, tr("There is no such figure of Set A.")};
+                ReadingCell{dash, Words::tr("There is no such figure of Set A.")};
             row.value.reset();
         }
         table.rows.push_back(std::move(row));
@@ -91,14 +87,15 @@ void compareTables(ReadingTable& table, const ReadingTable& other, const QString
     // Two that blink are told in one line, which leaves its room to the figures.
     if (!table.rate.isEmpty() && !other.rate.isEmpty())
         table.verdict =
-            tr("Blinks: %1 (Set A) and %2 (%3) flashes a minute").arg(table.rate, other.rate, name);
+            Words::tr("Blinks: %1 (Set A) and %2 (%3) flashes a minute").arg(table.rate, other.rate, name);
     else
-        table.verdict = tr("Set A: %1\n%2: %3").arg(table.verdict, name, other.verdict);
+        table.verdict = Words::tr("Set A: %1\n%2: %3").arg(table.verdict, name, other.verdict);
 }
 
 void compareWithNothing(ReadingTable& table, const QString& name) {
     for (ReadingRow& row : table.rows)
-        if (!row.heading) row.second = row.against = {dash, tr("There are no readings of %1.").arg(name)};
+        if (!row.heading)
+            row.second = row.against = {dash, Words::tr("There are no readings of %1.").arg(name)};
 }
 
 } // namespace blinkwright::widgets

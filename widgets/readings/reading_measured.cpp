@@ -2,8 +2,7 @@
 #include "widgets/readings/reading_rows.h"
 #include "widgets/text/measured_text.h"
 #include "widgets/text/plain_number.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,16 +15,12 @@ using study::MeasuredAgainst;
 using Figure = study::MeasuredFigure;
 const QString dash = QStringLiteral("–");
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Readings", text);
-}
-
 /// `+1.25 % (0.6 u)`; of shares in percentage points.
 QString offTextOf(const MeasuredAgainst& one, bool isShare) {
     const double off = *one.difference();
     QString text;
     if (isShare)
-        text = tr("%1 points").arg(signedText(off, [](double share) {
+        text = Words::tr("%1 points").arg(signedText(off, [](double share) {
             return plainNumber(std::abs(share) * 100, 'f', 2);
         }));
     else if (*one.predicted != 0)
@@ -43,26 +38,26 @@ ReadingRow rowFor(const MeasuredAgainst& one) {
     row.form = textIn<units::Unit::volt>;
     switch (one.figure) {
     case Figure::outputHigh:
-        row.figure = tr("Output while high");
-        row.meaning = tr("Mean voltage of pin 3 against 0 V while it is high");
+        row.figure = Words::tr("Output while high");
+        row.meaning = Words::tr("Mean voltage of pin 3 against 0 V while it is high");
         break;
     case Figure::outputLow:
-        row.figure = tr("Output while low");
-        row.meaning = tr("Mean voltage of pin 3 against 0 V while it is low");
+        row.figure = Words::tr("Output while low");
+        row.meaning = Words::tr("Mean voltage of pin 3 against 0 V while it is low");
         break;
     case Figure::supplyVoltage:
-        row.figure = tr("Voltage under load");
-        row.meaning = tr("Mean voltage at the terminals while the blinker runs");
+        row.figure = Words::tr("Voltage under load");
+        row.meaning = Words::tr("Mean voltage at the terminals while the blinker runs");
         break;
     default:
-        row.figure = tr("Current while lit");
-        row.meaning = tr("Mean current in the time that the lamp is lit");
+        row.figure = Words::tr("Current while lit");
+        row.meaning = Words::tr("Mean current in the time that the lamp is lit");
         row.form = textIn<units::Unit::ampere>;
     }
     row.value = one.predicted;
-    row.textbook = row.difference = {dash, tr("The textbook formulas speak of times only.")};
+    row.textbook = row.difference = {dash, Words::tr("The textbook formulas speak of times only.")};
     row.setA = one.predicted ? ReadingCell{row.form(*one.predicted), {}}
-                             : ReadingCell{dash, tr("The run gave no figure for this.")};
+                             : ReadingCell{dash, Words::tr("The run gave no figure for this.")};
     return row;
 }
 
@@ -82,7 +77,7 @@ std::size_t placeFor(const ReadingTable& table, const MeasuredAgainst& one) {
 
 void addMeasured(ReadingTable& table, const std::vector<MeasuredAgainst>& measured) {
     for (ReadingRow& row : table.rows)
-        if (!row.heading) row.measured = row.off = {dash, tr("Not measured.")};
+        if (!row.heading) row.measured = row.off = {dash, Words::tr("Not measured.")};
     for (const MeasuredAgainst& one : measured) {
         if (one.figure == Figure::partValue) continue; // of a part by itself: no figure of the run
         auto row = std::find_if(table.rows.begin(), table.rows.end(), [&](const ReadingRow& r) {

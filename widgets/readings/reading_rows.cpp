@@ -2,8 +2,8 @@
 
 #include "widgets/text/figure_text.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 namespace blinkwright::widgets {
@@ -12,10 +12,6 @@ namespace {
 
 using units::Unit;
 const QString dash = QStringLiteral("–");
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("Readings", text);
-}
 
 ReadingCell cell(std::optional<double> value, FigureText form, const QString& why) {
     if (value && std::isfinite(*value)) return {form(*value), {}};
@@ -70,23 +66,24 @@ void timerRows(const study::TimerReading& t, bool isFirst, const Whys& whys, std
         measuring(measures);
     };
     using P = const study::Phase&;
-    add(tr("Flash rate"), tr("Cycles of the output in a second"), rateText, Figure::rate,
+    add(Words::tr("Flash rate"), Words::tr("Cycles of the output in a second"), rateText, Figure::rate,
         [](P p) { return p.rate_Hz(); });
-    add(tr("Flashes a minute"), tr("Cycles of the output in a minute"), numberText, Figure::perMinute,
-        [](P p) { return 60 * p.rate_Hz(); });
-    add(tr("Cycle time"), tr("From one rise of the output to the next"), secondsText, Figure::period,
-        [](P p) { return p.period_s(); });
-    add(tr("Pulse width (high)"), tr("How long the output is high in a cycle"), secondsText, Figure::high,
-        [](P p) { return p.high_s; });
-    add(tr("Space width (low)"), tr("How long the output is low in a cycle"), secondsText, Figure::low,
-        [](P p) { return p.low_s; });
-    add(tr("Duty cycle"), tr("Pulse width over cycle time"), shareText, Figure::duty,
+    add(Words::tr("Flashes a minute"), Words::tr("Cycles of the output in a minute"), numberText,
+        Figure::perMinute, [](P p) { return 60 * p.rate_Hz(); });
+    add(Words::tr("Cycle time"), Words::tr("From one rise of the output to the next"), secondsText,
+        Figure::period, [](P p) { return p.period_s(); });
+    add(Words::tr("Pulse width (high)"), Words::tr("How long the output is high in a cycle"), secondsText,
+        Figure::high, [](P p) { return p.high_s; });
+    add(Words::tr("Space width (low)"), Words::tr("How long the output is low in a cycle"), secondsText,
+        Figure::low, [](P p) { return p.low_s; });
+    add(Words::tr("Duty cycle"), Words::tr("Pulse width over cycle time"), shareText, Figure::duty,
         [](P p) { return p.duty(); });
     std::optional<double> bookFirst;
     if (t.textbook) bookFirst = t.textbook->firstHigh_s;
     Whys first = whys;
-    if (first.setA.isEmpty()) first.setA = tr("The run does not begin at power-on.");
-    rows.push_back(row(tr("First flash"), tr("How long the output is first high after power-on"), bookFirst,
+    if (first.setA.isEmpty()) first.setA = Words::tr("The run does not begin at power-on.");
+    rows.push_back(row(Words::tr("First flash"),
+                       Words::tr("How long the output is first high after power-on"), bookFirst,
                        t.firstHigh_s, secondsText, first));
     measuring(Figure::firstHigh);
 }
@@ -103,22 +100,22 @@ QString verdictText(const study::Readings& r) {
     QString text;
     switch (r.verdict) {
     case study::Verdict::blinks:
-        text = tr("Blinks");
+        text = Words::tr("Blinks");
         if (const QString minute = rateText(r); !minute.isEmpty())
-            text += tr(": %1 flashes a minute").arg(minute);
-        if (r.overRun) text += tr(" (figures over the whole cycles of the run)");
+            text += Words::tr(": %1 flashes a minute").arg(minute);
+        if (r.overRun) text += Words::tr(" (figures over the whole cycles of the run)");
         break;
     case study::Verdict::settlesHigh:
-        text = tr("Does not blink: the output settles high");
+        text = Words::tr("Does not blink: the output settles high");
         break;
     case study::Verdict::settlesLow:
-        text = tr("Does not blink: the output settles low");
+        text = Words::tr("Does not blink: the output settles low");
         break;
     case study::Verdict::doesNotSettle:
-        text = tr("Does not settle into even flashes");
+        text = Words::tr("Does not settle into even flashes");
         break;
     case study::Verdict::cannotRun:
-        text = tr("Cannot run");
+        text = Words::tr("Cannot run");
         break;
     }
     for (const std::string& reason : r.reasons) text += QLatin1Char('\n') + QString::fromStdString(reason);
@@ -126,7 +123,7 @@ QString verdictText(const study::Readings& r) {
 }
 
 QString titled(const char* kind, const std::string& ref) {
-    return tr(kind).arg(QString::fromStdString(ref));
+    return Words::tr(kind).arg(QString::fromStdString(ref));
 }
 
 } // namespace
@@ -148,12 +145,12 @@ ReadingTable readingTable(const study::Readings& readings) {
     if (readings.verdict == study::Verdict::blinks && !readings.overRun && readings.reasons.empty())
         table.rate = rateText(readings);
     const QString stopped = readings.verdict == study::Verdict::blinks
-                                ? tr("This timer has no cycle of its own.")
-                                : tr("The circuit does not blink.");
+                                ? Words::tr("This timer has no cycle of its own.")
+                                : Words::tr("The circuit does not blink.");
     for (const study::TimerReading& t : readings.timers) {
         if (readings.timers.size() > 1) table.rows.push_back(heading(titled("Timer %1", t.ref)));
         timerRows(t, &t == readings.timers.data(),
-                  {t.textbook ? QString() : tr("There is no textbook formula for this wiring."),
+                  {t.textbook ? QString() : Words::tr("There is no textbook formula for this wiring."),
                    t.settled ? QString() : stopped},
                   table.rows);
     }
@@ -161,8 +158,8 @@ ReadingTable readingTable(const study::Readings& readings) {
     if (!readings.timers.empty())
         period = of(readings.timers.front().settled, [](const study::Phase& p) { return p.period_s(); });
 
-    const QString noRun = period ? tr("The run gave no figure for this.") : stopped;
-    const Whys own{tr("The textbook formulas speak of times only."), noRun};
+    const QString noRun = period ? Words::tr("The run gave no figure for this.") : stopped;
+    const Whys own{Words::tr("The textbook formulas speak of times only."), noRun};
     for (const study::LampReading& lamp : readings.lamps) {
         table.rows.push_back(heading(titled("Lamp %1", lamp.ref)));
         const auto add = [&](const QString& figure, const QString& meaning, std::optional<double> value,
@@ -170,29 +167,33 @@ ReadingTable readingTable(const study::Readings& readings) {
             table.rows.push_back(row(figure, meaning, {}, value, form, own));
             table.rows.back().part = lamp.id;
         };
-        add(tr("Lit time"), tr("Time in a cycle with more than 5 % of the rated current"), lamp.litTime_s,
-            secondsText);
-        add(tr("Share lit"), tr("Lit time over cycle time"),
+        add(Words::tr("Lit time"), Words::tr("Time in a cycle with more than 5 % of the rated current"),
+            lamp.litTime_s, secondsText);
+        add(Words::tr("Share lit"), Words::tr("Lit time over cycle time"),
             lamp.litTime_s && period ? std::optional(*lamp.litTime_s / *period) : std::nullopt, shareText);
-        add(tr("Peak current"), tr("Largest current in a cycle"), lamp.peak_A, textIn<Unit::ampere>);
-        add(tr("Mean current"), tr("Mean over a cycle"), lamp.mean_A, textIn<Unit::ampere>);
-        add(tr("Effective current"), tr("Root of the mean square over a cycle"), lamp.rms_A,
+        add(Words::tr("Peak current"), Words::tr("Largest current in a cycle"), lamp.peak_A,
             textIn<Unit::ampere>);
-        add(tr("Charge a flash"), tr("Current times time in a cycle"), lamp.charge_C, textIn<Unit::coulomb>);
+        add(Words::tr("Mean current"), Words::tr("Mean over a cycle"), lamp.mean_A, textIn<Unit::ampere>);
+        add(Words::tr("Effective current"), Words::tr("Root of the mean square over a cycle"), lamp.rms_A,
+            textIn<Unit::ampere>);
+        add(Words::tr("Charge a flash"), Words::tr("Current times time in a cycle"), lamp.charge_C,
+            textIn<Unit::coulomb>);
     }
     if (readings.supply) {
         const study::SupplyReading& s = *readings.supply;
         table.rows.push_back(heading(titled("Supply %1", s.ref)));
-        table.rows.push_back(row(tr("Mean current"), tr("Mean over a cycle, out of the plus pin"), {},
-                                 s.mean_A, textIn<Unit::ampere>, own));
-        table.rows.push_back(row(tr("Peak current"), tr("Largest current in a cycle"), {}, s.peak_A,
+        table.rows.push_back(row(Words::tr("Mean current"),
+                                 Words::tr("Mean over a cycle, out of the plus pin"), {}, s.mean_A,
                                  textIn<Unit::ampere>, own));
-        table.rows.push_back(row(tr("Energy a flash"), tr("No-load voltage times charge in a cycle"), {},
-                                 s.energy_J, textIn<Unit::joule>, own));
+        table.rows.push_back(row(Words::tr("Peak current"), Words::tr("Largest current in a cycle"), {},
+                                 s.peak_A, textIn<Unit::ampere>, own));
+        table.rows.push_back(row(Words::tr("Energy a flash"),
+                                 Words::tr("No-load voltage times charge in a cycle"), {}, s.energy_J,
+                                 textIn<Unit::joule>, own));
         Whys life = own;
-        if (s.mean_A) life.setA = tr("The supply states no capacity.");
-        table.rows.push_back(row(tr("Battery life"), tr("Stated capacity over mean current"), {},
-                                 s.batteryLife_s, durationText, life));
+        if (s.mean_A) life.setA = Words::tr("The supply states no capacity.");
+        table.rows.push_back(row(Words::tr("Battery life"), Words::tr("Stated capacity over mean current"),
+                                 {}, s.batteryLife_s, durationText, life));
     }
     return table;
 }

@@ -2,6 +2,7 @@
 
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/ready/answer_form.h"
+#include "widgets/text/in_sentence.h"
 #include "widgets/text/said.h"
 #include "widgets/text/text_sized.h"
 
@@ -26,8 +27,7 @@ constexpr QSize firstSize(1000, 660);
 constexpr int listWidth = 360, previewHeight = 260;
 
 QString sentenceOf(const Fault& fault) {
-    QString text = QString::fromStdString(fault.message());
-    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    const QString text = sentenceCase(QString::fromStdString(fault.message()));
     return text.endsWith(u'.') ? text : text + u'.';
 }
 

@@ -2,8 +2,7 @@
 
 #include "widgets/text/measured_text.h"
 #include "widgets/text/plain_number.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 #include <cmath>
 
@@ -17,32 +16,28 @@ using units::Unit;
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("AccountWords", text);
-}
-
 /// Of a value by its key as in files.
 QString keyName(const std::string& key) {
-    if (key == "leakage_conductance") return tr("leakage");
-    if (key == "levels") return tr("switching levels");
-    if (key == "voltage") return tr("voltage without load");
-    if (key == "device.discharge_offset") return tr("voltage left by pin 7");
-    if (key == "device.discharge_resistance") return tr("resistance of pin 7");
-    if (key == "device.high_drop_1mA") return tr("drop of the output high");
-    if (key == "device.high_resistance") return tr("resistance of the output high");
-    if (key == "device.low_resistance") return tr("resistance of the output low");
-    if (key == "forward_voltage") return tr("forward voltage");
+    if (key == "leakage_conductance") return Words::tr("leakage");
+    if (key == "levels") return Words::tr("switching levels");
+    if (key == "voltage") return Words::tr("voltage without load");
+    if (key == "device.discharge_offset") return Words::tr("voltage left by pin 7");
+    if (key == "device.discharge_resistance") return Words::tr("resistance of pin 7");
+    if (key == "device.high_drop_1mA") return Words::tr("drop of the output high");
+    if (key == "device.high_resistance") return Words::tr("resistance of the output high");
+    if (key == "device.low_resistance") return Words::tr("resistance of the output low");
+    if (key == "forward_voltage") return Words::tr("forward voltage");
     return {}; // the part's main value needs no name
 }
 
 /// Of a difference of two shares.
 QString pointsText(double share) {
-    return tr("%1 points").arg(numberText(100 * share));
+    return Words::tr("%1 points").arg(numberText(100 * share));
 }
 
 QString named(const std::string& ref, const std::string& key) {
     const QString part = QString::fromStdString(ref), value = keyName(key);
-    return value.isEmpty() ? part : tr("%1, %2").arg(part, value);
+    return value.isEmpty() ? part : Words::tr("%1, %2").arg(part, value);
 }
 
 } // namespace
@@ -52,8 +47,8 @@ QString valueName(const study::Unknown& value) {
 }
 
 QString statedText(const study::FittedValue& value) {
-    if (value.kind == UnknownKind::levels) return tr("as they should be");
-    if (value.kind == UnknownKind::leakage && value.nominal == 0) return tr("none");
+    if (value.kind == UnknownKind::levels) return Words::tr("as they should be");
+    if (value.kind == UnknownKind::leakage && value.nominal == 0) return Words::tr("none");
     return QString::fromStdString(units::formatQuantity(value.nominal, value.unit));
 }
 
@@ -61,38 +56,38 @@ QString beforehandText(const study::FittedValue& value) {
     const QString text = measuredText(value.prior, formOf(value.unit));
     switch (value.from) {
     case PriorFrom::tolerance:
-        return tr("%1, by tolerance").arg(text);
+        return Words::tr("%1, by tolerance").arg(text);
     case PriorFrom::reading:
-        return tr("%1, on the meter").arg(text);
+        return Words::tr("%1, on the meter").arg(text);
     case PriorFrom::usual:
         break;
     }
-    return tr("%1, as usual").arg(text);
+    return Words::tr("%1, as usual").arg(text);
 }
 
 QString figureName(const study::FittedFigure& figure) {
     const QString part = QString::fromStdString(figure.ref);
     switch (figure.figure) {
     case FitFigure::rate:
-        return tr("Flash rate");
+        return Words::tr("Flash rate");
     case FitFigure::period:
-        return tr("Cycle time");
+        return Words::tr("Cycle time");
     case FitFigure::high:
-        return tr("Pulse width (high)");
+        return Words::tr("Pulse width (high)");
     case FitFigure::low:
-        return tr("Space width (low)");
+        return Words::tr("Space width (low)");
     case FitFigure::duty:
-        return tr("Duty cycle");
+        return Words::tr("Duty cycle");
     case FitFigure::firstHigh:
-        return tr("First flash");
+        return Words::tr("First flash");
     case FitFigure::supplyVoltage:
-        return tr("%1 at its terminals").arg(part);
+        return Words::tr("%1 at its terminals").arg(part);
     case FitFigure::outputHigh:
-        return tr("Output of %1, high").arg(part);
+        return Words::tr("Output of %1, high").arg(part);
     case FitFigure::outputLow:
-        return tr("Output of %1, low").arg(part);
+        return Words::tr("Output of %1, low").arg(part);
     case FitFigure::lampCurrent:
-        return tr("Current of %1 while lit").arg(part);
+        return Words::tr("Current of %1 while lit").arg(part);
     }
     return {};
 }
@@ -125,31 +120,31 @@ FigureText formOf(const study::BudgetRow& row) {
 QString budgetFigureName(BudgetFigure figure) {
     switch (figure) {
     case BudgetFigure::rate:
-        return tr("Flash rate");
+        return Words::tr("Flash rate");
     case BudgetFigure::period:
-        return tr("Cycle time");
+        return Words::tr("Cycle time");
     case BudgetFigure::duty:
         break;
     }
-    return tr("Duty cycle");
+    return Words::tr("Duty cycle");
 }
 
 QString budgetRowName(const study::BudgetRow& row) {
     const bool count = row.ref == "count", record = row.ref == "record";
     if (!count && !record) return named(row.ref, row.key);
-    const QString kind = count ? tr("Count") : tr("Record");
-    return row.key.empty() ? kind : tr("%1 “%2”").arg(kind, QString::fromStdString(row.key));
+    const QString kind = count ? Words::tr("Count") : Words::tr("Record");
+    return row.key.empty() ? kind : Words::tr("%1 “%2”").arg(kind, QString::fromStdString(row.key));
 }
 
 QString budgetRowSource(const study::BudgetRow& row) {
-    if (row.what == "tolerance") return tr("tolerance");
-    if (row.what == "timing tolerance") return tr("timing tolerance");
-    if (row.what == "its reading") return tr("its reading on the meter");
-    if (row.what == "what is usual") return tr("what is usual");
-    if (row.what == "start and stop by hand") return tr("start and stop by hand");
-    if (row.what == "scatter of the switchings") return tr("scatter of the switchings");
-    if (row.what == "step between samples") return tr("step between samples");
-    if (row.what == "time base") return tr("time base");
+    if (row.what == "tolerance") return Words::tr("tolerance");
+    if (row.what == "timing tolerance") return Words::tr("timing tolerance");
+    if (row.what == "its reading") return Words::tr("its reading on the meter");
+    if (row.what == "what is usual") return Words::tr("what is usual");
+    if (row.what == "start and stop by hand") return Words::tr("start and stop by hand");
+    if (row.what == "scatter of the switchings") return Words::tr("scatter of the switchings");
+    if (row.what == "step between samples") return Words::tr("step between samples");
+    if (row.what == "time base") return Words::tr("time base");
     return QString::fromStdString(row.what);
 }
 
@@ -187,10 +182,11 @@ QString agreementWords(const study::Budget& predicted, const study::Budget& meas
     const FigureText form =
         predicted.figure == BudgetFigure::duty ? pointsText : formOf(unitOf(predicted.figure));
     const QString difference = signedText(a.difference, form), limit = form(a.limit);
-    return a.agree ? tr("Prediction and measurement agree: they differ by %1, and may by %2.")
-                         .arg(difference, limit)
-                   : tr("Prediction and measurement do not agree: they differ by %1, and may by %2 only.")
-                         .arg(difference, limit);
+    return a.agree
+               ? Words::tr("Prediction and measurement agree: they differ by %1, and may by %2.")
+                     .arg(difference, limit)
+               : Words::tr("Prediction and measurement do not agree: they differ by %1, and may by %2 only.")
+                     .arg(difference, limit);
 }
 
 } // namespace blinkwright::widgets

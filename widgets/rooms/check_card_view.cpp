@@ -1,6 +1,7 @@
 #include "widgets/rooms/check_card_view.h"
 
 #include "widgets/rooms/reading_shown.h"
+#include "widgets/text/in_sentence.h"
 #include "widgets/text/said.h"
 #include "widgets/text/text_sized.h"
 
@@ -31,11 +32,8 @@ CheckCardView::CheckCardView(QWidget* parent)
     m_instrument->setObjectName(QStringLiteral("instrument"));
     m_instrument->setWhatsThis(tr("With what it is measured. An instrument loads the circuit by its own "
                                   "resistance, which changes some readings."));
-    for (const study::Instrument& each : {study::dcMeter, study::tenToOneProbe}) {
-        QString text = said(each.words);
-        text[0] = text[0].toUpper();
-        m_instrument->addItem(text);
-    }
+    for (const study::Instrument& each : {study::dcMeter, study::tenToOneProbe})
+        m_instrument->addItem(sentenceCase(said(each.words)));
     connect(m_instrument, &QComboBox::currentIndexChanged, this, &CheckCardView::fill);
     m_table->setObjectName(QStringLiteral("card"));
     m_table->setAccessibleName(tr("Expected readings"));

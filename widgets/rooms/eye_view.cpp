@@ -1,6 +1,7 @@
 #include "widgets/rooms/eye_view.h"
 
 #include "widgets/text/figure_text.h"
+#include "widgets/text/in_sentence.h"
 #include "widgets/text/said.h"
 
 #include <QHeaderView>
@@ -14,11 +15,6 @@ namespace {
 using study::EyeReading;
 
 const QString dash = QStringLiteral("–");
-
-QString sentenceCase(QString text) {
-    if (!text.isEmpty()) text[0] = text[0].toUpper();
-    return text;
-}
 
 QString rhythmText(study::Rhythm rhythm) {
     const QString chart = QLatin1String(chartText(rhythm).data());

@@ -1,17 +1,10 @@
 #include "widgets/rooms/spread_figures.h"
 
-#include <QCoreApplication>
+#include "widgets/text/words.h"
+
 #include <algorithm>
 
 namespace blinkwright::widgets {
-
-namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("Spread", text);
-}
-
-} // namespace
 
 QString SpreadFigureView::text(double value) const {
     switch (kind) {
@@ -59,16 +52,18 @@ std::vector<SpreadFigureView> spreadFigures(const study::SpreadOutcome& outcome)
     if (!outcome.rate_Hz || !outcome.period_s || !outcome.duty) return list;
     std::vector<double> rates = outcome.periods_s;
     for (double& rate : rates) rate = 1 / rate;
-    list.push_back({Kind::rate, 0, tr("Flash rate"), Unit::hertz, *outcome.rate_Hz, std::move(rates)});
-    list.push_back({Kind::period, 0, tr("Cycle time"), Unit::second, *outcome.period_s, outcome.periods_s});
-    list.push_back({Kind::duty, 0, tr("Duty cycle"), Unit::none, *outcome.duty, outcome.duties});
+    list.push_back({Kind::rate, 0, Words::tr("Flash rate"), Unit::hertz, *outcome.rate_Hz, std::move(rates)});
+    list.push_back(
+        {Kind::period, 0, Words::tr("Cycle time"), Unit::second, *outcome.period_s, outcome.periods_s});
+    list.push_back({Kind::duty, 0, Words::tr("Duty cycle"), Unit::none, *outcome.duty, outcome.duties});
     for (std::size_t l = 0; l < outcome.lamps.size(); ++l) {
         const study::SpreadLamp& lamp = outcome.lamps[l];
         const QString ref = QString::fromStdString(lamp.ref);
         if (!lamp.lits.empty())
-            list.push_back({Kind::lampLit, l, tr("%1 lit share").arg(ref), Unit::none, lamp.lit, lamp.lits});
-        list.push_back(
-            {Kind::lampMean, l, tr("%1 mean current").arg(ref), Unit::ampere, lamp.mean_A, lamp.values_A});
+            list.push_back(
+                {Kind::lampLit, l, Words::tr("%1 lit share").arg(ref), Unit::none, lamp.lit, lamp.lits});
+        list.push_back({Kind::lampMean, l, Words::tr("%1 mean current").arg(ref), Unit::ampere, lamp.mean_A,
+                        lamp.values_A});
     }
     return list;
 }

@@ -3,6 +3,7 @@
 #include "widgets/rooms/quantity_field.h"
 #include "widgets/rooms/reading_shown.h"
 #include "widgets/text/flow_layout.h"
+#include "widgets/text/in_sentence.h"
 #include "widgets/text/said.h"
 #include "widgets/text/text_sized.h"
 
@@ -32,13 +33,6 @@ int readColumn(std::size_t quantity) {
     return expectedColumn(quantity) + 1;
 }
 
-/// As the text of a control begins.
-QString labelOf(std::string_view marked) {
-    QString words = said(marked);
-    if (!words.isEmpty()) words[0] = words[0].toUpper();
-    return words;
-}
-
 QLabel* heading(const QString& text) {
     auto* label = new QLabel(QStringLiteral("<b>%1</b>").arg(text.toHtmlEscaped()));
     label->setTextFormat(Qt::RichText);
@@ -59,7 +53,7 @@ class SymptomForm::Private {
         auto* ticks = new QWidget;
         auto* flow = new FlowLayout(ticks, 14, 4);
         for (const study::Symptom symptom : study::allSymptoms) {
-            auto* box = new QCheckBox(labelOf(words(symptom)));
+            auto* box = new QCheckBox(sentenceCase(said(words(symptom))));
             box->setObjectName(QString::fromUtf8(words(symptom).data(), words(symptom).size()));
             box->setWhatsThis(tr(
                 "Tick what is seen on the board. Faults that would look otherwise get less likely; what is "
@@ -213,8 +207,9 @@ class SymptomForm::Private {
             read->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsEditable);
             read->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             read->setBackground(theme.window);
-            read->setData(Qt::AccessibleTextRole,
-                          tr("%1, %2 measured").arg(name->text(), labelOf(study::name(shownQuantities[k]))));
+            read->setData(
+                Qt::AccessibleTextRole,
+                tr("%1, %2 measured").arg(name->text(), sentenceCase(said(study::name(shownQuantities[k])))));
             table->setItem(row, readColumn(k), read);
             mark(*read, known == entries.end() || known->second.value.has_value());
         }

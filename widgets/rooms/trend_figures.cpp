@@ -4,8 +4,8 @@
 #include "core/devices/board.h"
 #include "core/study/textbook.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/words.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -16,10 +16,6 @@ using circuit::PartKind;
 using circuit::PartSet;
 
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("Trend", text);
-}
 
 QString fromView(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
@@ -150,16 +146,16 @@ QString TrendFigure::text(double value) const {
 std::vector<TrendFigure> trendFigures(const std::vector<std::string>& lamps) {
     using Kind = TrendFigure::Kind;
     using units::Unit;
-    std::vector<TrendFigure> list{{Kind::rate, 0, tr("Flash rate"), Unit::hertz},
-                                  {Kind::period, 0, tr("Cycle time"), Unit::second},
-                                  {Kind::duty, 0, tr("Duty cycle"), Unit::none}};
+    std::vector<TrendFigure> list{{Kind::rate, 0, Words::tr("Flash rate"), Unit::hertz},
+                                  {Kind::period, 0, Words::tr("Cycle time"), Unit::second},
+                                  {Kind::duty, 0, Words::tr("Duty cycle"), Unit::none}};
     for (std::size_t l = 0; l < lamps.size(); ++l) {
         const QString ref = QString::fromStdString(lamps[l]);
-        list.push_back({Kind::lit, l, tr("%1 share lit").arg(ref), Unit::none});
-        list.push_back({Kind::lampPeak, l, tr("%1 peak current").arg(ref), Unit::ampere});
-        list.push_back({Kind::lampMean, l, tr("%1 mean current").arg(ref), Unit::ampere});
+        list.push_back({Kind::lit, l, Words::tr("%1 share lit").arg(ref), Unit::none});
+        list.push_back({Kind::lampPeak, l, Words::tr("%1 peak current").arg(ref), Unit::ampere});
+        list.push_back({Kind::lampMean, l, Words::tr("%1 mean current").arg(ref), Unit::ampere});
     }
-    list.push_back({Kind::supplyMean, 0, tr("Supply, mean current"), Unit::ampere});
+    list.push_back({Kind::supplyMean, 0, Words::tr("Supply, mean current"), Unit::ampere});
     return list;
 }
 

@@ -1,29 +1,24 @@
 #include "widgets/rooms/trend_words.h"
 
 #include "core/units/engineering.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 namespace blinkwright::widgets {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Trend", text);
-}
-
 QString presentWords(const TrendPicture& picture, const TrendLine& line) {
     const QString present = picture.value.text(line.present);
     const QString subject =
         picture.lines.size() > 1 ? line.name + u' ' + present : picture.value.name + u' ' + present;
-    if (!picture.range.holds(line.present)) return tr("%1: outside this range.").arg(subject);
+    if (!picture.range.holds(line.present)) return Words::tr("%1: outside this range.").arg(subject);
     const auto figure = figureAt(line, picture.figure, picture.range, line.present);
-    if (!figure) return tr("%1: does not blink.").arg(subject);
-    QString words = tr("%1: %2").arg(subject, picture.figure.text(*figure));
+    if (!figure) return Words::tr("%1: does not blink.").arg(subject);
+    QString words = Words::tr("%1: %2").arg(subject, picture.figure.text(*figure));
     for (const study::TrendPoint& point : line.exact) {
         if (point.value != line.present) continue;
         if (const auto book = textbookOf(picture.figure, point)) {
-            words += tr(", %1 to the textbook").arg(offText(*figure, *book));
+            words += Words::tr(", %1 to the textbook").arg(offText(*figure, *book));
             break;
         }
     }
@@ -35,12 +30,12 @@ QString gapWords(const TrendPicture& picture, const TrendLine& line) {
     for (const TrendGap& gap : gapsOf(line, picture.range)) {
         const auto text = [&](double value) { return picture.value.text(roundedTo3(value)); };
         const bool fromStart = gap.from <= picture.range.from, toEnd = gap.to >= picture.range.to;
-        const QString where = fromStart && toEnd ? tr("anywhere in this range")
-                              : fromStart        ? tr("below about %1").arg(text(gap.to))
-                              : toEnd            ? tr("above about %1").arg(text(gap.from))
-                                      : tr("from about %1 to %2").arg(text(gap.from), text(gap.to));
-        all << (picture.lines.size() > 1 ? tr("%1 does not blink %2.").arg(line.name, where)
-                                         : tr("Does not blink %1.").arg(where));
+        const QString where = fromStart && toEnd ? Words::tr("anywhere in this range")
+                              : fromStart        ? Words::tr("below about %1").arg(text(gap.to))
+                              : toEnd            ? Words::tr("above about %1").arg(text(gap.from))
+                                      : Words::tr("from about %1 to %2").arg(text(gap.from), text(gap.to));
+        all << (picture.lines.size() > 1 ? Words::tr("%1 does not blink %2.").arg(line.name, where)
+                                         : Words::tr("Does not blink %1.").arg(where));
     }
     return all.join(u' ');
 }
@@ -66,7 +61,7 @@ QString trendTable(const TrendPicture& picture) {
     const QString figure = picture.figure.name + unit(picture.figure.unit, picture.figure.isShare());
     QStringList head{picture.value.name + unit(picture.value.unit, false)};
     for (const TrendLine& line : picture.lines)
-        head << figure + u' ' + line.name << tr("Textbook %1").arg(line.name);
+        head << figure + u' ' + line.name << Words::tr("Textbook %1").arg(line.name);
     QString table = head.join(u'\t') + u'\n';
     const auto cell = [](const std::optional<double>& value) {
         return value ? QString::fromStdString(units::shortest(*value)) : QString();

@@ -1,39 +1,31 @@
 #include "widgets/rooms/why_words.h"
 
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 namespace blinkwright::widgets {
 
 using study::Imperfection;
 
-namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("Why", text);
-}
-
-} // namespace
-
 QString causeName(Imperfection imperfection) {
     switch (imperfection) {
     case Imperfection::dischargePin:
-        return tr("Discharge pin");
+        return Words::tr("Discharge pin");
     case Imperfection::inputCurrents:
-        return tr("Input currents");
+        return Words::tr("Input currents");
     case Imperfection::capacitorLeakage:
-        return tr("Capacitor leakage");
+        return Words::tr("Capacitor leakage");
     case Imperfection::capacitorSeries:
-        return tr("Capacitor's series resistance");
+        return Words::tr("Capacitor's series resistance");
     case Imperfection::outputLevels:
-        return tr("Output and its load");
+        return Words::tr("Output and its load");
     case Imperfection::supplySag:
-        return tr("Supply sag");
+        return Words::tr("Supply sag");
     case Imperfection::controlPin:
-        return tr("Control pin");
+        return Words::tr("Control pin");
     case Imperfection::delay:
-        return tr("Delay of the timer");
+        return Words::tr("Delay of the timer");
     case Imperfection::diodeDrop:
-        return tr("Diode drop");
+        return Words::tr("Diode drop");
     }
     return {};
 }
@@ -41,25 +33,30 @@ QString causeName(Imperfection imperfection) {
 QString causeMeaning(Imperfection imperfection) {
     switch (imperfection) {
     case Imperfection::dischargePin:
-        return tr("Pin 7 does not pull to 0 V: the switch in it has resistance and a voltage left over, so "
-                   "that the capacitor falls more slowly.");
+        return Words::tr(
+            "Pin 7 does not pull to 0 V: the switch in it has resistance and a voltage left over, so "
+            "that the capacitor falls more slowly.");
     case Imperfection::inputCurrents:
-        return tr("Threshold (pin 6) and trigger (pin 2) take small currents, which flow through the timing "
-                   "resistors too.");
+        return Words::tr(
+            "Threshold (pin 6) and trigger (pin 2) take small currents, which flow through the timing "
+            "resistors too.");
     case Imperfection::capacitorLeakage:
-        return tr("The timing capacitor loses charge by itself, most where its voltage is high.");
+        return Words::tr("The timing capacitor loses charge by itself, most where its voltage is high.");
     case Imperfection::capacitorSeries:
-        return tr("The voltage across the capacitor's own resistance is there at once, before any charge.");
+        return Words::tr(
+            "The voltage across the capacitor's own resistance is there at once, before any charge.");
     case Imperfection::outputLevels:
-        return tr("The output reaches neither rail, and less so under load; here it charges the capacitor.");
+        return Words::tr(
+            "The output reaches neither rail, and less so under load; here it charges the capacitor.");
     case Imperfection::supplySag:
-        return tr("The current of lamp and timer lowers the voltage at pin 8, and with it both levels.");
+        return Words::tr(
+            "The current of lamp and timer lowers the voltage at pin 8, and with it both levels.");
     case Imperfection::controlPin:
-        return tr("What hangs on pin 5 moves both levels.");
+        return Words::tr("What hangs on pin 5 moves both levels.");
     case Imperfection::delay:
-        return tr("From a crossed level to the output and pin 7 some time goes by.");
+        return Words::tr("From a crossed level to the output and pin 7 some time goes by.");
     case Imperfection::diodeDrop:
-        return tr("The diode across the timing resistor takes part of the voltage that charges.");
+        return Words::tr("The diode across the timing resistor takes part of the voltage that charges.");
     }
     return {};
 }

@@ -1,25 +1,25 @@
 #include "widgets/text/colour_text.h"
 
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 namespace blinkwright::widgets {
 
 namespace {
 
 constexpr std::pair<const char*, const char*> names[] = {
-    {"red", QT_TRANSLATE_NOOP("Colours", "red")},
-    {"amber", QT_TRANSLATE_NOOP("Colours", "amber")},
-    {"yellow", QT_TRANSLATE_NOOP("Colours", "yellow")},
-    {"green", QT_TRANSLATE_NOOP("Colours", "green")},
-    {"pure-green", QT_TRANSLATE_NOOP("Colours", "pure green")},
-    {"blue", QT_TRANSLATE_NOOP("Colours", "blue")},
-    {"white", QT_TRANSLATE_NOOP("Colours", "white")}};
+    {"red", QT_TRANSLATE_NOOP("Words", "red")},
+    {"amber", QT_TRANSLATE_NOOP("Words", "amber")},
+    {"yellow", QT_TRANSLATE_NOOP("Words", "yellow")},
+    {"green", QT_TRANSLATE_NOOP("Words", "green")},
+    {"pure-green", QT_TRANSLATE_NOOP("Words", "pure green")},
+    {"blue", QT_TRANSLATE_NOOP("Words", "blue")},
+    {"white", QT_TRANSLATE_NOOP("Words", "white")}};
 
 } // namespace
 
 QString colourText(const std::string& colour) {
     for (const auto& [known, words] : names)
-        if (colour == known) return QCoreApplication::translate("Colours", words);
+        if (colour == known) return Words::tr(words);
     return QString::fromStdString(colour);
 }
 

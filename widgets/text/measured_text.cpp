@@ -1,8 +1,7 @@
 #include "widgets/text/measured_text.h"
 
 #include "widgets/text/plain_number.h"
-
-#include <QCoreApplication>
+#include "widgets/text/words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -63,7 +62,7 @@ QString measuredText(const circuit::Measured& measured, FigureText form) {
 }
 
 QString uncertaintyText(double uncertainty, FigureText form) {
-    if (!(uncertainty > 0)) return QCoreApplication::translate("Measured", "none stated");
+    if (!(uncertainty > 0)) return Words::tr("none stated");
     const Split shown = split(form(uncertainty));
     const int decimals = decimalsFor(shown.number);
     const double step = std::pow(10.0, -decimals);

@@ -1,6 +1,7 @@
 #include "widgets/values/value_row.h"
 
 #include "core/base/wording.h"
+#include "widgets/text/in_sentence.h"
 #include "widgets/text/part_meaning.h"
 #include "widgets/text/plain_number.h"
 #include "widgets/text/text_sized.h"
@@ -250,9 +251,8 @@ void ValueRow::restoreText() {
 
 void ValueRow::refuse(const QString& reason) {
     m_refused = true;
-    const QString sentence = reason.left(1).toUpper() + reason.mid(1);
     const QString text =
-        QStringLiteral("✕ ") + tr("%1. Escape brings back %2.").arg(sentence, textOf(m_value));
+        QStringLiteral("✕ ") + tr("%1. Escape brings back %2.").arg(sentenceCase(reason), textOf(m_value));
     m_reason->setText(text);
     m_reason->show();
     m_field->setToolTip(text);
