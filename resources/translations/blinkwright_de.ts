@@ -2,38 +2,55 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
     <context>
-        <name>Colours</name>
+        <name>Words</name>
         <message>
-            <source>red</source>
-            <translation>rot</translation>
+            <source>Parts</source>
+            <translation>Bauteile</translation>
         </message>
         <message>
-            <source>amber</source>
-            <translation>bernsteinfarben</translation>
+            <source>Wiring</source>
+            <translation>Verdrahtung</translation>
         </message>
         <message>
-            <source>yellow</source>
-            <translation>gelb</translation>
+            <source>%1.</source>
+            <translation>%1.</translation>
         </message>
         <message>
-            <source>green</source>
-            <translation>grün</translation>
+            <source>Cautions</source>
+            <translation>Sicherheitshinweise</translation>
         </message>
         <message>
-            <source>pure green</source>
-            <translation>reingrün</translation>
+            <source>Check card: expected readings</source>
+            <translation>Prüfkarte: erwartete Ablesungen</translation>
         </message>
         <message>
-            <source>blue</source>
-            <translation>blau</translation>
+            <source>Place</source>
+            <translation>Messpunkt</translation>
         </message>
         <message>
-            <source>white</source>
-            <translation>weiß</translation>
+            <source>Least</source>
+            <translation>Min.</translation>
         </message>
-    </context>
-    <context>
-        <name>DrawerModel</name>
+        <message>
+            <source>Mean</source>
+            <translation>Mittel</translation>
+        </message>
+        <message>
+            <source>Most</source>
+            <translation>Max.</translation>
+        </message>
+        <message>
+            <source>Measured</source>
+            <translation>Gemessen</translation>
+        </message>
+        <message>
+            <source>How to measure, and cautions</source>
+            <translation>Hinweise zum Messen und zur Sicherheit</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Seite %1 von %2</translation>
+        </message>
         <message>
             <source>Kind</source>
             <translation>Art</translation>
@@ -54,39 +71,62 @@
             <source>Quantity</source>
             <translation>Anzahl</translation>
         </message>
-    </context>
-    <context>
-        <name>Exporter</name>
         <message>
-            <source>the name must end in .png, .svg or .pdf</source>
-            <translation>der Name muss auf .png, .svg oder .pdf enden</translation>
-        </message>
-    </context>
-    <context>
-        <name>HelpPages</name>
-        <message>
-            <source>The window</source>
-            <translation>Das Fenster</translation>
+            <source>Must be greater than 0.</source>
+            <translation>Muss größer als 0 sein.</translation>
         </message>
         <message>
-            <source>Questions</source>
-            <translation>Fragen</translation>
+            <source>Must be less than 100 %.</source>
+            <translation>Muss kleiner als 100 % sein.</translation>
         </message>
         <message>
-            <source>The real board</source>
-            <translation>Die wirkliche Platine</translation>
+            <source>Must be shorter than a cycle, %1.</source>
+            <translation>Muss kürzer als eine Periode sein, %1.</translation>
         </message>
         <message>
-            <source>Results and files</source>
-            <translation>Ergebnisse und Dateien</translation>
+            <source>A range needs two rates that differ.</source>
+            <translation>Ein Bereich braucht zwei verschiedene Raten.</translation>
         </message>
         <message>
-            <source>Reference</source>
-            <translation>Nachschlagen</translation>
+            <source>Both intensities are needed, or none.</source>
+            <translation>Es braucht beide Lichtstärken oder keine.</translation>
         </message>
-    </context>
-    <context>
-        <name>Hookup</name>
+        <message>
+            <source>cannot be written: %1</source>
+            <translation>lässt sich nicht schreiben: %1</translation>
+        </message>
+        <message>
+            <source>the picture could not be made: %1</source>
+            <translation>das Bild konnte nicht erzeugt werden: %1</translation>
+        </message>
+        <message>
+            <source>the drawing could not be made</source>
+            <translation>die Zeichnung konnte nicht erzeugt werden</translation>
+        </message>
+        <message>
+            <source>the page could not be made</source>
+            <translation>die Seite konnte nicht erzeugt werden</translation>
+        </message>
+        <message>
+            <source>The wire ends at %1 already.</source>
+            <translation>Die Leitung endet schon an %1.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be joined to itself.</source>
+            <translation>%1 kann nicht mit sich selbst verbunden werden.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 are joined already, by the net %3.</source>
+            <translation>%1 und %2 sind schon über das Netz %3 verbunden.</translation>
+        </message>
+        <message>
+            <source>%1 is in the net %2 already.</source>
+            <translation>%1 ist schon im Netz %2.</translation>
+        </message>
+        <message>
+            <source>No wire was drawn from %1: a wire ends on a pin or on another wire.</source>
+            <translation>Von %1 wurde keine Leitung gezogen: Eine Leitung endet an einem Anschluss oder an einer anderen Leitung.</translation>
+        </message>
         <message>
             <source>%1, in no net</source>
             <translation>%1, in keinem Netz</translation>
@@ -94,6 +134,10 @@
         <message>
             <source>%1, on net %2</source>
             <translation>%1, an Netz %2</translation>
+        </message>
+        <message>
+            <source>glows at %1 % of its rated current</source>
+            <translation>leuchtet mit %1 % des Nennstroms</translation>
         </message>
         <message>
             <source>red</source>
@@ -232,82 +276,621 @@
             <translation>Pin %1</translation>
         </message>
         <message>
-            <source>glows at %1 % of its rated current</source>
-            <translation>leuchtet mit %1 % des Nennstroms</translation>
-        </message>
-    </context>
-    <context>
-        <name>LabSheet</name>
-        <message>
-            <source>Title, author and date</source>
-            <translation>Titel, Autor und Datum</translation>
+            <source>An empty Hook-up</source>
+            <translation>Leere Verdrahtung</translation>
         </message>
         <message>
-            <source>Aim</source>
-            <translation>Ziel</translation>
+            <source>Add a part: choose one from the strip above, or press A.
+Then draw wires from pin to pin.</source>
+            <translation>Ein Bauteil hinzufügen: in der Leiste oben eines wählen oder A drücken.
+Dann Leitungen von Anschluss zu Anschluss ziehen.</translation>
         </message>
         <message>
-            <source>Theory</source>
-            <translation>Theorie</translation>
+            <source>another trace</source>
+            <translation>ein anderer Zeitverlauf</translation>
         </message>
         <message>
-            <source>Circuit</source>
-            <translation>Schaltung</translation>
+            <source>%1 cycles</source>
+            <translation>%1 Perioden</translation>
         </message>
         <message>
-            <source>Parts</source>
-            <translation>Bauteile</translation>
+            <source>from power-on</source>
+            <translation>ab dem Einschalten</translation>
         </message>
         <message>
-            <source>Wiring</source>
-            <translation>Verdrahtung</translation>
+            <source>while running</source>
+            <translation>im Betrieb</translation>
         </message>
         <message>
-            <source>Cautions</source>
-            <translation>Sicherheitshinweise</translation>
+            <source>%1: %2, %3</source>
+            <translation>%1: %2, %3</translation>
         </message>
         <message>
-            <source>Method</source>
-            <translation>Durchführung</translation>
+            <source> and </source>
+            <translation> und </translation>
         </message>
         <message>
-            <source>Readings</source>
-            <translation>Kennwerte</translation>
+            <source>Stopwatch</source>
+            <translation>Stoppuhr</translation>
         </message>
         <message>
-            <source>Traces</source>
-            <translation>Zeitverläufe</translation>
+            <source>Meter</source>
+            <translation>Messgerät</translation>
         </message>
         <message>
-            <source>Spread by tolerances</source>
-            <translation>Streuung durch Toleranzen</translation>
+            <source>Record</source>
+            <translation>Aufzeichnung</translation>
         </message>
         <message>
-            <source>Findings</source>
-            <translation>Befunde</translation>
+            <source>Unknown</source>
+            <translation>Unbekannt</translation>
         </message>
         <message>
-            <source>What explains the difference</source>
-            <translation>Was die Abweichung erklärt</translation>
+            <source>Supply voltage</source>
+            <translation>Versorgungsspannung</translation>
         </message>
         <message>
-            <source>Conclusions</source>
-            <translation>Schlussfolgerungen</translation>
+            <source>Output while high</source>
+            <translation>Ausgang bei High</translation>
         </message>
         <message>
-            <source>References</source>
-            <translation>Quellen</translation>
+            <source>Output while low</source>
+            <translation>Ausgang bei Low</translation>
         </message>
-    </context>
-    <context>
-        <name>Measured</name>
+        <message>
+            <source>Lamp current while lit</source>
+            <translation>Lampenstrom beim Leuchten</translation>
+        </message>
+        <message>
+            <source>Part by itself</source>
+            <translation>Bauteil für sich allein</translation>
+        </message>
+        <message>
+            <source>1 flash</source>
+            <translation>1 Blitz</translation>
+        </message>
+        <message>
+            <source>%1 flashes</source>
+            <translation>%1 Blitze</translation>
+        </message>
+        <message>
+            <source>A kind that this version does not know; it is kept as it is</source>
+            <translation>Eine Art, die diese Version nicht kennt; sie bleibt unverändert erhalten</translation>
+        </message>
+        <message>
+            <source>Voltage of %1</source>
+            <translation>Spannung von %1</translation>
+        </message>
+        <message>
+            <source>Output of %1 while high</source>
+            <translation>Ausgang von %1 bei High</translation>
+        </message>
+        <message>
+            <source>Output of %1 while low</source>
+            <translation>Ausgang von %1 bei Low</translation>
+        </message>
+        <message>
+            <source>Current of %1 while lit</source>
+            <translation>Strom von %1 beim Leuchten</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>Flash rate</source>
+            <translation>Blinkrate</translation>
+        </message>
+        <message>
+            <source>Flashes a minute</source>
+            <translation>Blitze je Minute</translation>
+        </message>
+        <message>
+            <source>Cycle time</source>
+            <translation>Periodendauer</translation>
+        </message>
+        <message>
+            <source>Pulse width (high)</source>
+            <translation>Impulsbreite (high)</translation>
+        </message>
+        <message>
+            <source>Space width (low)</source>
+            <translation>Pausenbreite (low)</translation>
+        </message>
+        <message>
+            <source>Duty cycle</source>
+            <translation>Tastgrad</translation>
+        </message>
+        <message>
+            <source>First flash</source>
+            <translation>Erster Blitz</translation>
+        </message>
+        <message>
+            <source>“%1” and “%2” contradict each other in the %3: they are further apart than twice their common uncertainty. Look at both again, or take one out of use.</source>
+            <translation>„%1“ und „%2“ widersprechen sich (%3): Sie liegen weiter auseinander als das Doppelte ihrer gemeinsamen Unsicherheit. Beide noch einmal prüfen oder eine davon nicht nutzen.</translation>
+        </message>
+        <message>
+            <source>The board agrees with the simulation: nothing differs by more than twice its uncertainty.</source>
+            <translation>Die Platine stimmt mit der Simulation überein: Nichts weicht um mehr als das Doppelte seiner Unsicherheit ab.</translation>
+        </message>
+        <message>
+            <source>Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far the known causes go.</source>
+            <translation>Weiter von der Simulation entfernt als das Doppelte der Unsicherheit: %1. „Warum es abweicht“ zeigt, wie weit die bekannten Ursachen reichen.</translation>
+        </message>
+        <message>
+            <source>first end</source>
+            <translation>erstes Ende</translation>
+        </message>
+        <message>
+            <source>second end</source>
+            <translation>zweites Ende</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>%1 percentage points</source>
+            <translation>%1 Prozentpunkte</translation>
+        </message>
+        <message>
+            <source>There is no such figure of %1.</source>
+            <translation>Diesen Wert gibt es bei %1 nicht.</translation>
+        </message>
+        <message>
+            <source>There is no such figure of Set A.</source>
+            <translation>Diesen Wert gibt es bei Satz A nicht.</translation>
+        </message>
+        <message>
+            <source>Blinks: %1 (Set A) and %2 (%3) flashes a minute</source>
+            <translation>Blinkt: %1 (Satz A) und %2 (%3) Blitze je Minute</translation>
+        </message>
+        <message>
+            <source>Set A: %1
+%2: %3</source>
+            <translation>Satz A: %1
+%2: %3</translation>
+        </message>
+        <message>
+            <source>There are no readings of %1.</source>
+            <translation>Zu %1 gibt es keine Kennwerte.</translation>
+        </message>
+        <message>
+            <source>%1 points</source>
+            <translation>%1 %-Punkte</translation>
+        </message>
+        <message>
+            <source>Mean voltage of pin 3 against 0 V while it is high</source>
+            <translation>Mittlere Spannung von Pin 3 gegen 0 V bei High</translation>
+        </message>
+        <message>
+            <source>Mean voltage of pin 3 against 0 V while it is low</source>
+            <translation>Mittlere Spannung von Pin 3 gegen 0 V bei Low</translation>
+        </message>
+        <message>
+            <source>Voltage under load</source>
+            <translation>Spannung unter Last</translation>
+        </message>
+        <message>
+            <source>Mean voltage at the terminals while the blinker runs</source>
+            <translation>Mittlere Spannung an den Klemmen, während der Blinker läuft</translation>
+        </message>
+        <message>
+            <source>Current while lit</source>
+            <translation>Strom beim Leuchten</translation>
+        </message>
+        <message>
+            <source>Mean current in the time that the lamp is lit</source>
+            <translation>Mittlerer Strom in der Zeit, in der die Lampe leuchtet</translation>
+        </message>
+        <message>
+            <source>The textbook formulas speak of times only.</source>
+            <translation>Die Lehrbuchformeln machen nur über Zeiten eine Aussage.</translation>
+        </message>
+        <message>
+            <source>The run gave no figure for this.</source>
+            <translation>Der Lauf hat hierfür keinen Wert ergeben.</translation>
+        </message>
+        <message>
+            <source>Not measured.</source>
+            <translation>Nicht gemessen.</translation>
+        </message>
+        <message>
+            <source>Cycles of the output in a second</source>
+            <translation>Perioden des Ausgangs je Sekunde</translation>
+        </message>
+        <message>
+            <source>Cycles of the output in a minute</source>
+            <translation>Perioden des Ausgangs je Minute</translation>
+        </message>
+        <message>
+            <source>From one rise of the output to the next</source>
+            <translation>Von einer steigenden Flanke des Ausgangs zur nächsten</translation>
+        </message>
+        <message>
+            <source>How long the output is high in a cycle</source>
+            <translation>Wie lange der Ausgang je Periode auf High ist</translation>
+        </message>
+        <message>
+            <source>How long the output is low in a cycle</source>
+            <translation>Wie lange der Ausgang je Periode auf Low ist</translation>
+        </message>
+        <message>
+            <source>Pulse width over cycle time</source>
+            <translation>Impulsbreite geteilt durch Periodendauer</translation>
+        </message>
+        <message>
+            <source>The run does not begin at power-on.</source>
+            <translation>Der Lauf beginnt nicht mit dem Einschalten.</translation>
+        </message>
+        <message>
+            <source>How long the output is first high after power-on</source>
+            <translation>Wie lange der Ausgang nach dem Einschalten zuerst auf High ist</translation>
+        </message>
+        <message>
+            <source>Blinks</source>
+            <translation>Blinkt</translation>
+        </message>
+        <message>
+            <source>: %1 flashes a minute</source>
+            <translation>: %1 Blitze je Minute</translation>
+        </message>
+        <message>
+            <source> (figures over the whole cycles of the run)</source>
+            <translation> (Werte über die ganzen Perioden des Laufs)</translation>
+        </message>
+        <message>
+            <source>Does not blink: the output settles high</source>
+            <translation>Blinkt nicht: Der Ausgang bleibt auf High</translation>
+        </message>
+        <message>
+            <source>Does not blink: the output settles low</source>
+            <translation>Blinkt nicht: Der Ausgang bleibt auf Low</translation>
+        </message>
+        <message>
+            <source>Does not settle into even flashes</source>
+            <translation>Schwingt sich nicht auf gleichmäßige Blitze ein</translation>
+        </message>
+        <message>
+            <source>Cannot run</source>
+            <translation>Nicht lauffähig</translation>
+        </message>
+        <message>
+            <source>This timer has no cycle of its own.</source>
+            <translation>Dieser Timer hat keine eigene Periode.</translation>
+        </message>
+        <message>
+            <source>The circuit does not blink.</source>
+            <translation>Die Schaltung blinkt nicht.</translation>
+        </message>
+        <message>
+            <source>There is no textbook formula for this wiring.</source>
+            <translation>Für diese Verdrahtung gibt es keine Lehrbuchformel.</translation>
+        </message>
+        <message>
+            <source>Lit time</source>
+            <translation>Leuchtzeit</translation>
+        </message>
+        <message>
+            <source>Time in a cycle with more than 5 % of the rated current</source>
+            <translation>Zeit je Periode mit mehr als 5 % des Nennstroms</translation>
+        </message>
+        <message>
+            <source>Share lit</source>
+            <translation>Leuchtanteil</translation>
+        </message>
+        <message>
+            <source>Lit time over cycle time</source>
+            <translation>Leuchtzeit durch Periodendauer</translation>
+        </message>
+        <message>
+            <source>Peak current</source>
+            <translation>Spitzenstrom</translation>
+        </message>
+        <message>
+            <source>Largest current in a cycle</source>
+            <translation>Größter Strom in einer Periode</translation>
+        </message>
+        <message>
+            <source>Mean current</source>
+            <translation>Mittlerer Strom</translation>
+        </message>
+        <message>
+            <source>Mean over a cycle</source>
+            <translation>Mittelwert über eine Periode</translation>
+        </message>
+        <message>
+            <source>Effective current</source>
+            <translation>Effektivstrom</translation>
+        </message>
+        <message>
+            <source>Root of the mean square over a cycle</source>
+            <translation>Wurzel des quadratischen Mittels über eine Periode</translation>
+        </message>
+        <message>
+            <source>Charge a flash</source>
+            <translation>Ladung je Blitz</translation>
+        </message>
+        <message>
+            <source>Current times time in a cycle</source>
+            <translation>Strom mal Zeit in einer Periode</translation>
+        </message>
+        <message>
+            <source>Mean over a cycle, out of the plus pin</source>
+            <translation>Mittel über eine Periode, am Pluspol</translation>
+        </message>
+        <message>
+            <source>Energy a flash</source>
+            <translation>Energie je Blitz</translation>
+        </message>
+        <message>
+            <source>No-load voltage times charge in a cycle</source>
+            <translation>Leerlaufspannung mal Ladung je Periode</translation>
+        </message>
+        <message>
+            <source>The supply states no capacity.</source>
+            <translation>Zur Versorgung ist keine Kapazität angegeben.</translation>
+        </message>
+        <message>
+            <source>Battery life</source>
+            <translation>Batterielaufzeit</translation>
+        </message>
+        <message>
+            <source>Stated capacity over mean current</source>
+            <translation>Angegebene Kapazität geteilt durch mittleren Strom</translation>
+        </message>
+        <message>
+            <source>leakage</source>
+            <translation>Leckstrom</translation>
+        </message>
+        <message>
+            <source>switching levels</source>
+            <translation>Schaltschwellen</translation>
+        </message>
+        <message>
+            <source>voltage without load</source>
+            <translation>Leerlaufspannung</translation>
+        </message>
+        <message>
+            <source>voltage left by pin 7</source>
+            <translation>Restspannung von Pin 7</translation>
+        </message>
+        <message>
+            <source>resistance of pin 7</source>
+            <translation>Widerstand von Pin 7</translation>
+        </message>
+        <message>
+            <source>drop of the output high</source>
+            <translation>Spannungsabfall des Ausgangs auf High</translation>
+        </message>
+        <message>
+            <source>resistance of the output high</source>
+            <translation>Widerstand des Ausgangs auf High</translation>
+        </message>
+        <message>
+            <source>resistance of the output low</source>
+            <translation>Widerstand des Ausgangs auf Low</translation>
+        </message>
+        <message>
+            <source>forward voltage</source>
+            <translation>Durchlassspannung</translation>
+        </message>
+        <message>
+            <source>as they should be</source>
+            <translation>wie vorgesehen</translation>
+        </message>
+        <message>
+            <source>%1, by tolerance</source>
+            <translation>%1, nach Toleranz</translation>
+        </message>
+        <message>
+            <source>%1, on the meter</source>
+            <translation>%1, am Messgerät</translation>
+        </message>
+        <message>
+            <source>%1, as usual</source>
+            <translation>%1, wie üblich</translation>
+        </message>
+        <message>
+            <source>%1 at its terminals</source>
+            <translation>%1 an den Klemmen</translation>
+        </message>
+        <message>
+            <source>Output of %1, high</source>
+            <translation>Ausgang von %1, high</translation>
+        </message>
+        <message>
+            <source>Output of %1, low</source>
+            <translation>Ausgang von %1, low</translation>
+        </message>
+        <message>
+            <source>Count</source>
+            <translation>Zählung</translation>
+        </message>
+        <message>
+            <source>%1 “%2”</source>
+            <translation>%1 „%2“</translation>
+        </message>
+        <message>
+            <source>tolerance</source>
+            <translation>Toleranz</translation>
+        </message>
+        <message>
+            <source>timing tolerance</source>
+            <translation>Zeittoleranz</translation>
+        </message>
+        <message>
+            <source>its reading on the meter</source>
+            <translation>eigene Ablesung am Messgerät</translation>
+        </message>
+        <message>
+            <source>what is usual</source>
+            <translation>übliche Annahme</translation>
+        </message>
+        <message>
+            <source>start and stop by hand</source>
+            <translation>Start und Stopp von Hand</translation>
+        </message>
+        <message>
+            <source>scatter of the switchings</source>
+            <translation>Streuung der Umschaltungen</translation>
+        </message>
+        <message>
+            <source>step between samples</source>
+            <translation>Abtastschritt</translation>
+        </message>
+        <message>
+            <source>time base</source>
+            <translation>Zeitbasis</translation>
+        </message>
+        <message>
+            <source>Prediction and measurement agree: they differ by %1, and may by %2.</source>
+            <translation>Vorhersage und Messung stimmen überein: Sie weichen um %1 voneinander ab, zulässig sind %2.</translation>
+        </message>
+        <message>
+            <source>Prediction and measurement do not agree: they differ by %1, and may by %2 only.</source>
+            <translation>Vorhersage und Messung stimmen nicht überein: Sie weichen um %1 voneinander ab, zulässig sind nur %2.</translation>
+        </message>
+        <message>
+            <source>%1 lit share</source>
+            <translation>Leuchtanteil %1</translation>
+        </message>
+        <message>
+            <source>%1 mean current</source>
+            <translation>Mittlerer Strom %1</translation>
+        </message>
+        <message>
+            <source>%1 share lit</source>
+            <translation>Leuchtanteil %1</translation>
+        </message>
+        <message>
+            <source>%1 peak current</source>
+            <translation>Spitzenstrom %1</translation>
+        </message>
+        <message>
+            <source>Supply, mean current</source>
+            <translation>Versorgung, mittlerer Strom</translation>
+        </message>
+        <message>
+            <source>%1: outside this range.</source>
+            <translation>%1: außerhalb dieses Bereichs.</translation>
+        </message>
+        <message>
+            <source>%1: does not blink.</source>
+            <translation>%1: blinkt nicht.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>, %1 to the textbook</source>
+            <translation>, %1 gegenüber dem Lehrbuch</translation>
+        </message>
+        <message>
+            <source>anywhere in this range</source>
+            <translation>im ganzen Bereich</translation>
+        </message>
+        <message>
+            <source>below about %1</source>
+            <translation>unter etwa %1</translation>
+        </message>
+        <message>
+            <source>above about %1</source>
+            <translation>über etwa %1</translation>
+        </message>
+        <message>
+            <source>from about %1 to %2</source>
+            <translation>von etwa %1 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 does not blink %2.</source>
+            <translation>%1 blinkt %2 nicht.</translation>
+        </message>
+        <message>
+            <source>Does not blink %1.</source>
+            <translation>Blinkt %1 nicht.</translation>
+        </message>
+        <message>
+            <source>Textbook %1</source>
+            <translation>Lehrbuch %1</translation>
+        </message>
+        <message>
+            <source>Discharge pin</source>
+            <translation>Discharge (Pin 7)</translation>
+        </message>
+        <message>
+            <source>Input currents</source>
+            <translation>Eingangsströme</translation>
+        </message>
+        <message>
+            <source>Capacitor leakage</source>
+            <translation>Leckstrom des Kondensators</translation>
+        </message>
+        <message>
+            <source>Capacitor's series resistance</source>
+            <translation>Serienwiderstand des Kondensators</translation>
+        </message>
+        <message>
+            <source>Output and its load</source>
+            <translation>Ausgang und seine Last</translation>
+        </message>
+        <message>
+            <source>Supply sag</source>
+            <translation>Versorgungseinbruch</translation>
+        </message>
+        <message>
+            <source>Control pin</source>
+            <translation>Steuerspannung (Pin 5)</translation>
+        </message>
+        <message>
+            <source>Delay of the timer</source>
+            <translation>Verzögerung des Timers</translation>
+        </message>
+        <message>
+            <source>Diode drop</source>
+            <translation>Diodenspannung</translation>
+        </message>
+        <message>
+            <source>Pin 7 does not pull to 0 V: the switch in it has resistance and a voltage left over, so that the capacitor falls more slowly.</source>
+            <translation>Pin 7 zieht nicht ganz auf 0 V: Der Schalter darin hat einen Widerstand und eine Restspannung, sodass die Spannung des Kondensators langsamer fällt.</translation>
+        </message>
+        <message>
+            <source>Threshold (pin 6) and trigger (pin 2) take small currents, which flow through the timing resistors too.</source>
+            <translation>Threshold (Pin 6) und Trigger (Pin 2) nehmen kleine Ströme auf, die auch durch die zeitbestimmenden Widerstände fließen.</translation>
+        </message>
+        <message>
+            <source>The timing capacitor loses charge by itself, most where its voltage is high.</source>
+            <translation>Der zeitbestimmende Kondensator verliert von selbst Ladung, am meisten bei hoher Spannung.</translation>
+        </message>
+        <message>
+            <source>The voltage across the capacitor's own resistance is there at once, before any charge.</source>
+            <translation>Die Spannung am eigenen Widerstand des Kondensators ist sofort da, noch vor jeder Ladung.</translation>
+        </message>
+        <message>
+            <source>The output reaches neither rail, and less so under load; here it charges the capacitor.</source>
+            <translation>Der Ausgang erreicht weder 0 V noch die volle Versorgungsspannung, unter Last noch weniger; hier lädt er den Kondensator.</translation>
+        </message>
+        <message>
+            <source>The current of lamp and timer lowers the voltage at pin 8, and with it both levels.</source>
+            <translation>Der Strom von Lampe und Timer senkt die Spannung an Pin 8 und damit beide Schwellen.</translation>
+        </message>
+        <message>
+            <source>What hangs on pin 5 moves both levels.</source>
+            <translation>Was an Pin 5 angeschlossen ist, verschiebt beide Schwellen.</translation>
+        </message>
+        <message>
+            <source>From a crossed level to the output and pin 7 some time goes by.</source>
+            <translation>Vom Überschreiten einer Schwelle bis zur Reaktion von Ausgang und Pin 7 vergeht etwas Zeit.</translation>
+        </message>
+        <message>
+            <source>The diode across the timing resistor takes part of the voltage that charges.</source>
+            <translation>Die Diode parallel zum zeitbestimmenden Widerstand nimmt einen Teil der ladenden Spannung weg.</translation>
+        </message>
         <message>
             <source>none stated</source>
             <translation>keine angegeben</translation>
         </message>
-    </context>
-    <context>
-        <name>PartMeaning</name>
         <message>
             <source>How far the real part may be from its value, such as 5 %. Spread, Account for it and the band behind the curves draw on it; a single run does not.</source>
             <translation>Wie weit das wirkliche Bauteil von seinem Wert abweichen kann, etwa 5 %. „Streuung“, „Abweichung erklären“ und das Band hinter den Kurven verwenden sie; ein einzelner Lauf nicht.</translation>
@@ -448,24 +1031,46 @@
             <source>Joins two nets or parts them, such as to switch the blinker on or to hold its reset low.</source>
             <translation>Verbindet zwei Netze oder trennt sie, etwa um den Blinker einzuschalten oder seinen Reset auf Low zu halten.</translation>
         </message>
-    </context>
-    <context>
-        <name>Pins</name>
         <message>
-            <source>first end</source>
-            <translation>erstes Ende</translation>
+            <source>the name must end in .png, .svg, .pdf or .csv</source>
+            <translation>der Name muss auf .png, .svg, .pdf oder .csv enden</translation>
         </message>
         <message>
-            <source>second end</source>
-            <translation>zweites Ende</translation>
+            <source>there are no curves to write</source>
+            <translation>es gibt keine Kurven zu schreiben</translation>
         </message>
         <message>
-            <source>%1, %2</source>
-            <translation>%1, %2</translation>
+            <source>The window</source>
+            <translation>Das Fenster</translation>
         </message>
-    </context>
-    <context>
-        <name>RunReport</name>
+        <message>
+            <source>Questions</source>
+            <translation>Fragen</translation>
+        </message>
+        <message>
+            <source>The real board</source>
+            <translation>Die wirkliche Platine</translation>
+        </message>
+        <message>
+            <source>Results and files</source>
+            <translation>Ergebnisse und Dateien</translation>
+        </message>
+        <message>
+            <source>Reference</source>
+            <translation>Nachschlagen</translation>
+        </message>
+        <message>
+            <source>the name must end in .png, .svg or .pdf</source>
+            <translation>der Name muss auf .png, .svg oder .pdf enden</translation>
+        </message>
+        <message>
+            <source>Set A</source>
+            <translation>Satz A</translation>
+        </message>
+        <message>
+            <source>Set B</source>
+            <translation>Satz B</translation>
+        </message>
         <message>
             <source>No run: %1</source>
             <translation>Kein Lauf: %1</translation>
@@ -475,14 +1080,6 @@
             <translation>%1, %2 Schritte, %3 ms</translation>
         </message>
         <message>
-            <source>1 flash</source>
-            <translation>1 Blitz</translation>
-        </message>
-        <message>
-            <source>%1 flashes</source>
-            <translation>%1 Blitze</translation>
-        </message>
-        <message>
             <source>%1 – %2</source>
             <translation>%1 – %2</translation>
         </message>
@@ -490,34 +1087,553 @@
             <source>This circuit cannot be run.</source>
             <translation>Diese Schaltung lässt sich nicht simulieren.</translation>
         </message>
-    </context>
-    <context>
-        <name>TrendRoom</name>
         <message>
-            <source>Set A</source>
-            <translation>Satz A</translation>
+            <source>Title, author and date</source>
+            <translation>Titel, Autor und Datum</translation>
         </message>
         <message>
-            <source>Set B</source>
-            <translation>Satz B</translation>
-        </message>
-    </context>
-    <context>
-        <name>WholeFile</name>
-        <message>
-            <source>cannot be written: %1</source>
-            <translation>lässt sich nicht schreiben: %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::app</name>
-        <message>
-            <source>the name must end in .png, .svg, .pdf or .csv</source>
-            <translation>der Name muss auf .png, .svg, .pdf oder .csv enden</translation>
+            <source>Aim</source>
+            <translation>Ziel</translation>
         </message>
         <message>
-            <source>there are no curves to write</source>
-            <translation>es gibt keine Kurven zu schreiben</translation>
+            <source>Theory</source>
+            <translation>Theorie</translation>
+        </message>
+        <message>
+            <source>Circuit</source>
+            <translation>Schaltung</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Durchführung</translation>
+        </message>
+        <message>
+            <source>Readings</source>
+            <translation>Kennwerte</translation>
+        </message>
+        <message>
+            <source>Traces</source>
+            <translation>Zeitverläufe</translation>
+        </message>
+        <message>
+            <source>Spread by tolerances</source>
+            <translation>Streuung durch Toleranzen</translation>
+        </message>
+        <message>
+            <source>Findings</source>
+            <translation>Befunde</translation>
+        </message>
+        <message>
+            <source>What explains the difference</source>
+            <translation>Was die Abweichung erklärt</translation>
+        </message>
+        <message>
+            <source>Conclusions</source>
+            <translation>Schlussfolgerungen</translation>
+        </message>
+        <message>
+            <source>References</source>
+            <translation>Quellen</translation>
+        </message>
+        <message>
+            <source>Lamp blinker</source>
+            <translation>Lampenblinker</translation>
+        </message>
+        <message>
+            <source>Student copy</source>
+            <translation>Schülerblatt</translation>
+        </message>
+        <message>
+            <source>Answer key</source>
+            <translation>Lösungsblatt</translation>
+        </message>
+        <message>
+            <source>Variant %1</source>
+            <translation>Variante %1</translation>
+        </message>
+        <message>
+            <source>Author</source>
+            <translation>Autor</translation>
+        </message>
+        <message>
+            <source>Date</source>
+            <translation>Datum</translation>
+        </message>
+        <message>
+            <source>Partner</source>
+            <translation>Partner</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Gruppe</translation>
+        </message>
+        <message>
+            <source>To predict the flash rate and the duty cycle of this circuit from the values of its parts, to measure both on the board, and to account for the difference.</source>
+            <translation>Blinkrate und Tastgrad dieser Schaltung aus den Werten ihrer Bauteile vorhersagen, beides an der Platine messen und die Abweichung erklären.</translation>
+        </message>
+        <message>
+            <source>Number</source>
+            <translation>Anzahl</translation>
+        </message>
+        <message>
+            <source>Part</source>
+            <translation>Bauteil</translation>
+        </message>
+        <message>
+            <source>Marking</source>
+            <translation>Aufdruck</translation>
+        </message>
+        <message>
+            <source>Designators</source>
+            <translation>Bezeichner</translation>
+        </message>
+        <message>
+            <source>Set B, where it differs</source>
+            <translation>Satz B, wo er abweicht</translation>
+        </message>
+        <message>
+            <source>Values are those of Set A.</source>
+            <translation>Die Werte sind die von Satz A.</translation>
+        </message>
+        <message>
+            <source>The rules of your school, laboratory and country come before this sheet.</source>
+            <translation>Die Regeln von Schule, Labor und Land gehen diesem Blatt vor.</translation>
+        </message>
+        <message>
+            <source>Oscilloscope or logger</source>
+            <translation>Oszilloskop oder Datenlogger</translation>
+        </message>
+        <message>
+            <source>Temperature</source>
+            <translation>Temperatur</translation>
+        </message>
+        <message>
+            <source>Build the circuit by the wiring list. Let somebody else check it before the supply is joined.</source>
+            <translation>Die Schaltung nach der Verdrahtungsliste aufbauen. Vor dem Anschließen der Versorgung von jemand anderem prüfen lassen.</translation>
+        </message>
+        <message>
+            <source>Measure the supply at its terminals while the circuit runs.</source>
+            <translation>Die Versorgungsspannung an den Klemmen messen, während die Schaltung läuft.</translation>
+        </message>
+        <message>
+            <source>Count 20 flashes by stopwatch, from the start of a flash to the start of the twentieth after it; repeat three times.</source>
+            <translation>20 Blitze mit der Stoppuhr zählen, vom Beginn eines Blitzes bis zum Beginn des zwanzigsten danach; dreimal wiederholen.</translation>
+        </message>
+        <message>
+            <source>Record pin 3 and pin 6 against pin 1 over several cycles, and read pulse width and space width.</source>
+            <translation>Pin 3 und Pin 6 gegen Pin 1 über mehrere Perioden aufzeichnen und Impulsbreite und Pausenbreite ablesen.</translation>
+        </message>
+        <message>
+            <source>Measure the output (pin 3) while high and while low, and the current of each lamp while it is lit.</source>
+            <translation>Den Ausgang (Pin 3) bei High und bei Low messen und den Strom jeder Lampe, während sie leuchtet.</translation>
+        </message>
+        <message>
+            <source>State an uncertainty beside every reading.</source>
+            <translation>Zu jeder Ablesung eine Unsicherheit angeben.</translation>
+        </message>
+        <message>
+            <source>What was measured</source>
+            <translation>Was gemessen wurde</translation>
+        </message>
+        <message>
+            <source>Simulated</source>
+            <translation>Simuliert</translation>
+        </message>
+        <message>
+            <source>Fields</source>
+            <translation>Felder</translation>
+        </message>
+        <message>
+            <source>the pages could not be made</source>
+            <translation>die Seiten konnten nicht erzeugt werden</translation>
+        </message>
+        <message>
+            <source>the name must end in .pdf, .html or .odt</source>
+            <translation>der Name muss auf .pdf, .html oder .odt enden</translation>
+        </message>
+        <message>
+            <source>Time (s)</source>
+            <translation>Zeit (s)</translation>
+        </message>
+        <message>
+            <source>Sketch the output (pin 3) and the voltage of the timing capacitor (pin 6) over two cycles.</source>
+            <translation>Den Ausgang (Pin 3) und die Spannung des zeitbestimmenden Kondensators (Pin 6) über zwei Perioden skizzieren.</translation>
+        </message>
+        <message>
+            <source>Squares to sketch the traces on</source>
+            <translation>Raster zum Skizzieren der Zeitverläufe</translation>
+        </message>
+        <message>
+            <source>Voltage (V)</source>
+            <translation>Spannung (V)</translation>
+        </message>
+        <message>
+            <source>Settled: output (pin 3), timing capacitor with its two switching levels, lamp currents.</source>
+            <translation>Eingeschwungen: Ausgang (Pin 3), zeitbestimmender Kondensator mit seinen zwei Schaltschwellen, Lampenströme.</translation>
+        </message>
+        <message>
+            <source>From power-on: output (pin 3), timing capacitor with its two switching levels, lamp currents.</source>
+            <translation>Ab dem Einschalten: Ausgang (Pin 3), zeitbestimmender Kondensator mit seinen zwei Schaltschwellen, Lampenströme.</translation>
+        </message>
+        <message>
+            <source>Set A indigo, Set B ochre.</source>
+            <translation>Satz A indigo, Satz B ocker.</translation>
+        </message>
+        <message>
+            <source>Black, laid over: measured, %1.</source>
+            <translation>Schwarz, darübergelegt: gemessen, %1.</translation>
+        </message>
+        <message>
+            <source>The circuit with the values of Set A; the small numbers are the timer's pins.</source>
+            <translation>Die Schaltung mit den Werten von Satz A; die kleinen Zahlen sind die Pins des Timers.</translation>
+        </message>
+        <message>
+            <source>The circuit; the small numbers are the timer's pins.</source>
+            <translation>Die Schaltung; die kleinen Zahlen sind die Pins des Timers.</translation>
+        </message>
+        <message>
+            <source>The drawing of the circuit; its parts and joints are told in words under Wiring.</source>
+            <translation>Die Zeichnung der Schaltung; ihre Bauteile und Verbindungen sind unter Verdrahtung in Worten beschrieben.</translation>
+        </message>
+        <message>
+            <source>There are no traces: the circuit does not run.</source>
+            <translation>Es gibt keine Zeitverläufe: Die Schaltung läuft nicht.</translation>
+        </message>
+        <message>
+            <source>Three strips on one time axis: output, timing capacitor, lamp currents.</source>
+            <translation>Drei Streifen über einer Zeitachse: Ausgang, zeitbestimmender Kondensator, Lampenströme.</translation>
+        </message>
+        <message>
+            <source>Figure</source>
+            <translation>Größe</translation>
+        </message>
+        <message>
+            <source>Predicted</source>
+            <translation>Vorhergesagt</translation>
+        </message>
+        <message>
+            <source>Uncertainty</source>
+            <translation>Unsicherheit</translation>
+        </message>
+        <message>
+            <source>Measured − predicted</source>
+            <translation>Gemessen − vorhergesagt</translation>
+        </message>
+        <message>
+            <source>in %</source>
+            <translation>in %</translation>
+        </message>
+        <message>
+            <source>Textbook</source>
+            <translation>Lehrbuch</translation>
+        </message>
+        <message>
+            <source>u</source>
+            <translation>u</translation>
+        </message>
+        <message>
+            <source>simulated</source>
+            <translation>simuliert</translation>
+        </message>
+        <message>
+            <source>Measured − %1</source>
+            <translation>Gemessen − %1</translation>
+        </message>
+        <message>
+            <source>%1 − textbook</source>
+            <translation>%1 − Lehrbuch</translation>
+        </message>
+        <message>
+            <source>Timer %1</source>
+            <translation>Timer %1</translation>
+        </message>
+        <message>
+            <source>Cycle time T</source>
+            <translation>Periodendauer T</translation>
+        </message>
+        <message>
+            <source>Flash rate f</source>
+            <translation>Blinkrate f</translation>
+        </message>
+        <message>
+            <source>Duty cycle D</source>
+            <translation>Tastgrad D</translation>
+        </message>
+        <message>
+            <source>Voltages</source>
+            <translation>Spannungen</translation>
+        </message>
+        <message>
+            <source>Supply at its terminals</source>
+            <translation>Versorgung an den Klemmen</translation>
+        </message>
+        <message>
+            <source>Output (pin 3) while high</source>
+            <translation>Ausgang (Pin 3) bei High</translation>
+        </message>
+        <message>
+            <source>Output (pin 3) while low</source>
+            <translation>Ausgang (Pin 3) bei Low</translation>
+        </message>
+        <message>
+            <source>Lamp %1</source>
+            <translation>Lampe %1</translation>
+        </message>
+        <message>
+            <source>Current while lit, mean</source>
+            <translation>Strom beim Leuchten, Mittel</translation>
+        </message>
+        <message>
+            <source>Lit time in a cycle</source>
+            <translation>Leuchtdauer je Periode</translation>
+        </message>
+        <message>
+            <source>Supply %1</source>
+            <translation>Versorgung %1</translation>
+        </message>
+        <message>
+            <source>The measured cycle time lies %1 times its standard uncertainty from the simulated one.</source>
+            <translation>Die gemessene Periodendauer liegt um das %1-Fache ihrer Standardunsicherheit neben der simulierten.</translation>
+        </message>
+        <message>
+            <source>By simulation the circuit does not blink: %1.</source>
+            <translation>Nach der Simulation blinkt die Schaltung nicht: %1.</translation>
+        </message>
+        <message>
+            <source>Predicted: by the formulas of the theory. Uncertainty: standard uncertainty, k = 1 (JCGM 100:2008).</source>
+            <translation>Vorhergesagt: nach den Formeln der Theorie. Unsicherheit: Standardunsicherheit, k = 1 (JCGM 100:2008).</translation>
+        </message>
+        <message>
+            <source>Two measurements of one figure lie further apart than their uncertainties allow: one of them is wrong, or the board changed between them.</source>
+            <translation>Zwei Messungen derselben Größe liegen weiter auseinander, als ihre Unsicherheiten zulassen: Eine davon ist falsch, oder die Platine hat sich zwischen ihnen verändert.</translation>
+        </message>
+        <message>
+            <source>The textbook's figures are those of Set A's values. </source>
+            <translation>Die Lehrbuchwerte gelten für die Werte von Satz A. </translation>
+        </message>
+        <message>
+            <source>u: standard uncertainty, k = 1 (JCGM 100:2008); measured numbers are rounded by them. </source>
+            <translation>u: Standardunsicherheit, k = 1 (JCGM 100:2008); danach sind gemessene Zahlen gerundet. </translation>
+        </message>
+        <message>
+            <source>Simulated figures are of the settled cycle, with the timer's typical values.</source>
+            <translation>Simulierte Werte gelten für die eingeschwungene Periode, mit den typischen Werten des Timers.</translation>
+        </message>
+        <message>
+            <source>%1, standard uncertainty %2</source>
+            <translation>%1, Standardunsicherheit %2</translation>
+        </message>
+        <message>
+            <source>%1 flashes in %2</source>
+            <translation>%1 Blitze in %2</translation>
+        </message>
+        <message>
+            <source>%1 of %2: %3</source>
+            <translation>%1 von %2: %3</translation>
+        </message>
+        <message>
+            <source>Record %1: %2 switchings</source>
+            <translation>Aufzeichnung %1: %2 Umschaltungen</translation>
+        </message>
+        <message>
+            <source>The measured cycle time lies within the middle 90 % of the boards.</source>
+            <translation>Die gemessene Periodendauer liegt innerhalb der mittleren 90 % der Platinen.</translation>
+        </message>
+        <message>
+            <source>The measured cycle time lies outside the middle 90 % of the boards, but within the worst case: the tolerances alone can explain it.</source>
+            <translation>Die gemessene Periodendauer liegt außerhalb der mittleren 90 % der Platinen, aber innerhalb des ungünstigsten Falls: Die Toleranzen allein können sie erklären.</translation>
+        </message>
+        <message>
+            <source>The measured cycle time lies outside the worst case: the tolerances alone do not explain it.</source>
+            <translation>Die gemessene Periodendauer liegt außerhalb des ungünstigsten Falls: Die Toleranzen allein erklären sie nicht.</translation>
+        </message>
+        <message>
+            <source>%1 %2 %</source>
+            <translation>%1 %2 %</translation>
+        </message>
+        <message>
+            <source>Shares of the variance of the flash rate: %1.</source>
+            <translation>Anteile an der Varianz der Blinkrate: %1.</translation>
+        </message>
+        <message>
+            <source>Fault</source>
+            <translation>Fehler</translation>
+        </message>
+        <message>
+            <source>Overstress</source>
+            <translation>Überlastung</translation>
+        </message>
+        <message>
+            <source>Doubtful</source>
+            <translation>Zweifelhaft</translation>
+        </message>
+        <message>
+            <source>Caution</source>
+            <translation>Vorsicht</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Hinweis</translation>
+        </message>
+        <message>
+            <source>%L1 boards with every part somewhere within its tolerance (drawn alike over all of it, seed %2); %3 of them blink.</source>
+            <translation>%L1 Platinen, bei denen jedes Bauteil irgendwo innerhalb seiner Toleranz liegt (über die ganze Toleranz gleichverteilt gezogen, Startwert %2); %3 davon blinken.</translation>
+        </message>
+        <message>
+            <source>Spread</source>
+            <translation>Streuung</translation>
+        </message>
+        <message>
+            <source>Nominal</source>
+            <translation>Nennwert</translation>
+        </message>
+        <message>
+            <source>Standard deviation</source>
+            <translation>Standardabweichung</translation>
+        </message>
+        <message>
+            <source>90 % lie in</source>
+            <translation>90 % liegen in</translation>
+        </message>
+        <message>
+            <source>Worst case</source>
+            <translation>Ungünstigster Fall</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>Set B: %1</source>
+            <translation>Satz B: %1</translation>
+        </message>
+        <message>
+            <source>There are no findings: no fault, nothing overstressed.</source>
+            <translation>Es gibt keine Befunde: kein Fehler, nichts überlastet.</translation>
+        </message>
+        <message>
+            <source>By how much do prediction and measurement differ? Which causes make the difference, and in which direction does each act?</source>
+            <translation>Um wie viel weichen Vorhersage und Messung voneinander ab? Welche Ursachen hat der Unterschied, und in welche Richtung wirkt jede davon?</translation>
+        </message>
+        <message>
+            <source>There is no difference to explain.</source>
+            <translation>Es gibt keinen Unterschied zu erklären.</translation>
+        </message>
+        <message>
+            <source>From the textbook to the simulated board, cause by cause. Each is simulated by itself on the textbook circuit; “Together” is what the causes do to each other.</source>
+            <translation>Vom Lehrbuch zur simulierten Platine, Ursache für Ursache. Jede ist für sich allein an der Lehrbuchschaltung simuliert; „Zusammen“ ist, was die Ursachen aneinander bewirken.</translation>
+        </message>
+        <message>
+            <source>Cause</source>
+            <translation>Ursache</translation>
+        </message>
+        <message>
+            <source>What it does</source>
+            <translation>Was sie bewirkt</translation>
+        </message>
+        <message>
+            <source>Does not blink with this alone.</source>
+            <translation>Blinkt damit allein nicht.</translation>
+        </message>
+        <message>
+            <source>Together</source>
+            <translation>Zusammen</translation>
+        </message>
+        <message>
+            <source>Measured less simulated</source>
+            <translation>Gemessen minus simuliert</translation>
+        </message>
+        <message>
+            <source>What the model does not know: tolerance of the parts, the timer at hand, temperature, the measurement.</source>
+            <translation>Was das Modell nicht kennt: Toleranz der Bauteile, den vorliegenden Timer, die Temperatur, die Messung.</translation>
+        </message>
+        <message>
+            <source>Formulas of the astable: TI NE555/SA555/SE555, SLFS022, astable operation, there rounded to 0.693 for ln 2.</source>
+            <translation>Formeln der astabilen Kippstufe: TI NE555/SA555/SE555, SLFS022, astabiler Betrieb, dort ln 2 auf 0,693 gerundet.</translation>
+        </message>
+        <message>
+            <source>Levels of one third and two thirds of the supply: TI NE555/SA555/SE555, SLFS022. The formulas follow from them and from the law of a capacitor's charging.</source>
+            <translation>Schwellen bei einem Drittel und zwei Dritteln der Versorgungsspannung: TI NE555/SA555/SE555, SLFS022. Die Formeln folgen daraus und aus dem Ladegesetz des Kondensators.</translation>
+        </message>
+        <message>
+            <source>Typical values of the bipolar timer: TI NE555/SA555/SE555, SLFS022A (rev. Sept 2000); ST Doc ID 2182 Rev 6.</source>
+            <translation>Typische Werte des bipolaren Timers: TI NE555/SA555/SE555, SLFS022A (Rev. Sept. 2000); ST Doc ID 2182 Rev 6.</translation>
+        </message>
+        <message>
+            <source>Typical values of the CMOS timer: TI TLC555, SLFS043C (rev. Sept 1997).</source>
+            <translation>Typische Werte des CMOS-Timers: TI TLC555, SLFS043C (Rev. Sept. 1997).</translation>
+        </message>
+        <message>
+            <source>Uncertainty: JCGM 100:2008, Evaluation of measurement data. Guide to the expression of uncertainty in measurement.</source>
+            <translation>Unsicherheit: JCGM 100:2008, Evaluation of measurement data. Guide to the expression of uncertainty in measurement.</translation>
+        </message>
+        <message>
+            <source>Flashes: Web Content Accessibility Guidelines (WCAG) 2.2, success criterion 2.3.1.</source>
+            <translation>Blitze: Web Content Accessibility Guidelines (WCAG) 2.2, Erfolgskriterium 2.3.1.</translation>
+        </message>
+        <message>
+            <source>For this wiring; work out the numbers:</source>
+            <translation>Für diese Verdrahtung; die Zahlen ausrechnen:</translation>
+        </message>
+        <message>
+            <source>For this wiring, with the values of its parts:</source>
+            <translation>Für diese Verdrahtung, mit den Werten ihrer Bauteile:</translation>
+        </message>
+        <message>
+            <source>The timer compares the voltage of %1 with two levels: that of pin 5, which is held at k times the supply, and half of it.</source>
+            <translation>Der Timer vergleicht die Spannung an %1 mit zwei Schwellen: der von Pin 5, die auf dem k-Fachen der Versorgungsspannung gehalten wird, und der Hälfte davon.</translation>
+        </message>
+        <message>
+            <source>The timer compares the voltage of %1 with two levels, one third and two thirds of its supply (pin 8).</source>
+            <translation>Der Timer vergleicht die Spannung an %1 mit zwei Schwellen, einem Drittel und zwei Dritteln seiner Versorgungsspannung (Pin 8).</translation>
+        </message>
+        <message>
+            <source>While the output (pin 3) is high, %1 charges through %2 and %3 from the lower level to the upper. While it is low, %1 discharges through %3 into pin 7, back to the lower level.</source>
+            <translation>Solange der Ausgang (Pin 3) auf High ist, lädt sich %1 über %2 und %3 von der unteren Schwelle bis zur oberen auf. Solange er auf Low ist, entlädt sich %1 über %3 in Pin 7, zurück bis zur unteren Schwelle.</translation>
+        </message>
+        <message>
+            <source>While the output (pin 3) is high, %1 charges through %2 and the diode, which is taken as ideal. While it is low, %1 discharges through %3 into pin 7.</source>
+            <translation>Solange der Ausgang (Pin 3) auf High ist, lädt sich %1 über %2 und die Diode auf, die als ideal angenommen wird. Solange er auf Low ist, entlädt sich %1 über %3 in Pin 7.</translation>
+        </message>
+        <message>
+            <source>%1 charges and discharges through %2 from the output (pin 3), which is taken to reach both rails.</source>
+            <translation>%1 lädt und entlädt sich über %2 vom Ausgang (Pin 3) her, für den angenommen wird, dass er beide Versorgungspotenziale erreicht.</translation>
+        </message>
+        <message>
+            <source>A capacitor C on its way through a resistance R from a voltage U₀ towards U∞ is at U₁ after</source>
+            <translation>Ein Kondensator C, der sich über einen Widerstand R von einer Spannung U₀ in Richtung U∞ umlädt, erreicht U₁ nach der Zeit</translation>
+        </message>
+        <message>
+            <source>%1 stands for %2 together: %3.</source>
+            <translation>%1 steht für %2 zusammen: %3.</translation>
+        </message>
+        <message>
+            <source>pulse width, output high</source>
+            <translation>Impulsbreite, Ausgang auf High</translation>
+        </message>
+        <message>
+            <source>space width, output low</source>
+            <translation>Pausenbreite, Ausgang auf Low</translation>
+        </message>
+        <message>
+            <source>cycle time</source>
+            <translation>Periodendauer</translation>
+        </message>
+        <message>
+            <source>flash rate</source>
+            <translation>Blinkrate</translation>
+        </message>
+        <message>
+            <source>duty cycle</source>
+            <translation>Tastgrad</translation>
+        </message>
+        <message>
+            <source>first flash after power-on</source>
+            <translation>erster Blitz nach dem Einschalten</translation>
+        </message>
+        <message>
+            <source>There is no textbook formula for this wiring: its figures come from simulation and measurement alone.</source>
+            <translation>Für diese Verdrahtung gibt es keine Lehrbuchformel: Ihre Werte kommen allein aus Simulation und Messung.</translation>
         </message>
     </context>
     <context>
@@ -3740,577 +4856,6 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         </message>
     </context>
     <context>
-        <name>blinkwright::app::sheet</name>
-        <message>
-            <source>Lamp blinker</source>
-            <translation>Lampenblinker</translation>
-        </message>
-        <message>
-            <source>Student copy</source>
-            <translation>Schülerblatt</translation>
-        </message>
-        <message>
-            <source>Answer key</source>
-            <translation>Lösungsblatt</translation>
-        </message>
-        <message>
-            <source>Variant %1</source>
-            <translation>Variante %1</translation>
-        </message>
-        <message>
-            <source>Set B</source>
-            <translation>Satz B</translation>
-        </message>
-        <message>
-            <source>Author</source>
-            <translation>Autor</translation>
-        </message>
-        <message>
-            <source>Date</source>
-            <translation>Datum</translation>
-        </message>
-        <message>
-            <source>Partner</source>
-            <translation>Partner</translation>
-        </message>
-        <message>
-            <source>Group</source>
-            <translation>Gruppe</translation>
-        </message>
-        <message>
-            <source>To predict the flash rate and the duty cycle of this circuit from the values of its parts, to measure both on the board, and to account for the difference.</source>
-            <translation>Blinkrate und Tastgrad dieser Schaltung aus den Werten ihrer Bauteile vorhersagen, beides an der Platine messen und die Abweichung erklären.</translation>
-        </message>
-        <message>
-            <source>Parts</source>
-            <translation>Bauteile</translation>
-        </message>
-        <message>
-            <source>Number</source>
-            <translation>Anzahl</translation>
-        </message>
-        <message>
-            <source>Part</source>
-            <translation>Bauteil</translation>
-        </message>
-        <message>
-            <source>Marking</source>
-            <translation>Aufdruck</translation>
-        </message>
-        <message>
-            <source>Designators</source>
-            <translation>Bezeichner</translation>
-        </message>
-        <message>
-            <source>Set A</source>
-            <translation>Satz A</translation>
-        </message>
-        <message>
-            <source>Set B, where it differs</source>
-            <translation>Satz B, wo er abweicht</translation>
-        </message>
-        <message>
-            <source>Values are those of Set A.</source>
-            <translation>Die Werte sind die von Satz A.</translation>
-        </message>
-        <message>
-            <source>The rules of your school, laboratory and country come before this sheet.</source>
-            <translation>Die Regeln von Schule, Labor und Land gehen diesem Blatt vor.</translation>
-        </message>
-        <message>
-            <source>Stopwatch</source>
-            <translation>Stoppuhr</translation>
-        </message>
-        <message>
-            <source>Meter</source>
-            <translation>Messgerät</translation>
-        </message>
-        <message>
-            <source>Oscilloscope or logger</source>
-            <translation>Oszilloskop oder Datenlogger</translation>
-        </message>
-        <message>
-            <source>Temperature</source>
-            <translation>Temperatur</translation>
-        </message>
-        <message>
-            <source>Build the circuit by the wiring list. Let somebody else check it before the supply is joined.</source>
-            <translation>Die Schaltung nach der Verdrahtungsliste aufbauen. Vor dem Anschließen der Versorgung von jemand anderem prüfen lassen.</translation>
-        </message>
-        <message>
-            <source>Measure the supply at its terminals while the circuit runs.</source>
-            <translation>Die Versorgungsspannung an den Klemmen messen, während die Schaltung läuft.</translation>
-        </message>
-        <message>
-            <source>Count 20 flashes by stopwatch, from the start of a flash to the start of the twentieth after it; repeat three times.</source>
-            <translation>20 Blitze mit der Stoppuhr zählen, vom Beginn eines Blitzes bis zum Beginn des zwanzigsten danach; dreimal wiederholen.</translation>
-        </message>
-        <message>
-            <source>Record pin 3 and pin 6 against pin 1 over several cycles, and read pulse width and space width.</source>
-            <translation>Pin 3 und Pin 6 gegen Pin 1 über mehrere Perioden aufzeichnen und Impulsbreite und Pausenbreite ablesen.</translation>
-        </message>
-        <message>
-            <source>Measure the output (pin 3) while high and while low, and the current of each lamp while it is lit.</source>
-            <translation>Den Ausgang (Pin 3) bei High und bei Low messen und den Strom jeder Lampe, während sie leuchtet.</translation>
-        </message>
-        <message>
-            <source>State an uncertainty beside every reading.</source>
-            <translation>Zu jeder Ablesung eine Unsicherheit angeben.</translation>
-        </message>
-        <message>
-            <source>What was measured</source>
-            <translation>Was gemessen wurde</translation>
-        </message>
-        <message>
-            <source>Page %1 of %2</source>
-            <translation>Seite %1 von %2</translation>
-        </message>
-        <message>
-            <source>the pages could not be made</source>
-            <translation>die Seiten konnten nicht erzeugt werden</translation>
-        </message>
-        <message>
-            <source>the name must end in .pdf, .html or .odt</source>
-            <translation>der Name muss auf .pdf, .html oder .odt enden</translation>
-        </message>
-        <message>
-            <source>Time (s)</source>
-            <translation>Zeit (s)</translation>
-        </message>
-        <message>
-            <source>Sketch the output (pin 3) and the voltage of the timing capacitor (pin 6) over two cycles.</source>
-            <translation>Den Ausgang (Pin 3) und die Spannung des zeitbestimmenden Kondensators (Pin 6) über zwei Perioden skizzieren.</translation>
-        </message>
-        <message>
-            <source>Squares to sketch the traces on</source>
-            <translation>Raster zum Skizzieren der Zeitverläufe</translation>
-        </message>
-        <message>
-            <source>Voltage (V)</source>
-            <translation>Spannung (V)</translation>
-        </message>
-        <message>
-            <source>Settled: output (pin 3), timing capacitor with its two switching levels, lamp currents.</source>
-            <translation>Eingeschwungen: Ausgang (Pin 3), zeitbestimmender Kondensator mit seinen zwei Schaltschwellen, Lampenströme.</translation>
-        </message>
-        <message>
-            <source>From power-on: output (pin 3), timing capacitor with its two switching levels, lamp currents.</source>
-            <translation>Ab dem Einschalten: Ausgang (Pin 3), zeitbestimmender Kondensator mit seinen zwei Schaltschwellen, Lampenströme.</translation>
-        </message>
-        <message>
-            <source>Set A indigo, Set B ochre.</source>
-            <translation>Satz A indigo, Satz B ocker.</translation>
-        </message>
-        <message>
-            <source>Black, laid over: measured, %1.</source>
-            <translation>Schwarz, darübergelegt: gemessen, %1.</translation>
-        </message>
-        <message>
-            <source>The circuit with the values of Set A; the small numbers are the timer's pins.</source>
-            <translation>Die Schaltung mit den Werten von Satz A; die kleinen Zahlen sind die Pins des Timers.</translation>
-        </message>
-        <message>
-            <source>The circuit; the small numbers are the timer's pins.</source>
-            <translation>Die Schaltung; die kleinen Zahlen sind die Pins des Timers.</translation>
-        </message>
-        <message>
-            <source>The drawing of the circuit; its parts and joints are told in words under Wiring.</source>
-            <translation>Die Zeichnung der Schaltung; ihre Bauteile und Verbindungen sind unter Verdrahtung in Worten beschrieben.</translation>
-        </message>
-        <message>
-            <source>There are no traces: the circuit does not run.</source>
-            <translation>Es gibt keine Zeitverläufe: Die Schaltung läuft nicht.</translation>
-        </message>
-        <message>
-            <source>Three strips on one time axis: output, timing capacitor, lamp currents.</source>
-            <translation>Drei Streifen über einer Zeitachse: Ausgang, zeitbestimmender Kondensator, Lampenströme.</translation>
-        </message>
-        <message>
-            <source>Timer %1</source>
-            <translation>Timer %1</translation>
-        </message>
-        <message>
-            <source>Cycle time T</source>
-            <translation>Periodendauer T</translation>
-        </message>
-        <message>
-            <source>Flash rate f</source>
-            <translation>Blinkrate f</translation>
-        </message>
-        <message>
-            <source>Flashes a minute</source>
-            <translation>Blitze je Minute</translation>
-        </message>
-        <message>
-            <source>Pulse width (high)</source>
-            <translation>Impulsbreite (high)</translation>
-        </message>
-        <message>
-            <source>Space width (low)</source>
-            <translation>Pausenbreite (low)</translation>
-        </message>
-        <message>
-            <source>Duty cycle D</source>
-            <translation>Tastgrad D</translation>
-        </message>
-        <message>
-            <source>First flash</source>
-            <translation>Erster Blitz</translation>
-        </message>
-        <message>
-            <source>Voltages</source>
-            <translation>Spannungen</translation>
-        </message>
-        <message>
-            <source>Supply at its terminals</source>
-            <translation>Versorgung an den Klemmen</translation>
-        </message>
-        <message>
-            <source>Output (pin 3) while high</source>
-            <translation>Ausgang (Pin 3) bei High</translation>
-        </message>
-        <message>
-            <source>Output (pin 3) while low</source>
-            <translation>Ausgang (Pin 3) bei Low</translation>
-        </message>
-        <message>
-            <source>Lamp %1</source>
-            <translation>Lampe %1</translation>
-        </message>
-        <message>
-            <source>Current while lit, mean</source>
-            <translation>Strom beim Leuchten, Mittel</translation>
-        </message>
-        <message>
-            <source>Lit time in a cycle</source>
-            <translation>Leuchtdauer je Periode</translation>
-        </message>
-        <message>
-            <source>Peak current</source>
-            <translation>Spitzenstrom</translation>
-        </message>
-        <message>
-            <source>Mean current</source>
-            <translation>Mittlerer Strom</translation>
-        </message>
-        <message>
-            <source>Charge a flash</source>
-            <translation>Ladung je Blitz</translation>
-        </message>
-        <message>
-            <source>Supply %1</source>
-            <translation>Versorgung %1</translation>
-        </message>
-        <message>
-            <source>Battery life</source>
-            <translation>Batterielaufzeit</translation>
-        </message>
-        <message>
-            <source>The measured cycle time lies %1 times its standard uncertainty from the simulated one.</source>
-            <translation>Die gemessene Periodendauer liegt um das %1-Fache ihrer Standardunsicherheit neben der simulierten.</translation>
-        </message>
-        <message>
-            <source>By simulation the circuit does not blink: %1.</source>
-            <translation>Nach der Simulation blinkt die Schaltung nicht: %1.</translation>
-        </message>
-        <message>
-            <source>Readings</source>
-            <translation>Kennwerte</translation>
-        </message>
-        <message>
-            <source>Predicted: by the formulas of the theory. Uncertainty: standard uncertainty, k = 1 (JCGM 100:2008).</source>
-            <translation>Vorhergesagt: nach den Formeln der Theorie. Unsicherheit: Standardunsicherheit, k = 1 (JCGM 100:2008).</translation>
-        </message>
-        <message>
-            <source>Two measurements of one figure lie further apart than their uncertainties allow: one of them is wrong, or the board changed between them.</source>
-            <translation>Zwei Messungen derselben Größe liegen weiter auseinander, als ihre Unsicherheiten zulassen: Eine davon ist falsch, oder die Platine hat sich zwischen ihnen verändert.</translation>
-        </message>
-        <message>
-            <source>The textbook's figures are those of Set A's values. </source>
-            <translation>Die Lehrbuchwerte gelten für die Werte von Satz A. </translation>
-        </message>
-        <message>
-            <source>u: standard uncertainty, k = 1 (JCGM 100:2008); measured numbers are rounded by them. </source>
-            <translation>u: Standardunsicherheit, k = 1 (JCGM 100:2008); danach sind gemessene Zahlen gerundet. </translation>
-        </message>
-        <message>
-            <source>Simulated figures are of the settled cycle, with the timer's typical values.</source>
-            <translation>Simulierte Werte gelten für die eingeschwungene Periode, mit den typischen Werten des Timers.</translation>
-        </message>
-        <message>
-            <source>%1, standard uncertainty %2</source>
-            <translation>%1, Standardunsicherheit %2</translation>
-        </message>
-        <message>
-            <source>%1 flashes in %2</source>
-            <translation>%1 Blitze in %2</translation>
-        </message>
-        <message>
-            <source>%1 of %2: %3</source>
-            <translation>%1 von %2: %3</translation>
-        </message>
-        <message>
-            <source>Record %1: %2 switchings</source>
-            <translation>Aufzeichnung %1: %2 Umschaltungen</translation>
-        </message>
-        <message>
-            <source>%1 points</source>
-            <translation>%1 %-Punkte</translation>
-        </message>
-        <message>
-            <source>The measured cycle time lies within the middle 90 % of the boards.</source>
-            <translation>Die gemessene Periodendauer liegt innerhalb der mittleren 90 % der Platinen.</translation>
-        </message>
-        <message>
-            <source>The measured cycle time lies outside the middle 90 % of the boards, but within the worst case: the tolerances alone can explain it.</source>
-            <translation>Die gemessene Periodendauer liegt außerhalb der mittleren 90 % der Platinen, aber innerhalb des ungünstigsten Falls: Die Toleranzen allein können sie erklären.</translation>
-        </message>
-        <message>
-            <source>The measured cycle time lies outside the worst case: the tolerances alone do not explain it.</source>
-            <translation>Die gemessene Periodendauer liegt außerhalb des ungünstigsten Falls: Die Toleranzen allein erklären sie nicht.</translation>
-        </message>
-        <message>
-            <source>%1 %2 %</source>
-            <translation>%1 %2 %</translation>
-        </message>
-        <message>
-            <source>Shares of the variance of the flash rate: %1.</source>
-            <translation>Anteile an der Varianz der Blinkrate: %1.</translation>
-        </message>
-        <message>
-            <source>Fault</source>
-            <translation>Fehler</translation>
-        </message>
-        <message>
-            <source>Overstress</source>
-            <translation>Überlastung</translation>
-        </message>
-        <message>
-            <source>Doubtful</source>
-            <translation>Zweifelhaft</translation>
-        </message>
-        <message>
-            <source>Caution</source>
-            <translation>Vorsicht</translation>
-        </message>
-        <message>
-            <source>Note</source>
-            <translation>Hinweis</translation>
-        </message>
-        <message>
-            <source>%L1 boards with every part somewhere within its tolerance (drawn alike over all of it, seed %2); %3 of them blink.</source>
-            <translation>%L1 Platinen, bei denen jedes Bauteil irgendwo innerhalb seiner Toleranz liegt (über die ganze Toleranz gleichverteilt gezogen, Startwert %2); %3 davon blinken.</translation>
-        </message>
-        <message>
-            <source>Spread</source>
-            <translation>Streuung</translation>
-        </message>
-        <message>
-            <source>Figure</source>
-            <translation>Größe</translation>
-        </message>
-        <message>
-            <source>Nominal</source>
-            <translation>Nennwert</translation>
-        </message>
-        <message>
-            <source>Mean</source>
-            <translation>Mittel</translation>
-        </message>
-        <message>
-            <source>Standard deviation</source>
-            <translation>Standardabweichung</translation>
-        </message>
-        <message>
-            <source>90 % lie in</source>
-            <translation>90 % liegen in</translation>
-        </message>
-        <message>
-            <source>Worst case</source>
-            <translation>Ungünstigster Fall</translation>
-        </message>
-        <message>
-            <source>%1 to %2</source>
-            <translation>%1 bis %2</translation>
-        </message>
-        <message>
-            <source>Set B: %1</source>
-            <translation>Satz B: %1</translation>
-        </message>
-        <message>
-            <source>There are no findings: no fault, nothing overstressed.</source>
-            <translation>Es gibt keine Befunde: kein Fehler, nichts überlastet.</translation>
-        </message>
-        <message>
-            <source>By how much do prediction and measurement differ? Which causes make the difference, and in which direction does each act?</source>
-            <translation>Um wie viel weichen Vorhersage und Messung voneinander ab? Welche Ursachen hat der Unterschied, und in welche Richtung wirkt jede davon?</translation>
-        </message>
-        <message>
-            <source>There is no difference to explain.</source>
-            <translation>Es gibt keinen Unterschied zu erklären.</translation>
-        </message>
-        <message>
-            <source>From the textbook to the simulated board, cause by cause. Each is simulated by itself on the textbook circuit; “Together” is what the causes do to each other.</source>
-            <translation>Vom Lehrbuch zur simulierten Platine, Ursache für Ursache. Jede ist für sich allein an der Lehrbuchschaltung simuliert; „Zusammen“ ist, was die Ursachen aneinander bewirken.</translation>
-        </message>
-        <message>
-            <source>What explains the difference</source>
-            <translation>Was die Abweichung erklärt</translation>
-        </message>
-        <message>
-            <source>Cause</source>
-            <translation>Ursache</translation>
-        </message>
-        <message>
-            <source>Cycle time</source>
-            <translation>Periodendauer</translation>
-        </message>
-        <message>
-            <source>in %</source>
-            <translation>in %</translation>
-        </message>
-        <message>
-            <source>Duty cycle</source>
-            <translation>Tastgrad</translation>
-        </message>
-        <message>
-            <source>What it does</source>
-            <translation>Was sie bewirkt</translation>
-        </message>
-        <message>
-            <source>Textbook</source>
-            <translation>Lehrbuch</translation>
-        </message>
-        <message>
-            <source>Does not blink with this alone.</source>
-            <translation>Blinkt damit allein nicht.</translation>
-        </message>
-        <message>
-            <source>Together</source>
-            <translation>Zusammen</translation>
-        </message>
-        <message>
-            <source>Simulated</source>
-            <translation>Simuliert</translation>
-        </message>
-        <message>
-            <source>Measured less simulated</source>
-            <translation>Gemessen minus simuliert</translation>
-        </message>
-        <message>
-            <source>What the model does not know: tolerance of the parts, the timer at hand, temperature, the measurement.</source>
-            <translation>Was das Modell nicht kennt: Toleranz der Bauteile, den vorliegenden Timer, die Temperatur, die Messung.</translation>
-        </message>
-        <message>
-            <source>Formulas of the astable: TI NE555/SA555/SE555, SLFS022, astable operation, there rounded to 0.693 for ln 2.</source>
-            <translation>Formeln der astabilen Kippstufe: TI NE555/SA555/SE555, SLFS022, astabiler Betrieb, dort ln 2 auf 0,693 gerundet.</translation>
-        </message>
-        <message>
-            <source>Levels of one third and two thirds of the supply: TI NE555/SA555/SE555, SLFS022. The formulas follow from them and from the law of a capacitor's charging.</source>
-            <translation>Schwellen bei einem Drittel und zwei Dritteln der Versorgungsspannung: TI NE555/SA555/SE555, SLFS022. Die Formeln folgen daraus und aus dem Ladegesetz des Kondensators.</translation>
-        </message>
-        <message>
-            <source>Typical values of the bipolar timer: TI NE555/SA555/SE555, SLFS022A (rev. Sept 2000); ST Doc ID 2182 Rev 6.</source>
-            <translation>Typische Werte des bipolaren Timers: TI NE555/SA555/SE555, SLFS022A (Rev. Sept. 2000); ST Doc ID 2182 Rev 6.</translation>
-        </message>
-        <message>
-            <source>Typical values of the CMOS timer: TI TLC555, SLFS043C (rev. Sept 1997).</source>
-            <translation>Typische Werte des CMOS-Timers: TI TLC555, SLFS043C (Rev. Sept. 1997).</translation>
-        </message>
-        <message>
-            <source>Uncertainty: JCGM 100:2008, Evaluation of measurement data. Guide to the expression of uncertainty in measurement.</source>
-            <translation>Unsicherheit: JCGM 100:2008, Evaluation of measurement data. Guide to the expression of uncertainty in measurement.</translation>
-        </message>
-        <message>
-            <source>Flashes: Web Content Accessibility Guidelines (WCAG) 2.2, success criterion 2.3.1.</source>
-            <translation>Blitze: Web Content Accessibility Guidelines (WCAG) 2.2, Erfolgskriterium 2.3.1.</translation>
-        </message>
-        <message>
-            <source>There is no textbook formula for this wiring: its figures come from simulation and measurement alone.</source>
-            <translation>Für diese Verdrahtung gibt es keine Lehrbuchformel: Ihre Werte kommen allein aus Simulation und Messung.</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::app::sheet::Cutter</name>
-        <message>
-            <source>%1.</source>
-            <translation>%1.</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::app::sheet::Making</name>
-        <message>
-            <source>Simulated</source>
-            <translation>Simuliert</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::app::sheet::PageLayout</name>
-        <message>
-            <source>Page %1 of %2</source>
-            <translation>Seite %1 von %2</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::app::sheet::Rows</name>
-        <message>
-            <source>Figure</source>
-            <translation>Größe</translation>
-        </message>
-        <message>
-            <source>Predicted</source>
-            <translation>Vorhergesagt</translation>
-        </message>
-        <message>
-            <source>Measured</source>
-            <translation>Gemessen</translation>
-        </message>
-        <message>
-            <source>Uncertainty</source>
-            <translation>Unsicherheit</translation>
-        </message>
-        <message>
-            <source>Measured − predicted</source>
-            <translation>Gemessen − vorhergesagt</translation>
-        </message>
-        <message>
-            <source>in %</source>
-            <translation>in %</translation>
-        </message>
-        <message>
-            <source>Textbook</source>
-            <translation>Lehrbuch</translation>
-        </message>
-        <message>
-            <source>Set B</source>
-            <translation>Satz B</translation>
-        </message>
-        <message>
-            <source>u</source>
-            <translation>u</translation>
-        </message>
-        <message>
-            <source>simulated</source>
-            <translation>simuliert</translation>
-        </message>
-        <message>
-            <source>Measured − %1</source>
-            <translation>Gemessen − %1</translation>
-        </message>
-        <message>
-            <source>%1 − textbook</source>
-            <translation>%1 − Lehrbuch</translation>
-        </message>
-        <message>
-            <source>Simulated</source>
-            <translation>Simuliert</translation>
-        </message>
-        <message>
-            <source>%1 points</source>
-            <translation>%1 %-Punkte</translation>
-        </message>
-    </context>
-    <context>
         <name>blinkwright::app::sheet::SheetForm</name>
         <message>
             <source>Full lab sheet</source>
@@ -4514,757 +5059,6 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         <message>
             <source>Turns the preview one page on; Page Down in the preview does the same.</source>
             <translation>Blättert die Vorschau eine Seite weiter; Bild ab in der Vorschau bewirkt dasselbe.</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::app::sheet::Theory</name>
-        <message>
-            <source>For this wiring; work out the numbers:</source>
-            <translation>Für diese Verdrahtung; die Zahlen ausrechnen:</translation>
-        </message>
-        <message>
-            <source>For this wiring, with the values of its parts:</source>
-            <translation>Für diese Verdrahtung, mit den Werten ihrer Bauteile:</translation>
-        </message>
-        <message>
-            <source>The timer compares the voltage of %1 with two levels: that of pin 5, which is held at k times the supply, and half of it.</source>
-            <translation>Der Timer vergleicht die Spannung an %1 mit zwei Schwellen: der von Pin 5, die auf dem k-Fachen der Versorgungsspannung gehalten wird, und der Hälfte davon.</translation>
-        </message>
-        <message>
-            <source>The timer compares the voltage of %1 with two levels, one third and two thirds of its supply (pin 8).</source>
-            <translation>Der Timer vergleicht die Spannung an %1 mit zwei Schwellen, einem Drittel und zwei Dritteln seiner Versorgungsspannung (Pin 8).</translation>
-        </message>
-        <message>
-            <source>While the output (pin 3) is high, %1 charges through %2 and %3 from the lower level to the upper. While it is low, %1 discharges through %3 into pin 7, back to the lower level.</source>
-            <translation>Solange der Ausgang (Pin 3) auf High ist, lädt sich %1 über %2 und %3 von der unteren Schwelle bis zur oberen auf. Solange er auf Low ist, entlädt sich %1 über %3 in Pin 7, zurück bis zur unteren Schwelle.</translation>
-        </message>
-        <message>
-            <source>While the output (pin 3) is high, %1 charges through %2 and the diode, which is taken as ideal. While it is low, %1 discharges through %3 into pin 7.</source>
-            <translation>Solange der Ausgang (Pin 3) auf High ist, lädt sich %1 über %2 und die Diode auf, die als ideal angenommen wird. Solange er auf Low ist, entlädt sich %1 über %3 in Pin 7.</translation>
-        </message>
-        <message>
-            <source>%1 charges and discharges through %2 from the output (pin 3), which is taken to reach both rails.</source>
-            <translation>%1 lädt und entlädt sich über %2 vom Ausgang (Pin 3) her, für den angenommen wird, dass er beide Versorgungspotenziale erreicht.</translation>
-        </message>
-        <message>
-            <source>A capacitor C on its way through a resistance R from a voltage U₀ towards U∞ is at U₁ after</source>
-            <translation>Ein Kondensator C, der sich über einen Widerstand R von einer Spannung U₀ in Richtung U∞ umlädt, erreicht U₁ nach der Zeit</translation>
-        </message>
-        <message>
-            <source>%1 stands for %2 together: %3.</source>
-            <translation>%1 steht für %2 zusammen: %3.</translation>
-        </message>
-        <message>
-            <source> and </source>
-            <translation> und </translation>
-        </message>
-        <message>
-            <source>pulse width, output high</source>
-            <translation>Impulsbreite, Ausgang auf High</translation>
-        </message>
-        <message>
-            <source>space width, output low</source>
-            <translation>Pausenbreite, Ausgang auf Low</translation>
-        </message>
-        <message>
-            <source>cycle time</source>
-            <translation>Periodendauer</translation>
-        </message>
-        <message>
-            <source>flash rate</source>
-            <translation>Blinkrate</translation>
-        </message>
-        <message>
-            <source>duty cycle</source>
-            <translation>Tastgrad</translation>
-        </message>
-        <message>
-            <source>first flash after power-on</source>
-            <translation>erster Blitz nach dem Einschalten</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::app::sheet::Writer</name>
-        <message>
-            <source>Fields</source>
-            <translation>Felder</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::widgets</name>
-        <message>
-            <source>Parts</source>
-            <translation>Bauteile</translation>
-        </message>
-        <message>
-            <source>Wiring</source>
-            <translation>Verdrahtung</translation>
-        </message>
-        <message>
-            <source>%1.</source>
-            <translation>%1.</translation>
-        </message>
-        <message>
-            <source>Cautions</source>
-            <translation>Sicherheitshinweise</translation>
-        </message>
-        <message>
-            <source>Check card: expected readings</source>
-            <translation>Prüfkarte: erwartete Ablesungen</translation>
-        </message>
-        <message>
-            <source>Place</source>
-            <translation>Messpunkt</translation>
-        </message>
-        <message>
-            <source>Least</source>
-            <translation>Min.</translation>
-        </message>
-        <message>
-            <source>Mean</source>
-            <translation>Mittel</translation>
-        </message>
-        <message>
-            <source>Most</source>
-            <translation>Max.</translation>
-        </message>
-        <message>
-            <source>Measured</source>
-            <translation>Gemessen</translation>
-        </message>
-        <message>
-            <source>How to measure, and cautions</source>
-            <translation>Hinweise zum Messen und zur Sicherheit</translation>
-        </message>
-        <message>
-            <source>Page %1 of %2</source>
-            <translation>Seite %1 von %2</translation>
-        </message>
-        <message>
-            <source>Must be less than 100 %.</source>
-            <translation>Muss kleiner als 100 % sein.</translation>
-        </message>
-        <message>
-            <source>Must be shorter than a cycle, %1.</source>
-            <translation>Muss kürzer als eine Periode sein, %1.</translation>
-        </message>
-        <message>
-            <source>A range needs two rates that differ.</source>
-            <translation>Ein Bereich braucht zwei verschiedene Raten.</translation>
-        </message>
-        <message>
-            <source>Both intensities are needed, or none.</source>
-            <translation>Es braucht beide Lichtstärken oder keine.</translation>
-        </message>
-        <message>
-            <source>cannot be written: %1</source>
-            <translation>lässt sich nicht schreiben: %1</translation>
-        </message>
-        <message>
-            <source>output</source>
-            <translation>Ausgang</translation>
-        </message>
-        <message>
-            <source>capacitor</source>
-            <translation>Kondensator</translation>
-        </message>
-        <message>
-            <source>another trace</source>
-            <translation>ein anderer Zeitverlauf</translation>
-        </message>
-        <message>
-            <source>%1 cycles</source>
-            <translation>%1 Perioden</translation>
-        </message>
-        <message>
-            <source>from power-on</source>
-            <translation>ab dem Einschalten</translation>
-        </message>
-        <message>
-            <source>while running</source>
-            <translation>im Betrieb</translation>
-        </message>
-        <message>
-            <source>%1: %2, %3</source>
-            <translation>%1: %2, %3</translation>
-        </message>
-        <message>
-            <source> and </source>
-            <translation> und </translation>
-        </message>
-        <message>
-            <source>Stopwatch</source>
-            <translation>Stoppuhr</translation>
-        </message>
-        <message>
-            <source>Meter</source>
-            <translation>Messgerät</translation>
-        </message>
-        <message>
-            <source>Record</source>
-            <translation>Aufzeichnung</translation>
-        </message>
-        <message>
-            <source>Unknown</source>
-            <translation>Unbekannt</translation>
-        </message>
-        <message>
-            <source>Supply voltage</source>
-            <translation>Versorgungsspannung</translation>
-        </message>
-        <message>
-            <source>Output while high</source>
-            <translation>Ausgang bei High</translation>
-        </message>
-        <message>
-            <source>Output while low</source>
-            <translation>Ausgang bei Low</translation>
-        </message>
-        <message>
-            <source>Lamp current while lit</source>
-            <translation>Lampenstrom beim Leuchten</translation>
-        </message>
-        <message>
-            <source>Part by itself</source>
-            <translation>Bauteil für sich allein</translation>
-        </message>
-        <message>
-            <source>1 flash</source>
-            <translation>1 Blitz</translation>
-        </message>
-        <message>
-            <source>%1 flashes</source>
-            <translation>%1 Blitze</translation>
-        </message>
-        <message>
-            <source>A kind that this version does not know; it is kept as it is</source>
-            <translation>Eine Art, die diese Version nicht kennt; sie bleibt unverändert erhalten</translation>
-        </message>
-        <message>
-            <source>Voltage of %1</source>
-            <translation>Spannung von %1</translation>
-        </message>
-        <message>
-            <source>Output of %1 while high</source>
-            <translation>Ausgang von %1 bei High</translation>
-        </message>
-        <message>
-            <source>Output of %1 while low</source>
-            <translation>Ausgang von %1 bei Low</translation>
-        </message>
-        <message>
-            <source>Current of %1 while lit</source>
-            <translation>Strom von %1 beim Leuchten</translation>
-        </message>
-        <message>
-            <source>%1 of %2</source>
-            <translation>%1 von %2</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
-            <source>Flash rate</source>
-            <translation>Blinkrate</translation>
-        </message>
-        <message>
-            <source>Flashes a minute</source>
-            <translation>Blitze je Minute</translation>
-        </message>
-        <message>
-            <source>Cycle time</source>
-            <translation>Periodendauer</translation>
-        </message>
-        <message>
-            <source>Pulse width (high)</source>
-            <translation>Impulsbreite (high)</translation>
-        </message>
-        <message>
-            <source>Space width (low)</source>
-            <translation>Pausenbreite (low)</translation>
-        </message>
-        <message>
-            <source>Duty cycle</source>
-            <translation>Tastgrad</translation>
-        </message>
-        <message>
-            <source>First flash</source>
-            <translation>Erster Blitz</translation>
-        </message>
-        <message>
-            <source>“%1” and “%2” contradict each other in the %3: they are further apart than twice their common uncertainty. Look at both again, or take one out of use.</source>
-            <translation>„%1“ und „%2“ widersprechen sich (%3): Sie liegen weiter auseinander als das Doppelte ihrer gemeinsamen Unsicherheit. Beide noch einmal prüfen oder eine davon nicht nutzen.</translation>
-        </message>
-        <message>
-            <source>The board agrees with the simulation: nothing differs by more than twice its uncertainty.</source>
-            <translation>Die Platine stimmt mit der Simulation überein: Nichts weicht um mehr als das Doppelte seiner Unsicherheit ab.</translation>
-        </message>
-        <message>
-            <source>Further from the simulation than twice the uncertainty: %1. “Why it differs” shows how far the known causes go.</source>
-            <translation>Weiter von der Simulation entfernt als das Doppelte der Unsicherheit: %1. „Warum es abweicht“ zeigt, wie weit die bekannten Ursachen reichen.</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>keine</translation>
-        </message>
-        <message>
-            <source>%1 percentage points</source>
-            <translation>%1 Prozentpunkte</translation>
-        </message>
-        <message>
-            <source>There is no such figure of %1.</source>
-            <translation>Diesen Wert gibt es bei %1 nicht.</translation>
-        </message>
-        <message>
-            <source>There is no such figure of Set A.</source>
-            <translation>Diesen Wert gibt es bei Satz A nicht.</translation>
-        </message>
-        <message>
-            <source>Blinks: %1 (Set A) and %2 (%3) flashes a minute</source>
-            <translation>Blinkt: %1 (Satz A) und %2 (%3) Blitze je Minute</translation>
-        </message>
-        <message>
-            <source>Set A: %1
-%2: %3</source>
-            <translation>Satz A: %1
-%2: %3</translation>
-        </message>
-        <message>
-            <source>There are no readings of %1.</source>
-            <translation>Zu %1 gibt es keine Kennwerte.</translation>
-        </message>
-        <message>
-            <source>%1 points</source>
-            <translation>%1 %-Punkte</translation>
-        </message>
-        <message>
-            <source>Mean voltage of pin 3 against 0 V while it is high</source>
-            <translation>Mittlere Spannung von Pin 3 gegen 0 V bei High</translation>
-        </message>
-        <message>
-            <source>Mean voltage of pin 3 against 0 V while it is low</source>
-            <translation>Mittlere Spannung von Pin 3 gegen 0 V bei Low</translation>
-        </message>
-        <message>
-            <source>Voltage under load</source>
-            <translation>Spannung unter Last</translation>
-        </message>
-        <message>
-            <source>Mean voltage at the terminals while the blinker runs</source>
-            <translation>Mittlere Spannung an den Klemmen, während der Blinker läuft</translation>
-        </message>
-        <message>
-            <source>Current while lit</source>
-            <translation>Strom beim Leuchten</translation>
-        </message>
-        <message>
-            <source>Mean current in the time that the lamp is lit</source>
-            <translation>Mittlerer Strom in der Zeit, in der die Lampe leuchtet</translation>
-        </message>
-        <message>
-            <source>The textbook formulas speak of times only.</source>
-            <translation>Die Lehrbuchformeln machen nur über Zeiten eine Aussage.</translation>
-        </message>
-        <message>
-            <source>The run gave no figure for this.</source>
-            <translation>Der Lauf hat hierfür keinen Wert ergeben.</translation>
-        </message>
-        <message>
-            <source>Not measured.</source>
-            <translation>Nicht gemessen.</translation>
-        </message>
-        <message>
-            <source>Cycles of the output in a second</source>
-            <translation>Perioden des Ausgangs je Sekunde</translation>
-        </message>
-        <message>
-            <source>Cycles of the output in a minute</source>
-            <translation>Perioden des Ausgangs je Minute</translation>
-        </message>
-        <message>
-            <source>From one rise of the output to the next</source>
-            <translation>Von einer steigenden Flanke des Ausgangs zur nächsten</translation>
-        </message>
-        <message>
-            <source>How long the output is high in a cycle</source>
-            <translation>Wie lange der Ausgang je Periode auf High ist</translation>
-        </message>
-        <message>
-            <source>How long the output is low in a cycle</source>
-            <translation>Wie lange der Ausgang je Periode auf Low ist</translation>
-        </message>
-        <message>
-            <source>Pulse width over cycle time</source>
-            <translation>Impulsbreite geteilt durch Periodendauer</translation>
-        </message>
-        <message>
-            <source>The run does not begin at power-on.</source>
-            <translation>Der Lauf beginnt nicht mit dem Einschalten.</translation>
-        </message>
-        <message>
-            <source>How long the output is first high after power-on</source>
-            <translation>Wie lange der Ausgang nach dem Einschalten zuerst auf High ist</translation>
-        </message>
-        <message>
-            <source>Blinks</source>
-            <translation>Blinkt</translation>
-        </message>
-        <message>
-            <source>: %1 flashes a minute</source>
-            <translation>: %1 Blitze je Minute</translation>
-        </message>
-        <message>
-            <source> (figures over the whole cycles of the run)</source>
-            <translation> (Werte über die ganzen Perioden des Laufs)</translation>
-        </message>
-        <message>
-            <source>Does not blink: the output settles high</source>
-            <translation>Blinkt nicht: Der Ausgang bleibt auf High</translation>
-        </message>
-        <message>
-            <source>Does not blink: the output settles low</source>
-            <translation>Blinkt nicht: Der Ausgang bleibt auf Low</translation>
-        </message>
-        <message>
-            <source>Does not settle into even flashes</source>
-            <translation>Schwingt sich nicht auf gleichmäßige Blitze ein</translation>
-        </message>
-        <message>
-            <source>Cannot run</source>
-            <translation>Nicht lauffähig</translation>
-        </message>
-        <message>
-            <source>This timer has no cycle of its own.</source>
-            <translation>Dieser Timer hat keine eigene Periode.</translation>
-        </message>
-        <message>
-            <source>The circuit does not blink.</source>
-            <translation>Die Schaltung blinkt nicht.</translation>
-        </message>
-        <message>
-            <source>There is no textbook formula for this wiring.</source>
-            <translation>Für diese Verdrahtung gibt es keine Lehrbuchformel.</translation>
-        </message>
-        <message>
-            <source>Mean current</source>
-            <translation>Mittlerer Strom</translation>
-        </message>
-        <message>
-            <source>Mean over a cycle, out of the plus pin</source>
-            <translation>Mittel über eine Periode, am Pluspol</translation>
-        </message>
-        <message>
-            <source>Peak current</source>
-            <translation>Spitzenstrom</translation>
-        </message>
-        <message>
-            <source>Largest current in a cycle</source>
-            <translation>Größter Strom in einer Periode</translation>
-        </message>
-        <message>
-            <source>Energy a flash</source>
-            <translation>Energie je Blitz</translation>
-        </message>
-        <message>
-            <source>No-load voltage times charge in a cycle</source>
-            <translation>Leerlaufspannung mal Ladung je Periode</translation>
-        </message>
-        <message>
-            <source>The supply states no capacity.</source>
-            <translation>Zur Versorgung ist keine Kapazität angegeben.</translation>
-        </message>
-        <message>
-            <source>Battery life</source>
-            <translation>Batterielaufzeit</translation>
-        </message>
-        <message>
-            <source>Stated capacity over mean current</source>
-            <translation>Angegebene Kapazität geteilt durch mittleren Strom</translation>
-        </message>
-        <message>
-            <source>leakage</source>
-            <translation>Leckstrom</translation>
-        </message>
-        <message>
-            <source>switching levels</source>
-            <translation>Schaltschwellen</translation>
-        </message>
-        <message>
-            <source>voltage without load</source>
-            <translation>Leerlaufspannung</translation>
-        </message>
-        <message>
-            <source>voltage left by pin 7</source>
-            <translation>Restspannung von Pin 7</translation>
-        </message>
-        <message>
-            <source>resistance of pin 7</source>
-            <translation>Widerstand von Pin 7</translation>
-        </message>
-        <message>
-            <source>drop of the output high</source>
-            <translation>Spannungsabfall des Ausgangs auf High</translation>
-        </message>
-        <message>
-            <source>resistance of the output high</source>
-            <translation>Widerstand des Ausgangs auf High</translation>
-        </message>
-        <message>
-            <source>resistance of the output low</source>
-            <translation>Widerstand des Ausgangs auf Low</translation>
-        </message>
-        <message>
-            <source>forward voltage</source>
-            <translation>Durchlassspannung</translation>
-        </message>
-        <message>
-            <source>as they should be</source>
-            <translation>wie vorgesehen</translation>
-        </message>
-        <message>
-            <source>%1, by tolerance</source>
-            <translation>%1, nach Toleranz</translation>
-        </message>
-        <message>
-            <source>%1, on the meter</source>
-            <translation>%1, am Messgerät</translation>
-        </message>
-        <message>
-            <source>%1, as usual</source>
-            <translation>%1, wie üblich</translation>
-        </message>
-        <message>
-            <source>%1 at its terminals</source>
-            <translation>%1 an den Klemmen</translation>
-        </message>
-        <message>
-            <source>Output of %1, high</source>
-            <translation>Ausgang von %1, high</translation>
-        </message>
-        <message>
-            <source>Output of %1, low</source>
-            <translation>Ausgang von %1, low</translation>
-        </message>
-        <message>
-            <source>Count</source>
-            <translation>Zählung</translation>
-        </message>
-        <message>
-            <source>%1 “%2”</source>
-            <translation>%1 „%2“</translation>
-        </message>
-        <message>
-            <source>tolerance</source>
-            <translation>Toleranz</translation>
-        </message>
-        <message>
-            <source>timing tolerance</source>
-            <translation>Zeittoleranz</translation>
-        </message>
-        <message>
-            <source>its reading on the meter</source>
-            <translation>eigene Ablesung am Messgerät</translation>
-        </message>
-        <message>
-            <source>what is usual</source>
-            <translation>übliche Annahme</translation>
-        </message>
-        <message>
-            <source>start and stop by hand</source>
-            <translation>Start und Stopp von Hand</translation>
-        </message>
-        <message>
-            <source>scatter of the switchings</source>
-            <translation>Streuung der Umschaltungen</translation>
-        </message>
-        <message>
-            <source>step between samples</source>
-            <translation>Abtastschritt</translation>
-        </message>
-        <message>
-            <source>time base</source>
-            <translation>Zeitbasis</translation>
-        </message>
-        <message>
-            <source>Prediction and measurement agree: they differ by %1, and may by %2.</source>
-            <translation>Vorhersage und Messung stimmen überein: Sie weichen um %1 voneinander ab, zulässig sind %2.</translation>
-        </message>
-        <message>
-            <source>Prediction and measurement do not agree: they differ by %1, and may by %2 only.</source>
-            <translation>Vorhersage und Messung stimmen nicht überein: Sie weichen um %1 voneinander ab, zulässig sind nur %2.</translation>
-        </message>
-        <message>
-            <source>%1 lit share</source>
-            <translation>Leuchtanteil %1</translation>
-        </message>
-        <message>
-            <source>%1 mean current</source>
-            <translation>Mittlerer Strom %1</translation>
-        </message>
-        <message>
-            <source>%1 share lit</source>
-            <translation>Leuchtanteil %1</translation>
-        </message>
-        <message>
-            <source>%1 peak current</source>
-            <translation>Spitzenstrom %1</translation>
-        </message>
-        <message>
-            <source>Supply, mean current</source>
-            <translation>Versorgung, mittlerer Strom</translation>
-        </message>
-        <message>
-            <source>%1: outside this range.</source>
-            <translation>%1: außerhalb dieses Bereichs.</translation>
-        </message>
-        <message>
-            <source>%1: does not blink.</source>
-            <translation>%1: blinkt nicht.</translation>
-        </message>
-        <message>
-            <source>%1: %2</source>
-            <translation>%1: %2</translation>
-        </message>
-        <message>
-            <source>, %1 to the textbook</source>
-            <translation>, %1 gegenüber dem Lehrbuch</translation>
-        </message>
-        <message>
-            <source>anywhere in this range</source>
-            <translation>im ganzen Bereich</translation>
-        </message>
-        <message>
-            <source>below about %1</source>
-            <translation>unter etwa %1</translation>
-        </message>
-        <message>
-            <source>above about %1</source>
-            <translation>über etwa %1</translation>
-        </message>
-        <message>
-            <source>from about %1 to %2</source>
-            <translation>von etwa %1 bis %2</translation>
-        </message>
-        <message>
-            <source>%1 does not blink %2.</source>
-            <translation>%1 blinkt %2 nicht.</translation>
-        </message>
-        <message>
-            <source>Does not blink %1.</source>
-            <translation>Blinkt %1 nicht.</translation>
-        </message>
-        <message>
-            <source>Textbook %1</source>
-            <translation>Lehrbuch %1</translation>
-        </message>
-        <message>
-            <source>Discharge pin</source>
-            <translation>Discharge (Pin 7)</translation>
-        </message>
-        <message>
-            <source>Input currents</source>
-            <translation>Eingangsströme</translation>
-        </message>
-        <message>
-            <source>Capacitor leakage</source>
-            <translation>Leckstrom des Kondensators</translation>
-        </message>
-        <message>
-            <source>Capacitor's series resistance</source>
-            <translation>Serienwiderstand des Kondensators</translation>
-        </message>
-        <message>
-            <source>Output and its load</source>
-            <translation>Ausgang und seine Last</translation>
-        </message>
-        <message>
-            <source>Supply sag</source>
-            <translation>Versorgungseinbruch</translation>
-        </message>
-        <message>
-            <source>Control pin</source>
-            <translation>Steuerspannung (Pin 5)</translation>
-        </message>
-        <message>
-            <source>Delay of the timer</source>
-            <translation>Verzögerung des Timers</translation>
-        </message>
-        <message>
-            <source>Diode drop</source>
-            <translation>Diodenspannung</translation>
-        </message>
-        <message>
-            <source>Pin 7 does not pull to 0 V: the switch in it has resistance and a voltage left over, so that the capacitor falls more slowly.</source>
-            <translation>Pin 7 zieht nicht ganz auf 0 V: Der Schalter darin hat einen Widerstand und eine Restspannung, sodass die Spannung des Kondensators langsamer fällt.</translation>
-        </message>
-        <message>
-            <source>Threshold (pin 6) and trigger (pin 2) take small currents, which flow through the timing resistors too.</source>
-            <translation>Threshold (Pin 6) und Trigger (Pin 2) nehmen kleine Ströme auf, die auch durch die zeitbestimmenden Widerstände fließen.</translation>
-        </message>
-        <message>
-            <source>The timing capacitor loses charge by itself, most where its voltage is high.</source>
-            <translation>Der zeitbestimmende Kondensator verliert von selbst Ladung, am meisten bei hoher Spannung.</translation>
-        </message>
-        <message>
-            <source>The voltage across the capacitor's own resistance is there at once, before any charge.</source>
-            <translation>Die Spannung am eigenen Widerstand des Kondensators ist sofort da, noch vor jeder Ladung.</translation>
-        </message>
-        <message>
-            <source>The output reaches neither rail, and less so under load; here it charges the capacitor.</source>
-            <translation>Der Ausgang erreicht weder 0 V noch die volle Versorgungsspannung, unter Last noch weniger; hier lädt er den Kondensator.</translation>
-        </message>
-        <message>
-            <source>The current of lamp and timer lowers the voltage at pin 8, and with it both levels.</source>
-            <translation>Der Strom von Lampe und Timer senkt die Spannung an Pin 8 und damit beide Schwellen.</translation>
-        </message>
-        <message>
-            <source>What hangs on pin 5 moves both levels.</source>
-            <translation>Was an Pin 5 angeschlossen ist, verschiebt beide Schwellen.</translation>
-        </message>
-        <message>
-            <source>From a crossed level to the output and pin 7 some time goes by.</source>
-            <translation>Vom Überschreiten einer Schwelle bis zur Reaktion von Ausgang und Pin 7 vergeht etwas Zeit.</translation>
-        </message>
-        <message>
-            <source>The diode across the timing resistor takes part of the voltage that charges.</source>
-            <translation>Die Diode parallel zum zeitbestimmenden Widerstand nimmt einen Teil der ladenden Spannung weg.</translation>
-        </message>
-        <message>
-            <source>Lit time</source>
-            <translation>Leuchtzeit</translation>
-        </message>
-        <message>
-            <source>Time in a cycle with more than 5 % of the rated current</source>
-            <translation>Zeit je Periode mit mehr als 5 % des Nennstroms</translation>
-        </message>
-        <message>
-            <source>Share lit</source>
-            <translation>Leuchtanteil</translation>
-        </message>
-        <message>
-            <source>Lit time over cycle time</source>
-            <translation>Leuchtzeit durch Periodendauer</translation>
-        </message>
-        <message>
-            <source>Mean over a cycle</source>
-            <translation>Mittelwert über eine Periode</translation>
-        </message>
-        <message>
-            <source>Effective current</source>
-            <translation>Effektivstrom</translation>
-        </message>
-        <message>
-            <source>Root of the mean square over a cycle</source>
-            <translation>Wurzel des quadratischen Mittels über eine Periode</translation>
-        </message>
-        <message>
-            <source>Charge a flash</source>
-            <translation>Ladung je Blitz</translation>
-        </message>
-        <message>
-            <source>Current times time in a cycle</source>
-            <translation>Strom mal Zeit in einer Periode</translation>
         </message>
     </context>
     <context>
@@ -6930,21 +6724,6 @@ Netz %2</translation>
         </message>
     </context>
     <context>
-        <name>blinkwright::widgets::PageSheet</name>
-        <message>
-            <source>the picture could not be made: %1</source>
-            <translation>das Bild konnte nicht erzeugt werden: %1</translation>
-        </message>
-        <message>
-            <source>the drawing could not be made</source>
-            <translation>die Zeichnung konnte nicht erzeugt werden</translation>
-        </message>
-        <message>
-            <source>the page could not be made</source>
-            <translation>die Seite konnte nicht erzeugt werden</translation>
-        </message>
-    </context>
-    <context>
         <name>blinkwright::widgets::PartPalette</name>
         <message>
             <source>Add</source>
@@ -7086,13 +6865,6 @@ Netz %2</translation>
         <message>
             <source>Every pin of every part. Type into the column Net: the name of a net, or of a pin to join to; an empty cell frees the pin. Voltages are those at the moment line.</source>
             <translation>Jeder Anschluss jedes Bauteils. In die Spalte „Netz“ den Namen eines Netzes eingeben oder den Anschluss, mit dem verbunden werden soll; eine leere Zelle gibt den Anschluss frei. Die Spannungen gelten an der Zeitmarke.</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::widgets::Reader</name>
-        <message>
-            <source>Must be greater than 0.</source>
-            <translation>Muss größer als 0 sein.</translation>
         </message>
     </context>
     <context>
@@ -8371,42 +8143,6 @@ Netz %2</translation>
         <message>
             <source>Preferred series of the values to choose from: E24 has 24 values in a decade, E6 has 6. More values come nearer to the wish.</source>
             <translation>Vorzugsreihe der Werte zur Auswahl: E24 hat 24 Werte je Dekade, E6 hat 6. Mehr Werte kommen dem Wunsch näher.</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::widgets::hookup</name>
-        <message>
-            <source>An empty Hook-up</source>
-            <translation>Leere Verdrahtung</translation>
-        </message>
-        <message>
-            <source>Add a part: choose one from the strip above, or press A.
-Then draw wires from pin to pin.</source>
-            <translation>Ein Bauteil hinzufügen: in der Leiste oben eines wählen oder A drücken.
-Dann Leitungen von Anschluss zu Anschluss ziehen.</translation>
-        </message>
-    </context>
-    <context>
-        <name>blinkwright::widgets::hookup::Gestures</name>
-        <message>
-            <source>The wire ends at %1 already.</source>
-            <translation>Die Leitung endet schon an %1.</translation>
-        </message>
-        <message>
-            <source>%1 cannot be joined to itself.</source>
-            <translation>%1 kann nicht mit sich selbst verbunden werden.</translation>
-        </message>
-        <message>
-            <source>%1 and %2 are joined already, by the net %3.</source>
-            <translation>%1 und %2 sind schon über das Netz %3 verbunden.</translation>
-        </message>
-        <message>
-            <source>%1 is in the net %2 already.</source>
-            <translation>%1 ist schon im Netz %2.</translation>
-        </message>
-        <message>
-            <source>No wire was drawn from %1: a wire ends on a pin or on another wire.</source>
-            <translation>Von %1 wurde keine Leitung gezogen: Eine Leitung endet an einem Anschluss oder an einer anderen Leitung.</translation>
         </message>
     </context>
     <context>
