@@ -166,7 +166,7 @@ Result<Edit> PartDialog::edit() const {
             group.edits.push_back({edits::SetValue{Layer::setA, m_part, key, {}}});
         group.edits.push_back({edits::SetValue{Layer::part, m_part, key, {}}});
     }
-    if (group.edits.size() > 1) group.text = "Change " + part.ref;
+    if (group.edits.size() > 1) group.text = wording::inWords("Change %1", part.ref);
     return Edit{std::move(group)};
 }
 

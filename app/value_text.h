@@ -3,6 +3,7 @@
 //   valueText(key, Interval{-0.2, 0.8});            // "-0.2 to 0.8"
 //   valueFromText(key, "-20 % to 80 %");            // Interval{-0.2, 0.8}
 //   valueFromText(key, "none");                     // Null, where a value may be none
+// They are written in the words and with the decimal sign of the window, and read in these and in English.
 #pragma once
 
 #include "core/circuit/circuit.h"
