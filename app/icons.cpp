@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <QSvgRenderer>
 #include <initializer_list>
 #include <utility>
 
@@ -127,20 +128,16 @@ QPainterPath pathOf(Icon which) {
     return {};
 }
 
-/// What `draw` paints on the grid, in so many pixels.
-template <class Draw>
-QPixmap drawn(int side, Draw draw) {
+/// An outline on the grid, in so many pixels.
+QPixmap drawn(const QPainterPath& path, const QColor& ink, int side) {
     QPixmap pixmap(side, side);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.scale(side / grid, side / grid);
-    draw(painter);
+    painter.setPen(QPen(ink, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawPath(path);
     return pixmap;
-}
-
-QPen roundPen(const QColor& ink) {
-    return QPen(ink, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
 }
 
 constexpr int sides[] = {20, 30, 40, 60};
@@ -154,28 +151,21 @@ QIcon icon(Icon which, const widgets::Theme& theme) {
     for (const int side : sides)
         for (const auto& [mode, ink] :
              {std::pair(QIcon::Normal, theme.ink), std::pair(QIcon::Disabled, disabled)})
-            made.addPixmap(drawn(side,
-                                 [&path, &ink](QPainter& painter) {
-                                     painter.setPen(roundPen(ink));
-                                     painter.drawPath(path);
-                                 }),
-                           mode);
+            made.addPixmap(drawn(path, ink, side), mode);
     return made;
 }
 
 QIcon programIcon() {
-    const auto draw = [](QPainter& painter) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(widgets::Theme::of(widgets::Theme::Mode::light).setA);
-        painter.drawRoundedRect(QRectF(1, 1, 18, 18), 4, 4);
-        painter.setBrush(QColor(0xFF, 0xC8, 0x4A));
-        painter.drawEllipse(QPointF(10, 7), 3.2, 3.2);
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(roundPen(Qt::white));
-        painter.drawPolyline(QPolygonF({{4, 16}, {7, 16}, {7, 12.5}, {13, 12.5}, {13, 16}, {16, 16}}));
-    };
+    QSvgRenderer drawing(QStringLiteral(":/icons/blinkwright.svg"));
     QIcon made;
-    for (const int side : {16, 32, 48, 64, 128}) made.addPixmap(drawn(side, draw));
+    for (const int side : {16, 24, 32, 48, 64, 128, 256}) {
+        QPixmap pixmap(side, side);
+        pixmap.fill(Qt::transparent);
+        QPainter painter(&pixmap);
+        drawing.render(&painter);
+        painter.end();
+        made.addPixmap(pixmap);
+    }
     return made;
 }
 

@@ -12,7 +12,7 @@ namespace blinkwright::app {
 enum class Icon { open, save, undo, redo, fit, exportCurves, play, pause, stepBack, stepOn, loop };
 
 QIcon icon(Icon which, const widgets::Theme& theme);
-/// The program's own: a lit lens over a square wave.
+/// The program's own, which is also installed: resources/icons/blinkwright.svg.
 QIcon programIcon();
 
 } // namespace blinkwright::app
