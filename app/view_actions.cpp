@@ -113,6 +113,7 @@ void MainWindow::addTextSizeChoice(QMenu* menu) {
 void MainWindow::addLanguageChoice(QMenu* menu) {
     QMenu* choice =
         addMenu(menu, tr("Lan&guage"), tr("Language of all texts, from the next start of the program on."));
+    choice->addSection(tr("From the next start on"));
     auto* group = new QActionGroup(choice);
     const QString now = m_settings.language();
     const auto addLanguage = [&](const QString& code, const QString& text) {

@@ -1,6 +1,7 @@
 #include "app/measure/record_import_dialog.h"
 
 #include "app/help/help_pages.h"
+#include "core/base/wording.h"
 #include "core/units/engineering.h"
 #include "widgets/measure/layout_form.h"
 #include "widgets/measure/record_figures_table.h"
@@ -119,7 +120,7 @@ void RecordImportDialog::makeLayout() {
     m_accuracy->setReader([](const QString& text) -> Result<double> {
         Result<double> relative = units::parseQuantity(text.toStdString(), units::Unit::none);
         if (relative && (relative.value() < 0 || relative.value() > worstTimeBase))
-            return Fault{"", "the time base's uncertainty must be from 0 to 10 %"};
+            return Fault{"", wording::inWords("the time base's uncertainty must be from 0 to 10 %")};
         return relative;
     });
     m_accuracy->showText(accuracyText(m_timeUncertainty));
@@ -207,7 +208,7 @@ void RecordImportDialog::begun(const RecordReader::Beginning& beginning) {
     m_form->setRecordLayout(blank);
     tableChanged();
     m_reader.cancel();
-    failed({"", beginning.layout.fault().message() + ". Say below what stands where."});
+    failed({"", wording::inWords("%1. Say below what stands where.", beginning.layout.fault().message())});
 }
 
 void RecordImportDialog::tableChanged() {

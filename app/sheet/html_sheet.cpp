@@ -2,6 +2,8 @@
 
 #include "app/sheet/picture_bytes.h"
 
+#include <QLocale>
+
 namespace blinkwright::app::sheet {
 
 namespace {
@@ -132,10 +134,10 @@ class Writer {
 QByteArray htmlOf(const LabSheet& sheet) {
     Writer writer;
     writer.html =
-        QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+        QStringLiteral("<!DOCTYPE html>\n<html lang=\"%4\">\n<head>\n<meta charset=\"utf-8\">\n"
                        "<meta name=\"viewport\" content=\"width=device-width\">\n<title>%1</title>\n"
                        "<style>%2</style>\n</head>\n<body>\n<h1>%3</h1>\n")
-            .arg(escaped(sheet.foot()), QLatin1String(style), escaped(sheet.title));
+            .arg(escaped(sheet.foot()), QLatin1String(style), escaped(sheet.title), QLocale().bcp47Name());
     if (!sheet.mark.isEmpty())
         writer.html += QStringLiteral("<p class=\"mark\">%1</p>\n").arg(escaped(sheet.mark));
     for (const Section& section : sheet.sections) {

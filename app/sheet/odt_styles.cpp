@@ -2,6 +2,7 @@
 
 #include "app/sheet/sheet_sections.h"
 
+#include <QLocale>
 #include <QXmlStreamWriter>
 #include <algorithm>
 #include <array>
@@ -33,11 +34,19 @@ QString attributes() {
     return all + QStringLiteral(" office:version=\"1.2\"");
 }
 
+/// The language of all texts, for hyphenation and spelling: that of the window.
+QString languageMark() {
+    const bool english = QLocale().bcp47Name().startsWith(QLatin1String("en")); // as the plain one, too
+    const QString name = english ? QStringLiteral("en_GB") : QLocale().name();
+    return QStringLiteral("fo:language=\"%1\" fo:country=\"%2\"")
+        .arg(name.section(u'_', 0, 0), name.section(u'_', 1, 1));
+}
+
 /// What the named styles of paragraphs, lists and the page are.
 const char fixedStyles[] = R"(
 <office:font-face-decls><style:font-face style:name="Sheet" svg:font-family="'DejaVu Sans'" style:font-family-generic="swiss"/></office:font-face-decls>
 <office:styles>
-<style:default-style style:family="paragraph"><style:paragraph-properties fo:orphans="2" fo:widows="2"/><style:text-properties style:font-name="Sheet" fo:font-size="10pt" fo:language="en" fo:country="GB" fo:color="#000000"/></style:default-style>
+<style:default-style style:family="paragraph"><style:paragraph-properties fo:orphans="2" fo:widows="2"/><style:text-properties style:font-name="Sheet" fo:font-size="10pt" %9 fo:color="#000000"/></style:default-style>
 <style:default-style style:family="graphic"/>
 <style:style style:name="Standard" style:family="paragraph" style:class="text"/>
 <style:style style:name="Text_20_body" style:display-name="Text body" style:family="paragraph" style:parent-style-name="Standard" style:class="text"><style:paragraph-properties fo:margin-top="0.15cm" fo:margin-bottom="0.05cm"/></style:style>
@@ -117,7 +126,8 @@ QByteArray odtStyles(const LabSheet& sheet, const OdtPage& page) {
             attributes() + u'>' +
             QString::fromUtf8(fixedStyles)
                 .arg(cm(page.textWidth_cm()), cm(page.width_cm), cm(page.height_cm), cm(OdtPage::side_cm),
-                     cm(OdtPage::top_cm), cm(OdtPage::bottom_cm), sheet.foot().toHtmlEscaped(), number) +
+                     cm(OdtPage::top_cm), cm(OdtPage::bottom_cm), sheet.foot().toHtmlEscaped(), number,
+                     languageMark()) +
             QStringLiteral("</office:document-styles>\n"))
         .toUtf8();
 }

@@ -1,5 +1,7 @@
 #include "app/verbs/offscreen.h"
 
+#include "app/language.h"
+
 #include <iostream>
 
 namespace blinkwright::app::verbs {
@@ -11,6 +13,7 @@ Offscreen::Offscreen() {
     });
     qputenv("QT_QPA_PLATFORM", "offscreen");
     m_application = std::make_unique<QApplication>(m_argc, m_argv);
+    speak(QStringLiteral("en"));
 }
 
 } // namespace blinkwright::app::verbs

@@ -1,5 +1,6 @@
 #include "widgets/choose/choose_view.h"
 
+#include "core/base/wording.h"
 #include "core/study/proposal.h"
 #include "core/study/wiring_list.h"
 #include "core/units/engineering.h"
@@ -136,7 +137,8 @@ class ChooseView::Private {
         const study::Choice* choice = row >= 0 && row < model.rowCount() ? &model.choice(row) : nullptr;
         circuit = choice ? study::proposedCircuit(wish, *choice) : circuit::Circuit();
         if (choice)
-            circuit.title = "Blinker of " + units::formatQuantity(choice->rate_Hz, units::Unit::hertz);
+            circuit.title =
+                wording::inWords("Blinker of %1", units::formatQuantity(choice->rate_Hz, units::Unit::hertz));
         both->setVisible(choice);
         preview->setCircuit(circuit);
         preview->fit();

@@ -55,7 +55,8 @@ LayoutForm::LayoutForm(QWidget* parent) : QWidget(parent) {
     m_step->setAccessibleName(tr("Time from one row to the next"));
     m_step->setReader([](const QString& text) -> Result<double> {
         Result<double> step = units::parseQuantity(text.toStdString(), units::Unit::second);
-        if (step && !(step.value() > 0)) return Fault{"", "the time step must be greater than 0"};
+        if (step && !(step.value() > 0))
+            return Fault{"", wording::inWords("the time step must be greater than 0")};
         return step;
     });
     m_above->setWhatsThis(

@@ -1,5 +1,6 @@
 #include "widgets/measure/meter_dialog.h"
 
+#include "core/base/wording.h"
 #include "core/study/meter_accuracy.h"
 #include "widgets/measure/measurement_words.h"
 #include "widgets/rooms/quantity_field.h"
@@ -102,7 +103,8 @@ class MeterDialog::Private {
             "unless one is typed."));
         stated->setReader([this](const QString& text) {
             Result<double> read = units::parseQuantity(text.toStdString(), unit());
-            if (read && read.value() < 0) return Result<double>(Fault{"", "must not be negative"});
+            if (read && read.value() < 0)
+                return Result<double>(Fault{"", wording::inWords("must not be negative")});
             return read;
         });
         note = new QLabel;

@@ -1,5 +1,6 @@
 #include "widgets/measure/stopwatch_dialog.h"
 
+#include "core/base/wording.h"
 #include "widgets/measure/tap_timer.h"
 #include "widgets/rooms/quantity_field.h"
 #include "widgets/text/measured_text.h"
@@ -28,7 +29,8 @@ constexpr int mostFlashes = 1'000'000, usualFlashes = 20, leastWidth = 430;
 Result<double> seconds(const QString& text, bool mayBeZero) {
     Result<double> read = units::parseQuantity(text.toStdString(), Unit::second);
     if (!read) return read;
-    if (read.value() < 0 || (read.value() == 0 && !mayBeZero)) return Fault{"", "must be greater than 0"};
+    if (read.value() < 0 || (read.value() == 0 && !mayBeZero))
+        return Fault{"", wording::inWords("must be greater than 0")};
     return read;
 }
 

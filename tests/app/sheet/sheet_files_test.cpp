@@ -1,6 +1,8 @@
 // Whole lab sheets of the samples as files, read back by other programs.
+#include "app/language.h"
 #include "app/sheet/html_sheet.h"
 #include "app/sheet/odt_sheet.h"
+#include "app/sheet/odt_styles.h"
 #include "app/sheet/pdf_sheet.h"
 #include "core/circuit/edit.h"
 #include "core/study/wiring_list.h"
@@ -231,6 +233,18 @@ TEST_F(SheetFiles, NamesInTheHtmlDoNotMeanTwoThings) {
     for (auto it = name.globalMatch(html); it.hasNext();) names << it.next().captured(1);
     EXPECT_GE(names.size(), 4);
     EXPECT_EQ(names.removeDuplicates(), 0);
+}
+
+TEST_F(SheetFiles, SayTheLanguageThatTheyAreIn) {
+    const auto sheet = [] { return makeLabSheet(moleFacts(), words, {}); };
+    EXPECT_TRUE(htmlOf(sheet()).contains("<html lang=\"en\">"));
+    EXPECT_TRUE(odtStyles(sheet(), {}).contains("fo:language=\"en\" fo:country=\"GB\""));
+    app::speak(QStringLiteral("de"));
+    const QByteArray html = htmlOf(sheet()), odt = odtStyles(sheet(), {});
+    app::speak(QStringLiteral("en"));
+    EXPECT_TRUE(html.contains("<html lang=\"de\">"));
+    EXPECT_TRUE(odt.contains("fo:language=\"de\" fo:country=\"DE\""));
+    EXPECT_TRUE(inOrder(plainSpaces(QString::fromUtf8(html)), {"Theorie", "0,9881 Hz", "1,012 s"}));
 }
 
 TEST_F(SheetFiles, TheOdtIsAPackageAsTheStandardHasIt) {
