@@ -4,31 +4,26 @@
 #include "app/exporter.h"
 #include "app/main_window.h"
 #include "app/measured_panels.h"
+#include "app/save_question.h"
 #include "app/second_set.h"
 #include "app/set_actions.h"
+#include "core/base/wording.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/readings/readings_view.h"
 
 #include <QApplication>
 #include <QClipboard>
-#include <QFileDialog>
 #include <QFileInfo>
-#include <array>
 
 namespace blinkwright::app {
 
 namespace {
 
-struct Filter {
-    QString text;
-    QString ending;
-};
-
-std::array<Filter, 4> filters() {
-    return {{{MainWindow::tr("Picture, 300 dpi (*.png)"), QStringLiteral("png")},
-             {MainWindow::tr("Drawing (*.svg)"), QStringLiteral("svg")},
-             {MainWindow::tr("Document page (*.pdf)"), QStringLiteral("pdf")},
-             {MainWindow::tr("Table of numbers (*.csv)"), QStringLiteral("csv")}}};
+std::vector<std::pair<QString, QString>> kinds() {
+    return {{MainWindow::tr("Picture, 300 dpi"), QStringLiteral("png")},
+            {MainWindow::tr("Drawing"), QStringLiteral("svg")},
+            {MainWindow::tr("Document page"), QStringLiteral("pdf")},
+            {MainWindow::tr("Table of numbers"), QStringLiteral("csv")}};
 }
 
 constexpr char exportAnswers[] = "export";
@@ -74,7 +69,7 @@ MainWindow::Exported MainWindow::exported(const ExportChoice& choice, ExportedSe
 
 Result<void> MainWindow::exportTo(const QString& path) {
     const Exported all = exported();
-    return exportStudies(all.studies, all.page, path);
+    return exportStudies(all.studies, all.page, path, tableStyle(m_settings));
 }
 
 void MainWindow::askExport() {
@@ -96,29 +91,14 @@ void MainWindow::askExport() {
 }
 
 void MainWindow::askExportFile(QWidget* over) {
-    const auto kinds = filters();
-    QStringList names;
-    for (const Filter& kind : kinds) names << kind.text;
     const QString stem = QFileInfo(m_document.path()).completeBaseName();
-    QFileDialog dialog(over, tr("Export the curves"), m_settings.lastFolder());
-    dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setLabelText(QFileDialog::Accept, tr("Export"));
-    dialog.setNameFilters(names);
-    Filter chosenKind = kinds.front();
-    for (const Filter& kind : kinds)
-        if (kind.ending == m_settings.exportEnding()) chosenKind = kind;
-    dialog.selectNameFilter(chosenKind.text);
-    dialog.setDefaultSuffix(chosenKind.ending);
-    dialog.selectFile(stem.isEmpty() ? tr("curves") : stem);
-    connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString& chosen) {
-        for (const Filter& kind : kinds)
-            if (kind.text == chosen) dialog.setDefaultSuffix(kind.ending);
-    });
-    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return;
-    const QString path = dialog.selectedFiles().front();
+    const QString path = askWhere(over,
+                                  {tr("Export the curves"), stem.isEmpty() ? tr("curves") : stem, kinds(),
+                                   m_settings.exportEnding(), tr("Export")},
+                                  m_settings);
+    if (path.isEmpty()) return;
     if (Result<void> done = exportTo(path); !done)
         return tell(tr("The curves were not exported"), done.fault());
-    m_settings.setLastFolder(QFileInfo(path).absolutePath());
     m_settings.setExportEnding(QFileInfo(path).suffix().toLower());
     say(tr("Exported to %1").arg(QFileInfo(path).fileName()));
 }
@@ -133,9 +113,10 @@ void MainWindow::copyPicture() {
 void MainWindow::copyNumbers() {
     const Exported all = exported();
     if (all.studies.empty()) return say(tr("There are no curves to copy."));
-    // A spreadsheet takes tabs from the clipboard; no field holds one.
-    QString table = QString::fromStdString(curvesTable(all.studies, all.page.span));
-    QApplication::clipboard()->setText(table.replace(u',', u'\t').remove(u'\r'));
+    // A spreadsheet takes tabs from the clipboard, and numbers as its language writes them.
+    const std::string table = curvesTable(all.studies, all.page.span);
+    QString text = QString::fromStdString(io::inStyle(table, {'\t', wording::decimalSign()}));
+    QApplication::clipboard()->setText(text.remove(u'\r'));
     say(tr("The numbers of the curves are on the clipboard."));
 }
 

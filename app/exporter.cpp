@@ -109,7 +109,7 @@ std::string curvesTable(const StudiesToExport& studies, const std::optional<widg
 }
 
 Result<void> exportStudies(const StudiesToExport& studies, const widgets::CurvesPage& page,
-                           const QString& path) {
+                           const QString& path, const io::CsvStyle& style) {
     const std::optional<ExportKind> kind = exportKind(path);
     if (!kind) return faultAt(path, Words::tr("the name must end in .png, .svg, .pdf or .csv"));
     if (studies.empty()) return faultAt(path, Words::tr("there are no curves to write"));
@@ -123,7 +123,7 @@ Result<void> exportStudies(const StudiesToExport& studies, const widgets::Curves
     case ExportKind::csv:
         break;
     }
-    return writeWhole(path, QByteArray::fromStdString(curvesTable(studies, page.span)));
+    return writeWhole(path, QByteArray::fromStdString(io::inStyle(curvesTable(studies, page.span), style)));
 }
 
 } // namespace blinkwright::app

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "core/circuit/circuit.h"
+#include "core/io/csv_style.h"
 #include "core/study/study.h"
 #include "widgets/curves/curves_export.h"
 
@@ -40,8 +41,9 @@ struct StudiesToExport {
 std::string curvesTable(const StudiesToExport& studies, const std::optional<widgets::Span>& span);
 
 /// @return a fault that names the file; what stood in its place before is then left alone.
+/// @param style of a table
 Result<void> exportStudies(const StudiesToExport& studies, const widgets::CurvesPage& page,
-                           const QString& path);
+                           const QString& path, const io::CsvStyle& style = io::pointCsv);
 
 /// @return a fault that names the file; what stood in its place before is then left alone.
 Result<void> exportStudy(const study::Study& study, const widgets::CurvesPage& page, const QString& path);

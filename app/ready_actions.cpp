@@ -3,7 +3,7 @@
 #include "app/help/help_pages.h"
 #include "app/page_file.h"
 #include "app/ready_answers.h"
-#include "app/whole_file.h"
+#include "app/save_question.h"
 #include "core/study/wiring_list.h"
 #include "widgets/bench/bench_dialog.h"
 #include "widgets/bench/build_page.h"
@@ -12,7 +12,6 @@
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QPrintDialog>
@@ -74,11 +73,11 @@ void ReadyActions::showWiringList() {
         connect(m_bench, &widgets::BenchDialog::copyWished, this, &ReadyActions::copyText);
         connect(m_bench, &widgets::BenchDialog::printWished, this, &ReadyActions::print);
         connect(m_bench, &widgets::BenchDialog::pdfWished, this, [this] {
-            askFile(tr("Save the wiring list"), tr("Document page (*.pdf)"), QStringLiteral("pdf"),
+            askFile(tr("Save the wiring list"), tr("Document page"), QStringLiteral("pdf"),
                     &ReadyActions::exportPage);
         });
         connect(m_bench, &widgets::BenchDialog::exportWished, this, [this] {
-            askFile(tr("Export the parts list"), tr("Table (*.csv)"), QStringLiteral("csv"),
+            askFile(tr("Export the parts list"), tr("Table"), QStringLiteral("csv"),
                     &ReadyActions::exportParts);
         });
     }
@@ -109,8 +108,7 @@ void ReadyActions::print() {
 }
 
 Result<void> ReadyActions::exportParts(const QString& path) const {
-    return writeWhole(
-        path, QByteArray::fromStdString(study::partsCsv(study::partsList(m_document.circuit(), m_shownSet))));
+    return writeTable(path, study::partsCsv(study::partsList(m_document.circuit(), m_shownSet)), m_settings);
 }
 
 Result<void> ReadyActions::exportPage(const QString& path) const {
@@ -119,19 +117,15 @@ Result<void> ReadyActions::exportPage(const QString& path) const {
     });
 }
 
-void ReadyActions::askFile(const QString& title, const QString& filter, const QString& ending,
+void ReadyActions::askFile(const QString& title, const QString& kind, const QString& ending,
                            Result<void> (ReadyActions::*write)(const QString&) const) {
-    QFileDialog dialog(m_bench, title, m_settings.lastFolder(), filter);
-    dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setDefaultSuffix(ending);
     const QString stem = QFileInfo(m_document.path()).completeBaseName();
-    dialog.selectFile((stem.isEmpty() ? tr("circuit") : stem) + QStringLiteral("-") +
-                      (ending == QLatin1String("csv") ? tr("parts") : tr("wiring")));
-    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return;
-    const QString path = dialog.selectedFiles().front();
+    const QString name = (stem.isEmpty() ? tr("circuit") : stem) + QStringLiteral("-") +
+                         (ending == QLatin1String("csv") ? tr("parts") : tr("wiring"));
+    const QString path = askWhere(m_bench, {title, name, {{kind, ending}}}, m_settings);
+    if (path.isEmpty()) return;
     if (Result<void> done = (this->*write)(path); !done)
         return m_window.tell(tr("The file was not written"), done.fault());
-    m_settings.setLastFolder(QFileInfo(path).absolutePath());
     m_window.say(tr("Exported to %1").arg(QFileInfo(path).fileName()));
 }
 

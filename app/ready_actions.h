@@ -47,7 +47,7 @@ class ReadyActions : public QObject {
     void refresh();
     void copyText();
     void print();
-    void askFile(const QString& title, const QString& filter, const QString& ending,
+    void askFile(const QString& title, const QString& kind, const QString& ending,
                  Result<void> (ReadyActions::*write)(const QString&) const);
 
     QWidget& m_parent;

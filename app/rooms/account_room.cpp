@@ -1,7 +1,7 @@
 #include "app/rooms/account_room.h"
 
 #include "app/rooms/drawer_desk.h"
-#include "app/whole_file.h"
+#include "app/save_question.h"
 #include "core/io/fit_report.h"
 #include "widgets/rooms/account_view.h"
 #include "widgets/rooms/budget_view.h"
@@ -190,7 +190,7 @@ void AccountRoom::exportTable() {
     }
     askFile(budget ? tr("Export the budget") : tr("Export the fitted values"),
             budget ? tr("budget") : tr("fitted"), {{tr("Table"), QStringLiteral("csv")}},
-            [csv](const QString& path) { return writeWhole(path, QByteArray::fromStdString(csv)); });
+            [this, csv](const QString& path) { return writeTable(path, csv, house().settings); });
 }
 
 void AccountRoom::clear() {

@@ -1,7 +1,7 @@
 #include "app/rooms/choose_room.h"
 
 #include "app/rooms/drawer_desk.h"
-#include "app/whole_file.h"
+#include "app/save_question.h"
 #include "core/io/choices_csv.h"
 #include "core/study/choose.h"
 #include "core/study/take_values.h"
@@ -187,8 +187,8 @@ void ChooseRoom::copyTable() {
 void ChooseRoom::exportTable() {
     if (!m_shown) return;
     askFile(tr("Export the table of values"), tr("values"), {{tr("Table"), QStringLiteral("csv")}},
-            [choices = m_shown](const QString& path) {
-                return writeWhole(path, QByteArray::fromStdString(io::choicesCsv(*choices)));
+            [this, choices = m_shown](const QString& path) {
+                return writeTable(path, io::choicesCsv(*choices), house().settings);
             });
 }
 

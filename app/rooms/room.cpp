@@ -1,11 +1,11 @@
 #include "app/rooms/room.h"
 
 #include "app/help/help_pages.h"
+#include "app/save_question.h"
 #include "core/circuit/set_edits.h"
 #include "widgets/text/text_sized.h"
 
 #include <QEvent>
-#include <QFileDialog>
 #include <QFileInfo>
 
 namespace blinkwright::app {
@@ -98,22 +98,12 @@ void Room::answer(const QString& sentence, bool isFault) {
 void Room::askFile(const QString& title, const QString& suffix,
                    const std::vector<std::pair<QString, QString>>& kinds,
                    const std::function<Result<void>(const QString& path)>& write) {
-    QStringList filters;
-    for (const auto& [words, ending] : kinds) filters << QStringLiteral("%1 (*.%2)").arg(words, ending);
-    QFileDialog dialog(m_frame, title, m_house.settings.lastFolder());
-    dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setNameFilters(filters);
-    dialog.setDefaultSuffix(kinds.front().second);
     const QString stem = QFileInfo(m_house.document.path()).completeBaseName();
-    dialog.selectFile((stem.isEmpty() ? tr("circuit") : stem) + QStringLiteral("-") + suffix);
-    connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString& chosen) {
-        dialog.setDefaultSuffix(kinds[static_cast<std::size_t>(filters.indexOf(chosen))].second);
-    });
-    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return;
-    const QString path = dialog.selectedFiles().front();
+    const QString name = (stem.isEmpty() ? tr("circuit") : stem) + QStringLiteral("-") + suffix;
+    const QString path = askWhere(m_frame, {title, name, kinds}, m_house.settings);
+    if (path.isEmpty()) return;
     if (Result<void> done = write(path); !done)
         return m_house.tell(tr("The file was not written"), done.fault());
-    m_house.settings.setLastFolder(QFileInfo(path).absolutePath());
     m_house.say(tr("Exported to %1").arg(QFileInfo(path).fileName()));
 }
 

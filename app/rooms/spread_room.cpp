@@ -2,6 +2,7 @@
 
 #include "app/exporter.h"
 #include "app/rooms/plot_file.h"
+#include "app/save_question.h"
 #include "app/whole_file.h"
 #include "core/circuit/reels.h"
 #include "core/io/study_reports.h"
@@ -211,7 +212,7 @@ Result<void> SpreadRoom::writeTable(const QString& path, Table table) const {
     if (!outcome) return notWritten(path, tr("there is nothing to write"));
     const std::string csv =
         table == Table::boards ? io::spreadBoardsCsv(*outcome) : io::spreadFiguresCsv(*outcome);
-    return writeWhole(path, QByteArray::fromStdString(csv));
+    return app::writeTable(path, csv, house().settings);
 }
 
 Result<void> SpreadRoom::writePicture(const QString& path) const {

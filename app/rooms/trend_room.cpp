@@ -2,6 +2,7 @@
 
 #include "app/exporter.h"
 #include "app/rooms/plot_file.h"
+#include "app/save_question.h"
 #include "app/whole_file.h"
 #include "core/circuit/set_edits.h"
 #include "core/devices/board.h"
@@ -331,7 +332,7 @@ Result<void> TrendRoom::write(const QString& path) const {
         const std::string csv =
             lines.size() > 1 ? io::trendCsv(*lines[0].trend, *lines[1].trend, lines[1].name.toStdString())
                              : io::trendCsv(*lines[0].trend);
-        return writeWhole(path, QByteArray::fromStdString(csv));
+        return writeTable(path, csv, house().settings);
     }
     widgets::CurvesPage page = curvesPage(circuit(), PartSet::A);
     if (picture.lines.size() > 1)

@@ -4,12 +4,14 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 namespace blinkwright {
 
-/// Quoted where it holds a comma, a quote or a line end.
-inline std::string csvField(const std::string& text) {
-    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+/// Quoted where it holds the separator, a quote or a line end.
+inline std::string csvField(std::string_view text, char separator = ',') {
+    const char marked[] = {separator, '"', '\r', '\n'};
+    if (text.find_first_of(std::string_view(marked, sizeof marked)) == text.npos) return std::string(text);
     std::string quoted = "\"";
     for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
     return quoted + '"';

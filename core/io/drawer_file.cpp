@@ -11,14 +11,16 @@ using study::Stock;
 
 namespace {
 
-constexpr std::string_view header = "kind,value,tolerance,rating,quantity";
+constexpr std::string_view header = "kind,value,tolerance,rating,quantity",
+                           commaHeader = "kind;value;tolerance;rating;quantity";
 constexpr std::size_t columns = 5;
 constexpr std::size_t mostRows = 10'000;
 
-/// The fields of one line by RFC 4180.
+/// The fields of one line by RFC 4180; with semicolons between them as spreadsheets write it where the comma
+/// is the decimal sign. No field of a drawer holds one.
 Result<std::vector<std::string>> fieldsOf(std::string_view line) {
     std::vector<std::string> fields;
-    TextCells cells(line, ',');
+    TextCells cells(line, line.find(';') == line.npos ? ',' : ';');
     while (cells.next()) fields.push_back(cells.text());
     if (cells.isOpen()) return Fault{"", wording::inWords("has a quote that does not end")};
     return fields;
@@ -46,7 +48,7 @@ Result<std::vector<Stock>> readDrawer(std::string_view text) {
         const auto end = text.find('\n');
         const std::string_view line = trimmed(text.substr(0, end));
         text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
-        if (line.empty() || line == header) continue;
+        if (line.empty() || line == header || line == commaHeader) continue;
         const std::string place = wording::inWords("line %1", number);
         if (drawer.size() == mostRows)
             return Fault{place, wording::inWords("is one more than the %1 allowed", mostRows)};

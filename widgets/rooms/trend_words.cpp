@@ -1,5 +1,6 @@
 #include "widgets/rooms/trend_words.h"
 
+#include "core/base/wording.h"
 #include "core/units/engineering.h"
 #include "widgets/text/words.h"
 
@@ -64,7 +65,9 @@ QString trendTable(const TrendPicture& picture) {
         head << figure + u' ' + line.name << Words::tr("Textbook %1").arg(line.name);
     QString table = head.join(u'\t') + u'\n';
     const auto cell = [](const std::optional<double>& value) {
-        return value ? QString::fromStdString(units::shortest(*value)) : QString();
+        if (!value) return QString();
+        return QString::fromStdString(units::shortest(*value))
+            .replace(u'.', QLatin1Char(wording::decimalSign()));
     };
     if (picture.lines.empty()) return {};
     for (std::size_t k = 0; k < picture.lines.front().trend->points.size(); ++k) {

@@ -1,11 +1,15 @@
 // The translation: every text that any window asks for is there, it has room, and numbers follow the
 // language.
+#include "app/exporter.h"
 #include "app/language.h"
+#include "app/save_question.h"
 #include "core/units/engineering.h"
 #include "tests/app/access/access_fixture.h"
 #include "tests/app/access/text_fits.h"
 #include "widgets/readings/readings_view.h"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QMenuBar>
 #include <QTranslator>
 #include <QXmlStreamReader>
@@ -100,6 +104,58 @@ TEST_F(German, FieldsAndReadingsHaveADecimalCommaAndTakeOne) {
     const QString copied = window->findChild<widgets::ReadingsView*>()->asText();
     EXPECT_TRUE(copied.contains(QRegularExpression("\\d,\\d"))) << copied.toStdString();
     EXPECT_FALSE(copied.contains(QRegularExpression("\\d\\.\\d"))) << copied.toStdString();
+}
+
+TEST_F(German, NumbersGoToTheClipboardWithADecimalComma) {
+    open("mole-light-measured");
+    const QRegularExpression comma("\\d,\\d"), point("\\d\\.\\d");
+    int withNumbers = 0;
+    const auto check = [&](const std::string& name) {
+        const QString copied = QApplication::clipboard()->text();
+        EXPECT_FALSE(copied.isEmpty()) << name;
+        withNumbers += copied.contains(comma);
+        const QRegularExpressionMatch found = point.match(copied);
+        EXPECT_FALSE(found.hasMatch())
+            << name << ": "
+            << copied.mid(std::max<qsizetype>(0, found.capturedStart() - 40), 80).toStdString();
+        QApplication::clipboard()->clear();
+    };
+    window->copyNumbers();
+    EXPECT_TRUE(QApplication::clipboard()->text().startsWith("time [s]\toutput [V]\t"));
+    check("curves");
+    inRooms([&](const std::string& name, QWidget& frame) {
+        for (QPushButton* button : frame.findChildren<QPushButton*>()) {
+            if (!english(button->text()).remove(u'&').startsWith(QLatin1String("Copy"))) continue;
+            if (!button->isVisible() || !button->isEnabled()) continue;
+            button->click();
+            check(name + ", " + button->text().toStdString());
+        }
+    });
+    EXPECT_GE(withNumbers, 7);
+}
+
+TEST_F(German, TablesHaveADecimalCommaUnlessTheUserTakesThePointAndVerbsHaveThePoint) {
+    open("mole-light");
+    const auto table = [&] {
+        const QString path = inFolder("curves.csv");
+        EXPECT_TRUE(window->exportTo(path));
+        return bytesOf(path);
+    };
+    const QByteArray german = table();
+    EXPECT_TRUE(german.startsWith("time [s];output [V];")) << german.left(80).toStdString();
+    EXPECT_FALSE(german.contains('.'));
+    EXPECT_TRUE(window->readyActions().exportParts(inFolder("parts.csv")));
+    EXPECT_TRUE(bytesOf(inFolder("parts.csv")).startsWith("quantity;references;kind;"));
+    app::setTableStyle(settings, io::pointCsv);
+    const QByteArray plain = table();
+    EXPECT_TRUE(plain.startsWith("time [s],output [V],"));
+    EXPECT_EQ(io::inStyle(plain.toStdString(), io::commaCsv), german.toStdString());
+    // As the verb `export` does it.
+    app::setTableStyle(settings, io::commaCsv);
+    const study::Study& study = *window->live().shown();
+    EXPECT_TRUE(
+        app::exportStudy(study, app::curvesPage(circuit(), circuit::PartSet::A), inFolder("verb.csv")));
+    EXPECT_EQ(bytesOf(inFolder("verb.csv")), plain);
 }
 
 TEST_F(German, FilesStayAsTheyAre) {

@@ -1,6 +1,7 @@
 #include "core/io/record_file.h"
 
 #include "core/io/circuit_file.h"
+#include "core/io/csv_style.h"
 #include "core/io/reports.h"
 #include "core/study/measured_readings.h"
 #include "core/study/record_reduction.h"
@@ -187,6 +188,24 @@ TEST_F(RecordFile, AnExportWithMostOfItsPointsAtTheEdgesKeepsItsLevels) {
         EXPECT_NEAR(figures.period_s->value / timer.settled->period_s(), 1, 1e-5);
         EXPECT_NEAR(figures.firstHigh_s->value / *timer.firstHigh_s, 1, 1e-4);
     }
+}
+
+TEST_F(RecordFile, AnExportComesBackTheSameWithDecimalPointsAndWithCommas) {
+    const Workbench bench = tests::astableWithLamp({}, 470);
+    const auto done = study::study(bench.circuit, circuit::PartSet::A, {.flashes = 4});
+    ASSERT_TRUE(done);
+    const std::string table = curvesCsv(done.value().curves);
+    const auto plain = readAs(written(table)), german = readAs(written(inStyle(table, commaCsv)));
+    ASSERT_TRUE(plain) << plain.fault().message();
+    ASSERT_TRUE(german) << german.fault().message();
+    EXPECT_EQ(plain.value().time_s, done.value().curves.time_s);
+    EXPECT_EQ(german.value().time_s, plain.value().time_s);
+    ASSERT_EQ(german.value().traces.size(), plain.value().traces.size());
+    for (std::size_t k = 0; k < plain.value().traces.size(); ++k)
+        EXPECT_EQ(german.value().traces[k].values_V, plain.value().traces[k].values_V);
+    const auto record = importRecord(written(inStyle(table, commaCsv)));
+    ASSERT_TRUE(record) << record.fault().message();
+    EXPECT_EQ(record.value().switchings_s, importRecord(written(table)).value().switchings_s);
 }
 
 TEST_F(RecordFile, CutOrSpoiledFilesNeverCrashOrHang) {

@@ -194,6 +194,15 @@ TEST(Drawer, ComesBackAsItWasWritten) {
     EXPECT_NEAR(*loose.value()[1].tolerance, 0.1, 1e-12);
 }
 
+TEST(Drawer, IsReadWithDecimalCommasAndSemicolonsToo) {
+    const auto drawer =
+        io::readDrawer("kind;value;tolerance;rating;quantity\r\nresistor;4,7 k;0,05;0,25;12\r\n"
+                       "capacitor;2,2e-7;;16;\r\n");
+    ASSERT_TRUE(drawer) << drawer.fault().message();
+    EXPECT_EQ(io::writeDrawer(drawer.value()), "kind,value,tolerance,rating,quantity\r\n"
+                                               "resistor,4700,0.05,0.25,12\r\ncapacitor,2.2e-07,,16,1\r\n");
+}
+
 TEST(Drawer, NamesTheLineOfAFault) {
     const auto fault = [](const char* text) {
         const auto drawer = io::readDrawer(text);
