@@ -1635,6 +1635,14 @@ Dann Leitungen von Anschluss zu Anschluss ziehen.</translation>
             <source>There is no textbook formula for this wiring: its figures come from simulation and measurement alone.</source>
             <translation>Für diese Verdrahtung gibt es keine Lehrbuchformel: Ihre Werte kommen allein aus Simulation und Messung.</translation>
         </message>
+        <message>
+            <source>%1, decimal comma</source>
+            <translation>%1, Dezimalkomma</translation>
+        </message>
+        <message>
+            <source>%1, decimal point</source>
+            <translation>%1, Dezimalpunkt</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::app::AccountRoom</name>
@@ -2795,22 +2803,6 @@ Dann Leitungen von Anschluss zu Anschluss ziehen.</translation>
             <translation>Anzahl der gezeigten Blitze</translation>
         </message>
         <message>
-            <source>Picture, 300 dpi (*.png)</source>
-            <translation>Bild, 300 dpi (*.png)</translation>
-        </message>
-        <message>
-            <source>Drawing (*.svg)</source>
-            <translation>Zeichnung (*.svg)</translation>
-        </message>
-        <message>
-            <source>Document page (*.pdf)</source>
-            <translation>Dokumentseite (*.pdf)</translation>
-        </message>
-        <message>
-            <source>Table of numbers (*.csv)</source>
-            <translation>Zahlentabelle (*.csv)</translation>
-        </message>
-        <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
         </message>
@@ -3201,6 +3193,26 @@ Dann Leitungen von Anschluss zu Anschluss ziehen.</translation>
         <message>
             <source>%1 %</source>
             <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>Picture, 300 dpi</source>
+            <translation>Bild, 300 dpi</translation>
+        </message>
+        <message>
+            <source>Drawing</source>
+            <translation>Zeichnung</translation>
+        </message>
+        <message>
+            <source>Document page</source>
+            <translation>Dokumentseite</translation>
+        </message>
+        <message>
+            <source>Table of numbers</source>
+            <translation>Zahlentabelle</translation>
+        </message>
+        <message>
+            <source>From the next start on</source>
+            <translation>Ab dem nächsten Start</translation>
         </message>
     </context>
     <context>
@@ -3655,16 +3667,8 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
             <translation>Verdrahtungsliste speichern</translation>
         </message>
         <message>
-            <source>Document page (*.pdf)</source>
-            <translation>Dokumentseite (*.pdf)</translation>
-        </message>
-        <message>
             <source>Export the parts list</source>
             <translation>Bauteilliste exportieren</translation>
-        </message>
-        <message>
-            <source>Table (*.csv)</source>
-            <translation>Tabelle (*.csv)</translation>
         </message>
         <message>
             <source>Print the wiring list</source>
@@ -3705,6 +3709,14 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         <message>
             <source>Steps for wiring the circuit on the bench, to be ticked off, and a list of its parts with their markings.</source>
             <translation>Schritte zum Verdrahten der Schaltung an der Werkbank, zum Abhaken, und eine Liste ihrer Bauteile mit deren Aufdruck.</translation>
+        </message>
+        <message>
+            <source>Document page</source>
+            <translation>Dokumentseite</translation>
+        </message>
+        <message>
+            <source>Table</source>
+            <translation>Tabelle</translation>
         </message>
     </context>
     <context>
@@ -10583,6 +10595,42 @@ Netz %2</translation>
             <source>kelvin</source>
             <translation>Kelvin</translation>
         </message>
+        <message>
+            <source>Change %1</source>
+            <translation>%1 ändern</translation>
+        </message>
+        <message>
+            <source>two values as in "%1" are needed</source>
+            <translation>zwei Werte wie in „%1“ sind nötig</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>Blinker of %1</source>
+            <translation>Blinker mit %1</translation>
+        </message>
+        <message>
+            <source>the time step must be greater than 0</source>
+            <translation>der Zeitschritt muss größer als 0 sein</translation>
+        </message>
+        <message>
+            <source>must not be negative</source>
+            <translation>darf nicht negativ sein</translation>
+        </message>
+        <message>
+            <source>must be greater than 0</source>
+            <translation>muss größer als 0 sein</translation>
+        </message>
+        <message>
+            <source>the time base's uncertainty must be from 0 to 10 %</source>
+            <translation>die Unsicherheit der Zeitbasis muss zwischen 0 und 10 % liegen</translation>
+        </message>
+        <message>
+            <source>%1. Say below what stands where.</source>
+            <translation>%1. Unten angeben, was wo steht.</translation>
+        </message>
     </context>
     <context>
         <name>wording</name>
@@ -10789,10 +10837,6 @@ Netz %2</translation>
         <message>
             <source>%1 parts</source>
             <translation>%1 Bauteile</translation>
-        </message>
-        <message>
-            <source>there is no such part</source>
-            <translation>es gibt kein solches Bauteil</translation>
         </message>
         <message>
             <source>%1 has no such pin</source>
