@@ -192,10 +192,12 @@ void HookupActions::popUpAdd(QPoint global) {
 void HookupActions::fillForPin(QMenu& menu, circuit::PinRef pin) {
     const circuit::Circuit& circuit = m_document.circuit();
     const QString name = qs(circuit.pinText(pin));
-    menu.addAction(tr("Join %1 to…").arg(name), this, [this, name] { askJoin(name); });
+    menu.addAction(tr("Join %1 to…").arg(name), this, [this, name] { askJoin(name); })
+        ->setWhatsThis(m_join->whatsThis());
     if (const auto net = circuit.netOf(pin))
         menu.addAction(tr("Take %1 off net %2").arg(name, plain(qs(circuit.find(*net)->name))), this,
-                       [this, name] { (void)m_wishes.takeOff(name); });
+                       [this, name] { (void)m_wishes.takeOff(name); })
+            ->setWhatsThis(m_takeOff->whatsThis());
     menu.addSeparator();
 }
 
@@ -203,8 +205,10 @@ void HookupActions::fillForNet(QMenu& menu, circuit::NetId net) {
     const circuit::Net* found = m_document.circuit().find(net);
     if (!found) return;
     const QString name = qs(found->name);
-    menu.addAction(tr("Rename net %1…").arg(plain(name)), this, [this, name] { askRenameNet(name); });
-    menu.addAction(tr("Remove net %1").arg(plain(name)), this, [this] { m_hookup.deleteChosen(); });
+    menu.addAction(tr("Rename net %1…").arg(plain(name)), this, [this, name] { askRenameNet(name); })
+        ->setWhatsThis(m_renameNet->whatsThis());
+    menu.addAction(tr("Remove net %1").arg(plain(name)), this, [this] { m_hookup.deleteChosen(); })
+        ->setWhatsThis(m_removeNet->whatsThis());
 }
 
 void HookupActions::showMenu(QPoint global, const widgets::HookupView::Spot& spot) {
@@ -219,6 +223,8 @@ void HookupActions::showMenu(QPoint global, const widgets::HookupView::Spot& spo
         fillForNet(*menu, *spot.net);
     } else {
         QMenu* here = menu->addMenu(tr("&Add a part here"));
+        here->menuAction()->setWhatsThis(
+            tr("Adds a part where the menu was opened, with usual values. Its pins are joined afterwards."));
         for (const PartKind kind : circuit::allKinds)
             here->addAction(addText(kind), this,
                             [this, kind, at = spot.at] { m_wishes.addAt(kind, m_hookup.placeAt(kind, at)); })

@@ -20,6 +20,8 @@
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/hookup/part_palette.h"
+#include "widgets/keyboard/focus_outline.h"
+#include "widgets/keyboard/tab_order.h"
 #include "widgets/pins/pins_view.h"
 #include "widgets/readings/readings_view.h"
 #include "widgets/text/steady_label.h"
@@ -122,6 +124,8 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
                                      {m_rows, m_top, m_right, m_bottom},
                                      m_top});
     m_help = new help::HelpDesk(*this, m_settings, m_appearance);
+    new widgets::TabOrder(this);
+    new widgets::FocusOutline(this);
     makeFileMenu();
     makeEditMenu();
     menuBar()->addMenu(m_hookupActions->partMenu());

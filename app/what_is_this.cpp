@@ -1,5 +1,7 @@
 #include "app/what_is_this.h"
 
+#include "app/edit_menu_meanings.h"
+
 #include <QAbstractItemView>
 #include <QAccessible>
 #include <QAction>
@@ -208,6 +210,8 @@ bool WhatIsThis::show(const QWidget& control, std::optional<QPoint> at, QPoint g
 
 bool WhatIsThis::eventFilter(QObject* watched, QEvent* event) {
     const auto* control = qobject_cast<const QWidget*>(watched);
+    if (event->type() == QEvent::Show)
+        if (const auto* menu = qobject_cast<const QMenu*>(control)) addEditMeanings(*menu);
     if (!control || qobject_cast<const QMenu*>(control) || qobject_cast<const QMenuBar*>(control))
         return false;
     switch (event->type()) {

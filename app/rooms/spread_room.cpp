@@ -122,21 +122,28 @@ void SpreadRoom::makeButtons() {
     button->setWhatsThis(
         tr("Writes the picture in front, the figures, or the values and figures of every board."));
     auto* menu = new QMenu(button);
-    const auto add = [&](const QString& text, const QString& title, const QString& suffix,
-                         const std::vector<std::pair<QString, QString>>& kinds,
+    const auto add = [&](const QString& text, const QString& meaning, const QString& title,
+                         const QString& suffix, const std::vector<std::pair<QString, QString>>& kinds,
                          const std::function<Result<void>(const QString&)>& write) {
-        connect(menu->addAction(text), &QAction::triggered, this,
-                [=, this] { askFile(title, suffix, kinds, write); });
+        QAction* action = menu->addAction(text);
+        action->setWhatsThis(meaning);
+        connect(action, &QAction::triggered, this, [=, this] { askFile(title, suffix, kinds, write); });
     };
     const std::pair<QString, QString> table{tr("Table"), QStringLiteral("csv")};
-    add(tr("&Picture…"), tr("Export the picture"), QStringLiteral("spread"),
+    add(tr("&Picture…"),
+        tr("Writes the picture in front as dots (PNG), as a drawing (SVG) or as a page (PDF)."),
+        tr("Export the picture"), QStringLiteral("spread"),
         {{tr("Picture"), QStringLiteral("png")},
          {tr("Drawing"), QStringLiteral("svg")},
          {tr("Page"), QStringLiteral("pdf")}},
         [this](const QString& path) { return writePicture(path); });
-    add(tr("&Figures…"), tr("Export the figures"), QStringLiteral("spread-figures"), {table},
+    add(tr("&Figures…"),
+        tr("Writes a table (CSV) of every figure: nominal, mean, standard deviation, shares and worst case."),
+        tr("Export the figures"), QStringLiteral("spread-figures"), {table},
         [this](const QString& path) { return writeTable(path, Table::figures); });
-    add(tr("All &boards…"), tr("Export all boards"), QStringLiteral("spread-boards"), {table},
+    add(tr("All &boards…"),
+        tr("Writes a table (CSV) with a row for each board: its part values, and its figures."),
+        tr("Export all boards"), QStringLiteral("spread-boards"), {table},
         [this](const QString& path) { return writeTable(path, Table::boards); });
     button->setMenu(menu);
 }

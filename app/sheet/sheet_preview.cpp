@@ -88,10 +88,6 @@ void SheetPreview::paintEvent(QPaintEvent*) {
     painter.drawPixmap(at.topLeft(), m_picture);
     painter.setPen(palette().color(QPalette::Mid));
     painter.drawRect(at);
-    if (hasFocus()) {
-        painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
-        painter.drawRect(at.adjusted(-3, -3, 3, 3));
-    }
 }
 
 void SheetPreview::resizeEvent(QResizeEvent* event) {

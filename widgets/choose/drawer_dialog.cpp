@@ -64,7 +64,7 @@ class DrawerDialog::Private {
         table->setItemDelegateForColumn(0, new KindDelegate(table));
         table->setSelectionBehavior(QAbstractItemView::SelectItems);
         table->setAlternatingRowColors(true);
-        table->setTabKeyNavigation(true);
+        table->setTabKeyNavigation(false); // the arrows go from cell to cell, and Tab leaves
         rowsByText(*table, rowSize);
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);

@@ -237,14 +237,6 @@ class CurvesView::Private : public QObject {
     // --- hands
     bool eventFilter(QObject*, QEvent* event) override {
         switch (event->type()) {
-        case QEvent::FocusIn:
-            plot->setFocusShown(true);
-            plot->update();
-            return false;
-        case QEvent::FocusOut:
-            plot->setFocusShown(false);
-            plot->update();
-            return false;
         case QEvent::Resize:
             soon();
             return false;

@@ -156,11 +156,6 @@ void MomentOverlay::paintOn(QCPPainter* painter) {
 void MomentOverlay::draw(QCPPainter* painter) {
     const Theme& theme = m_plot->theme();
     painter->setFont(m_plot->smallFont());
-    if (m_plot->focusShown()) {
-        painter->setPen(QPen(theme.accent, 2));
-        painter->setBrush(Qt::NoBrush);
-        painter->drawRect(QRectF(m_plot->rect()).adjusted(1, 1, -1, -1));
-    }
     const auto& moment = m_plot->moment();
     if (!moment || !m_plot->hasCurves()) return;
     const QRect top = m_plot->topStrip(), bottom = m_plot->bottomStrip();

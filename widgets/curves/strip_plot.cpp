@@ -263,11 +263,6 @@ void StripPlot::setMoment(const std::optional<engine::Moment>& moment, bool pain
     if (paint) update();
 }
 
-void StripPlot::setFocusShown(bool on) {
-    m_focusShown = on;
-    update();
-}
-
 Span StripPlot::visibleSpan() const {
     const QCPRange r = m_panels[0].rect->axis(QCPAxis::atBottom)->range();
     return {r.lower, r.upper};

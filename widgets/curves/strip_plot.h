@@ -55,7 +55,6 @@ class StripPlot : public QCustomPlot {
     void redraw(bool atOnce);
     /// @param paint paints it over the curves as they are; else the next redraw() shows it.
     void setMoment(const std::optional<engine::Moment>& moment, bool paint);
-    void setFocusShown(bool on);
 
     Span visibleSpan() const;
     QRect stripRect(Strip strip) const;
@@ -84,7 +83,6 @@ class StripPlot : public QCustomPlot {
     bool isStripShown(Strip strip) const { return m_style.strips[static_cast<std::size_t>(strip)]; }
     bool hasCurves() const { return m_hasCurves; }
     const QString& message() const { return m_message; }
-    bool focusShown() const { return m_focusShown; }
     const std::optional<engine::Moment>& moment() const { return m_moment; }
     /// Shares a height out among the strips; resizing does it for a plot on screen.
     void layOut(int height_px);
@@ -148,7 +146,6 @@ class StripPlot : public QCustomPlot {
     std::optional<engine::Moment> m_moment;
     QString m_message;
     bool m_hasCurves = false;
-    bool m_focusShown = false;
     bool m_dense = false; ///< so many lines that only thin ones are drawn in time
 
     QPixmap m_ground;  ///< all that stands behind the curves

@@ -210,11 +210,6 @@ void FindingRow::paintEvent(QPaintEvent*) {
                   m_finding.severity, m_theme);
     painter.setPen(m_theme.grid);
     painter.drawLine(textLeft(*this), height() - 1, width() - 10, height() - 1);
-    if (hasFocus()) {
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.setPen(QPen(m_theme.accent, 1.5));
-        painter.drawRoundedRect(QRectF(rect()).adjusted(2, 2, -2, -2), 4, 4);
-    }
 }
 
 void FindingRow::keyPressEvent(QKeyEvent* event) {
@@ -241,16 +236,6 @@ void FindingRow::mousePressEvent(QMouseEvent* event) {
     if (event->button() == Qt::LeftButton && !m_finding.places.empty())
         emit placeActivated(text(m_finding.places.front()));
     QFrame::mousePressEvent(event);
-}
-
-void FindingRow::focusInEvent(QFocusEvent* event) {
-    QFrame::focusInEvent(event);
-    update();
-}
-
-void FindingRow::focusOutEvent(QFocusEvent* event) {
-    QFrame::focusOutEvent(event);
-    update();
 }
 
 } // namespace blinkwright::widgets

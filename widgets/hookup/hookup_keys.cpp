@@ -130,14 +130,12 @@ void HookupView::focusInEvent(QFocusEvent* event) {
         d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, hookup::Way::next));
     else if (event->reason() == Qt::BacktabFocusReason)
         d->chooseByUser(neighbour(d->drawing.parts(), std::nullopt, hookup::Way::previous));
-    viewport()->update();
 }
 
 void HookupView::focusOutEvent(QFocusEvent* event) {
     QAbstractScrollArea::focusOutEvent(event);
     d->spaceHeld = false;
     d->updateCursor();
-    viewport()->update();
 }
 
 bool HookupView::event(QEvent* event) {

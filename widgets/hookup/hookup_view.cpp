@@ -279,11 +279,6 @@ void HookupView::paintEvent(QPaintEvent* event) {
     painter.restore();
     if (d->drawing.parts().empty() && !d->hand.busy())
         hookup::paintInvitation(painter, viewport()->rect(), *d->theme);
-    if (hasFocus()) {
-        painter.setPen(QPen(d->theme->accent, 2));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(QRectF(viewport()->rect()).adjusted(1, 1, -1, -1));
-    }
 }
 
 void HookupView::resizeEvent(QResizeEvent*) {

@@ -109,15 +109,9 @@ void TrendPlot::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-void TrendPlot::focusInEvent(QFocusEvent* event) {
-    RoomPlot::focusInEvent(event);
-    replot(rpQueuedReplot);
-}
-
 void TrendPlot::focusOutEvent(QFocusEvent* event) {
     if (m_bursting) endGesture();
     RoomPlot::focusOutEvent(event);
-    replot(rpQueuedReplot);
 }
 
 } // namespace blinkwright::widgets

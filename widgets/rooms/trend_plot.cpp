@@ -244,11 +244,6 @@ void TrendPlot::paintOver(QCPPainter& painter) {
     std::vector<QRectF> taken;
     paintPresent(painter, taken);
     paintMarks(painter, taken);
-    if (use() == Use::screen && hasFocus()) {
-        painter.setPen(QPen(theme().accent, 1.5));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(QRectF(viewport()).adjusted(1, 1, -1.5, -1.5));
-    }
 }
 
 void TrendPlot::paintGaps(QCPPainter& painter) const {

@@ -124,11 +124,6 @@ void ScaleSlider::paintEvent(QPaintEvent*) {
         painter.setPen(QPen(m_theme.paper, 1.5));
         painter.drawLine(QPointF(handleX(), handle.top() + 5), QPointF(handleX(), handle.bottom() - 5));
     }
-    if (hasFocus()) {
-        painter.setPen(QPen(m_theme.accent, 1.5));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);
-    }
 }
 
 void ScaleSlider::dragTo(double place) {

@@ -58,8 +58,8 @@ void FollowButton::setTheme(const Theme& theme) {
 void FollowButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    if (underMouse() || hasFocus()) {
-        painter.setPen(QPen(hasFocus() ? m_theme.accent : m_theme.frame, hasFocus() ? 1.5 : 1));
+    if (underMouse()) {
+        painter.setPen(QPen(m_theme.frame, 1));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);
     }

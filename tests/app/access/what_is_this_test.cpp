@@ -1,14 +1,18 @@
 // "What is this?": every control and every command says what it is for, by key and by pointer.
 #include "app/what_is_this.h"
 #include "tests/app/access/access_fixture.h"
+#include "tests/app/hand.h"
 #include "tests/app/keyboard.h"
 
 #include <QAction>
+#include <QContextMenuEvent>
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
+#include <QPushButton>
 #include <QSpinBox>
 #include <QTabBar>
+#include <QTableView>
 #include <QWhatsThis>
 
 namespace blinkwright::test {
@@ -59,6 +63,19 @@ class WhatIsThis : public AccessTest {
             ++count;
         }
     }
+    /// Of the menu that is open, and away with it.
+    void expectMeaningsOfPopup(const QString& way) {
+        auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+        ASSERT_NE(menu, nullptr) << way.toStdString();
+        expectMeanings(*menu, way);
+        menu->close();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    void expectMeaningsAt(QWidget& on, QPoint at, const char* way) {
+        QContextMenuEvent event(QContextMenuEvent::Mouse, at, on.mapToGlobal(at));
+        QApplication::sendEvent(&on, &event);
+        expectMeaningsOfPopup(QLatin1String(way));
+    }
     int count = 0;
 };
 
@@ -91,6 +108,67 @@ TEST_F(WhatIsThis, IsAnsweredByEveryCommandOfTheMenus) {
     }
     EXPECT_GE(count, 80);
     RecordProperty("commands", count);
+}
+
+TEST_F(WhatIsThis, IsAnsweredByEveryEntryOfTheMenusOfTheRightButton) {
+    open();
+    activate();
+    Hand hand(*window);
+    QWidget& paper = *window->hookup().viewport();
+    expectMeaningsAt(paper, hand.pin("U1:7"), "pin");
+    expectMeaningsAt(paper, hand.middle("R2"), "part");
+    expectMeaningsAt(paper, hand.at(hand.pinPlace("D1:anode") - QPointF(0, 14)), "wire");
+    expectMeaningsAt(paper, QPoint(5, 5), "ground");
+    action("Compare with Set B").trigger();
+    expectMeaningsAt(row("R2"), QPoint(5, 5), "value");
+    expectMeaningsAt(*row("R2").field(), QPoint(5, 5), "text of a value");
+    expectMeaningsAt(named<QSpinBox>(*window, "flashes"), QPoint(5, 5), "number");
+    action("Pins of the Hook-up").trigger();
+    expectMeaningsAt(*window->pins().findChild<QTableView*>()->viewport(), QPoint(20, 20), "pins");
+    EXPECT_GE(count, 40);
+    RecordProperty("entries", count);
+}
+
+TEST_F(WhatIsThis, IsAnsweredByEveryEntryOfTheMenusOfButtons) {
+    open();
+    inRooms([this](const std::string& name, QWidget& shown) {
+        for (const QPushButton* button : shown.findChildren<QPushButton*>())
+            if (button->menu()) expectMeanings(*button->menu(), QString::fromStdString(name));
+    });
+    EXPECT_GE(count, 3) << "that of the spread at least";
+}
+
+TEST_F(WhatIsThis, IsAnsweredByKeyInTheMenuThatIsOpen) {
+    open();
+    activate();
+    window->hookup().setFocus();
+    const std::size_t parts = circuit().parts().size();
+    press(Qt::Key_A); // the list of kinds
+    auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_NE(menu, nullptr);
+    const QString wanted = menu->activeAction()->whatsThis();
+    press(Qt::Key_F1, Qt::ShiftModifier);
+    QWidget* shown = nullptr;
+    ASSERT_TRUE(waitFor([&] {
+        for (QWidget* top : QApplication::topLevelWidgets())
+            if (top->isVisible() && top->inherits("QWhatsThat")) shown = top;
+        return shown != nullptr;
+    }));
+    EXPECT_GE(wanted.size(), fewestLetters);
+    EXPECT_EQ(circuit().parts().size(), parts) << "asking adds nothing";
+}
+
+TEST_F(WhatIsThis, IsAnsweredByKeyInEveryWindow) {
+    inEveryWindow([this](const std::string& name, QWidget& shown) {
+        for (QWidget* control : shown.findChildren<QWidget*>()) {
+            if (control->window() != &shown || !control->isVisible() || !control->isEnabled()) continue;
+            if (!(control->focusPolicy() & Qt::TabFocus) || control->focusProxy()) continue;
+            const QString text = askByKey(*control);
+            EXPECT_GE(text.size(), fewestLetters) << name << ": " << told(*control);
+            ++count;
+        }
+    });
+    EXPECT_GE(count, 150);
 }
 
 TEST_F(WhatIsThis, TellsPurposeRangeAndKeyOfTheControlInFocus) {
