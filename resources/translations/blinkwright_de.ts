@@ -2379,6 +2379,10 @@ Dann Leitungen von Anschluss zu Anschluss ziehen.</translation>
             <source>The net to be removed, by its name or by one of its pins, such as R1:1.</source>
             <translation>Das zu entfernende Netz, nach seinem Namen oder einem seiner Anschlüsse, etwa R1:1.</translation>
         </message>
+        <message>
+            <source>Adds a part where the menu was opened, with usual values. Its pins are joined afterwards.</source>
+            <translation>Fügt ein Bauteil mit üblichen Werten dort ein, wo das Menü geöffnet wurde. Seine Anschlüsse werden danach verbunden.</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::app::HookupWishes</name>
@@ -3371,6 +3375,10 @@ Dann Leitungen von Anschluss zu Anschluss ziehen.</translation>
             <source>The part's name in drawing, lists and findings, such as R1. No other part may have it.</source>
             <translation>Der Name des Bauteils in Zeichnung, Listen und Befunden, etwa R1. Kein anderes Bauteil darf ihn haben.</translation>
         </message>
+        <message>
+            <source>Name and values</source>
+            <translation>Name und Werte</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::app::PinsActions</name>
@@ -3636,12 +3644,12 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
             <translation>Nur Verdrahtung und Kurven, mit großer Schrift und breiten Linien, für eine Klasse</translation>
         </message>
         <message>
-            <source>Shows Hook-up and Curves alone, with large texts and wide lines, for a class. Leaving it brings back all that was.</source>
-            <translation>Zeigt nur Verdrahtung und Kurven, mit großer Schrift und breiten Linien, für eine Klasse. Beim Verlassen kommt alles Vorige zurück.</translation>
-        </message>
-        <message>
             <source>Projector view: %1 or Esc leaves it.</source>
             <translation>Ansicht für den Projektor: %1 oder Esc beendet sie.</translation>
+        </message>
+        <message>
+            <source>Shows Hook-up and Curves alone on the whole screen, with large texts and wide lines, for a class. Leaving it brings back all that was.</source>
+            <translation>Zeigt nur Verdrahtung und Kurven auf dem ganzen Bildschirm, mit großer Schrift und breiten Linien, für eine Klasse. Beim Verlassen kommt alles Vorige zurück.</translation>
         </message>
     </context>
     <context>
@@ -4251,6 +4259,18 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
             <source>Writes the picture in front, the figures, or the values and figures of every board.</source>
             <translation>Schreibt das vorn liegende Bild, die Zahlenwerte oder die Werte und Zahlenwerte jeder Platine.</translation>
         </message>
+        <message>
+            <source>Writes the picture in front as dots (PNG), as a drawing (SVG) or as a page (PDF).</source>
+            <translation>Schreibt das Bild im Vordergrund als Bildpunkte (PNG), als Zeichnung (SVG) oder als Seite (PDF).</translation>
+        </message>
+        <message>
+            <source>Writes a table (CSV) of every figure: nominal, mean, standard deviation, shares and worst case.</source>
+            <translation>Schreibt eine Tabelle (CSV) aller Größen: Nennwert, Mittelwert, Standardabweichung, Anteile und ungünstigster Fall.</translation>
+        </message>
+        <message>
+            <source>Writes a table (CSV) with a row for each board: its part values, and its figures.</source>
+            <translation>Schreibt eine Tabelle (CSV) mit einer Zeile je Platine: ihre Bauteilwerte und ihre Zahlenwerte.</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::app::SymptomsRoom</name>
@@ -4555,6 +4575,46 @@ Im Menü „Wiedergabe“ lässt sich das jederzeit ändern.</translation>
         <message>
             <source>Holds more than it has room for: arrow keys, Page Up and Page Down scroll it.</source>
             <translation>Enthält mehr, als Platz hat: Pfeiltasten, Bild auf und Bild ab verschieben den Inhalt.</translation>
+        </message>
+        <message>
+            <source>Takes back what was typed last in this field.</source>
+            <translation>Nimmt zurück, was in diesem Feld zuletzt getippt wurde.</translation>
+        </message>
+        <message>
+            <source>Types again what was taken back last in this field.</source>
+            <translation>Schreibt wieder, was in diesem Feld zuletzt zurückgenommen wurde.</translation>
+        </message>
+        <message>
+            <source>Puts the marked text on the clipboard and takes it away here.</source>
+            <translation>Legt den markierten Text in die Zwischenablage und nimmt ihn hier weg.</translation>
+        </message>
+        <message>
+            <source>Puts the marked text on the clipboard.</source>
+            <translation>Legt den markierten Text in die Zwischenablage.</translation>
+        </message>
+        <message>
+            <source>Puts the address of the link on the clipboard.</source>
+            <translation>Legt die Adresse des Verweises in die Zwischenablage.</translation>
+        </message>
+        <message>
+            <source>Writes the text of the clipboard here, in place of what is marked.</source>
+            <translation>Schreibt den Text der Zwischenablage hierher, an die Stelle des Markierten.</translation>
+        </message>
+        <message>
+            <source>Takes the marked text away.</source>
+            <translation>Nimmt den markierten Text weg.</translation>
+        </message>
+        <message>
+            <source>Marks all of the text, to copy or to replace it.</source>
+            <translation>Markiert den ganzen Text, um ihn zu kopieren oder zu ersetzen.</translation>
+        </message>
+        <message>
+            <source>Makes the number larger by one step, as the Up key does.</source>
+            <translation>Macht die Zahl um einen Schritt größer, wie die Taste Pfeil auf.</translation>
+        </message>
+        <message>
+            <source>Makes the number smaller by one step, as the Down key does.</source>
+            <translation>Macht die Zahl um einen Schritt kleiner, wie die Taste Pfeil ab.</translation>
         </message>
     </context>
     <context>
@@ -6719,6 +6779,10 @@ Netz %2</translation>
             <source>One standard deviation of the reading, with its unit, 0 or more. It follows from the accuracy unless one is typed.</source>
             <translation>Eine Standardabweichung der Ablesung, mit Einheit, 0 oder mehr. Sie folgt aus der Genauigkeit, wenn keine eingegeben wird.</translation>
         </message>
+        <message>
+            <source>Value and its uncertainty</source>
+            <translation>Wert und seine Unsicherheit</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::widgets::NetCell</name>
@@ -7236,6 +7300,26 @@ Netz %2</translation>
             <source>Set B: a value of its &amp;own</source>
             <translation>Satz B: &amp;eigener Wert</translation>
         </message>
+        <message>
+            <source>Ties this value to another one: it takes that value, and from then on both change together.</source>
+            <translation>Koppelt diesen Wert mit einem anderen: Er übernimmt dessen Wert, und von da an ändern sich beide gemeinsam.</translation>
+        </message>
+        <message>
+            <source>Ties to %1: this value takes that one, and from then on both change together.</source>
+            <translation>Koppelt mit %1: Dieser Wert übernimmt jenen, und von da an ändern sich beide gemeinsam.</translation>
+        </message>
+        <message>
+            <source>Frees this value of its tie: it stays as it is, and changes alone from then on.</source>
+            <translation>Löst die Kopplung dieses Werts: Er bleibt, wie er ist, und ändert sich von da an allein.</translation>
+        </message>
+        <message>
+            <source>Takes away what Set B has of its own here: it follows Set A from then on.</source>
+            <translation>Nimmt weg, was Satz B hier Eigenes hat: Der Wert folgt von da an Satz A.</translation>
+        </message>
+        <message>
+            <source>Gives Set B a value of its own here, at first the same as in Set A.</source>
+            <translation>Gibt Satz B hier einen eigenen Wert, zuerst denselben wie in Satz A.</translation>
+        </message>
     </context>
     <context>
         <name>blinkwright::widgets::SpreadPlot</name>
@@ -7400,6 +7484,10 @@ Netz %2</translation>
         <message>
             <source>How far a press of the button may be off, as one standard deviation. It sets the uncertainty of the time.</source>
             <translation>Wie weit ein Tastendruck danebenliegen kann, als eine Standardabweichung. Daraus folgt die Unsicherheit der Zeit.</translation>
+        </message>
+        <message>
+            <source>Count and time</source>
+            <translation>Zählung und Zeit</translation>
         </message>
     </context>
     <context>
