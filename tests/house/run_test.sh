@@ -13,6 +13,7 @@ stub ctest 'printf "locales %s\n" "$LOCPATH"; printf "platform %s\n100%% tests p
 
 in_world bash "$world/tests/run.sh"
 expect_text "tests are switched on" "$(calls cmake)" "-DBLINKWRIGHT_TESTS=ON"
+expect_text "sources are bundled" "$(calls cmake)" "-DBLINKWRIGHT_BUNDLES=ON"
 expect "everything is built on two cores" test "$(calls ninja)" = "-C $world/build/check -j2"
 expect_text "failures are shown" "$(calls ctest)" "--output-on-failure"
 expect "ctest has the last word" test "${out##*$'\n'}" = "100% tests passed, 0 tests failed out of 7"
@@ -35,8 +36,20 @@ expect "and no test is run" test -z "$(calls ctest)"
 stub_build
 mkdir -p "$world/.ci"
 cp "$tree/.ci/run" "$world/.ci/"
+cp "$tree/tests/sanitize.sh" "$world/tests/"
 forget_calls
 cd "$world" || exit 1
 in_world CI=true bash .ci/run
 expect ".ci/run is the test run" test "$status" = 8
+expect_text "the tests of the core run under the sanitizers too" "$(calls cmake)" "-DBLINKWRIGHT_SANITIZE=address,undefined"
+expect "both builds are made" test "$(calls ninja)" = "-C $world/build/sanitize -j2 core_tests
+-C $world/build/check -j2"
+expect "the whole test run has the last word" test "${out##*$'\n'}" = "100% tests passed, 0 tests failed out of 7"
+
+stub ctest '[[ "$*" != *sanitize* ]]'
+in_world CI=true bash .ci/run
+expect "what the sanitizers find fails it, though all else passes" test "$status" = 1
+stub ctest
+in_world CI=true bash .ci/run
+expect "it passes when both pass" test "$status" = 0
 finish
