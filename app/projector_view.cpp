@@ -15,7 +15,7 @@ namespace blinkwright::app {
 namespace {
 
 constexpr int hookupShare = 50, curvesShare = 50; ///< of the width [%]
-constexpr int comesBackWithin_ms = 1000; ///< the window manager takes its time: common practice, no source
+constexpr int comesBackWithin_ms = 500; ///< the window manager takes its time: common practice, no source
 
 void settleLayouts() {
     QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
@@ -81,19 +81,20 @@ void ProjectorView::leave() {
     m_parts.appearance.setProjected(false);
     for (QWidget* part : m_hidden) part->show();
     settleLayouts();
-    if (wasFull) {
-        window.setWindowState(m_state);
-        if (!(m_state & (Qt::WindowMaximized | Qt::WindowFullScreen))) window.resize(m_size);
-    }
+    if (wasFull) window.setWindowState(m_state);
+    m_toSize = wasFull && !(m_state & (Qt::WindowMaximized | Qt::WindowFullScreen));
     m_parts.hookup.lookAgain();
     m_comingBack.start();
     comeBack();
+    // What measures texts only once all their fonts have come gives its room back late.
+    QTimer::singleShot(0, this, &ProjectorView::comeBack);
 }
 
 /// Again with each size that the window manager gives.
 void ProjectorView::comeBack() {
     if (!m_comingBack.isActive()) return;
     settleLayouts();
+    if (m_toSize && m_parts.window.size() != m_size) m_parts.window.resize(m_size);
     for (QSplitter* splitter : m_parts.splitters) splitter->restoreState(m_states[splitter]);
 }
 

@@ -4,8 +4,8 @@
 //   projector.alsoAway(*toolBar);
 //   menu->addAction(projector.action());
 //   projector.restore();                // at the start: as it was left
-// What the window is without it is kept meanwhile, and comes back exactly: sizes, places, and what of the
-// drawing was in view.
+// What the window is without it is kept meanwhile, and comes back: sizes, places, and what of the drawing
+// was in view.
 #pragma once
 
 #include "app/appearance.h"
@@ -68,7 +68,8 @@ class ProjectorView : public QObject {
     QByteArray m_geometry;
     QSize m_size;
     Qt::WindowStates m_state;
-    QTimer m_comingBack; ///< runs while sizes may still be on their way
+    bool m_toSize = false; ///< back to the size of before, not only to its state
+    QTimer m_comingBack;   ///< runs while sizes may still be on their way
     std::map<const QSplitter*, QByteArray> m_states;
     std::vector<QWidget*> m_hidden; ///< those that were there before
 };

@@ -1,4 +1,4 @@
-// Runs the tests of the program itself, always offscreen: on a screen of 1920 by 1080 in the toolkit's
+// Runs the tests of the program itself, always offscreen, on a screen of 1920 by 1080 in the toolkit's
 // pixels.
 #include <QApplication>
 #include <QFile>

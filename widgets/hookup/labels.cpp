@@ -116,6 +116,9 @@ class Placer {
             m_wireIndex.add(extentOf(routes.segments[i]), static_cast<int>(i));
     }
 
+    /// Whether a label stands on anything, after run().
+    bool crowded() const { return m_crowded; }
+
     std::vector<Label> run() {
         for (std::size_t i = 0; i < m_parts.size(); ++i) {
             m_labels.push_back(m_parts[i].kind == PartKind::timer ? Label{} : best(i));
@@ -126,11 +129,13 @@ class Placer {
 
   private:
     /// As large as it can be and stand free.
-    Label best(std::size_t i) const {
+    Label best(std::size_t i) {
         constexpr double step = 2; // [units]
         for (double size = m_size; size > labelSize; size -= step)
             if (const auto [label, cost] = best(i, size); cost < standsOn) return label;
-        return best(i, labelSize).first;
+        const auto [label, cost] = best(i, labelSize);
+        m_crowded = m_crowded || cost >= standsOn;
+        return label;
     }
     std::pair<Label, double> best(std::size_t i, double size) const {
         const PartView& part = m_parts[i];
@@ -177,6 +182,7 @@ class Placer {
     static constexpr double standsOn = 400; ///< a wire or a pin: the least that a collision costs
 
     double m_size;
+    bool m_crowded = false;
     const std::vector<PartView>& m_parts;
     const Routes& m_routes;
     QRectF m_area;
@@ -197,7 +203,14 @@ QFont labelFont(double size, bool strong) {
 }
 
 std::vector<Label> placeLabels(const std::vector<PartView>& parts, const Routes& routes, double size) {
-    return Placer(parts, routes, std::round(size)).run();
+    // Large ones must not leave a later one without a place: then all are made a little smaller.
+    constexpr double step = 2; // [units]
+    for (double tried = std::round(size); tried > labelSize; tried -= step) {
+        Placer placer(parts, routes, tried);
+        std::vector<Label> labels = placer.run();
+        if (!placer.crowded()) return labels;
+    }
+    return Placer(parts, routes, labelSize).run();
 }
 
 Label withTexts(const Label& label, const PartView& part) {

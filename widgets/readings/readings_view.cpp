@@ -20,6 +20,7 @@ namespace blinkwright::widgets {
 namespace {
 
 enum Column { figure, textbook, setA, difference, second, against, measured, off, columnCount };
+constexpr int headRoom = 24; ///< of a head, beside its text [px]
 constexpr int nameRoom = 16; ///< beside the longest name of a figure [px]
 
 class ReadingModel : public QAbstractTableModel {
@@ -217,6 +218,9 @@ class ReadingsView::Private {
         fit(Column::measured, "000.0 ± 0.0 ms");
         fit(Column::off, "+0.00 % (0.0 u)");
         for (const auto& [c, width] : widths) table->setColumnWidth(c, width);
+        // Its head at least stays whole, however many columns there are beside it.
+        QHeaderView& head = *table->horizontalHeader();
+        head.setMinimumSectionSize(metrics.horizontalAdvance(ReadingsView::tr("Figure")) + headRoom);
         if (comparing()) model.shortName = metrics.elidedText(model.name, Qt::ElideRight, wide - 12);
         fitMeasured(model.rows);
         showColumns();

@@ -62,7 +62,10 @@ SuspectsView::SuspectsView(QWidget* parent)
     m_table->horizontalHeader()->setSectionResizeMode(shareColumn, QHeaderView::Fixed);
     sizedByText(*m_table, [this] {
         m_table->setColumnWidth(shareColumn, withText(*m_table, shareWidth));
-        m_table->setMinimumWidth(withText(*m_table, shareWidth + faultLeast));
+        // Sentences wrap, so large texts need not all the width: the form is beside it, and a screen has an
+        // end.
+        m_table->setMinimumWidth(withText(*m_table, shareWidth) +
+                                 std::max(faultLeast, withText(*m_table, faultLeast) * 3 / 4));
         fitRows();
     });
     m_table->horizontalHeader()->setSectionResizeMode(faultColumn, QHeaderView::Stretch);

@@ -22,7 +22,7 @@ void sizedByText(QWidget& widget, std::function<void()> fit);
 int withText(const QWidget& widget, int usual_px);
 
 /// What a desktop's frame and bars take of the screen: common practice, no source.
-inline constexpr QSize frameRoom{8, 36};
+inline constexpr QSize frameRoom{8, 60};
 /// The first size of a window: as it was chosen for texts of the usual size, larger with them as far as the
 /// screen has room.
 QSize withText(const QWidget& window, QSize usual_px);
