@@ -1,5 +1,6 @@
 #include "widgets/choose/drawer_model.h"
 #include "widgets/text/in_sentence.h"
+#include "widgets/text/words.h"
 
 #include <algorithm>
 #include <functional>
