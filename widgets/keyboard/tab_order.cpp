@@ -1,7 +1,6 @@
 #include "widgets/keyboard/tab_order.h"
 
 #include <QApplication>
-#include <QDialogButtonBox>
 #include <QKeyEvent>
 #include <QWidget>
 
@@ -60,25 +59,18 @@ std::vector<QWidget*> stopsIn(QWidget& widget) {
     return stops;
 }
 
-std::vector<QWidget*> proxied(const QWidget& window) {
-    std::vector<QWidget*> found;
-    for (QWidget* widget : window.findChildren<QWidget*>())
-        if (widget->window() == &window && widget->focusProxy()) found.push_back(widget);
-    return found;
-}
+constexpr char standIn[] = "focusPart"; ///< property: which part of a widget gets the focus in its place
 
-const QWidget* standsFor(const QWidget* widget) {
-    while (widget->focusProxy()) widget = widget->focusProxy();
-    return widget;
-}
-
-/// What hands the focus on belongs beside the one that gets it: before it where it holds that one, behind it
-/// where it is a part of it. Anywhere else it would take Tab there from the middle of the way.
-void addProxied(const std::vector<QWidget*>& holders, std::vector<QWidget*>& order) {
-    for (QWidget* holder : holders) {
-        const auto at = std::ranges::find(order, standsFor(holder));
-        if (at == order.end()) continue;
-        order.insert(holder->isAncestorOf(*at) ? at : at + 1, holder);
+/// A widget that hands the focus on to a part of its own takes Tab back to that part from wherever it stands
+/// in the chain, and nowhere at all where the part is disabled. Tab needs it not; setFocus() finds the part
+/// by the property.
+void takeOver(QWidget& window) {
+    for (QWidget* widget : window.findChildren<QWidget*>()) {
+        QWidget* part = widget->focusProxy();
+        if (!part || widget->window() != &window || !widget->isAncestorOf(part)) continue;
+        widget->setFocusProxy(nullptr);
+        widget->setFocusPolicy(Qt::NoFocus);
+        widget->setProperty(standIn, QVariant::fromValue<QObject*>(part));
     }
 }
 
@@ -96,24 +88,16 @@ std::vector<QWidget*> readingOrder(QWidget& window) {
 }
 
 void layTabOrder(QWidget& window) {
-    // A box of buttons hands the focus on to its first button, and where that one is disabled, Tab would go
-    // no further. Its buttons are all reached without it.
-    for (auto* box : window.findChildren<QDialogButtonBox*>()) box->setFocusProxy(nullptr);
-    std::vector<QWidget*> order = readingOrder(window);
-    const std::vector<QWidget*> holders = proxied(window);
-    addProxied(holders, order);
+    takeOver(window);
+    const std::vector<QWidget*> order = readingOrder(window);
     if (isLaid(window, order)) return;
     // With a widget the toolkit moves what it takes for its parts, by the proxies, and all that is between
-    // them. Without proxies it moves the one alone.
-    std::vector<std::pair<QWidget*, QWidget*>> kept;
-    for (QWidget* holder : holders) kept.emplace_back(holder, holder->focusProxy());
-    for (QWidget* holder : holders) holder->setFocusProxy(nullptr);
-    QWidget* last = &window;
-    for (QWidget* next : order) {
-        QWidget::setTabOrder(last, next);
-        last = next;
-    }
-    for (const auto& [holder, proxy] : kept) holder->setFocusProxy(proxy);
+    // them; and it passes over what takes no focus itself, such as the window.
+    const Qt::FocusPolicy policy = window.focusPolicy();
+    window.setFocusPolicy(Qt::StrongFocus);
+    // From the last on, each to the front.
+    for (auto next = order.rbegin(); next != order.rend(); ++next) QWidget::setTabOrder(&window, *next);
+    window.setFocusPolicy(policy);
 }
 
 TabOrder::TabOrder(QObject* parent) : QObject(parent) {
@@ -121,9 +105,12 @@ TabOrder::TabOrder(QObject* parent) : QObject(parent) {
 }
 
 bool TabOrder::eventFilter(QObject* watched, QEvent* event) {
-    if ((event->type() != QEvent::Show && event->type() != QEvent::KeyPress) || !watched->isWidgetType())
-        return false;
+    if (!watched->isWidgetType()) return false;
     auto* widget = static_cast<QWidget*>(watched);
+    if (event->type() == QEvent::FocusIn)
+        if (auto* part = qobject_cast<QWidget*>(widget->property(standIn).value<QObject*>()))
+            part->setFocus(static_cast<QFocusEvent*>(event)->reason());
+    if (event->type() != QEvent::Show && event->type() != QEvent::KeyPress) return false;
     if (event->type() == QEvent::Show) { // the first in the order gets the focus then
         if (widget->windowType() == Qt::Dialog || widget->windowType() == Qt::Window) layTabOrder(*widget);
         return false;

@@ -97,6 +97,7 @@ class SymptomForm::Private {
 
     void makeTable() {
         table = new QTableWidget(0, columns);
+        table->setTabKeyNavigation(false); // the arrows go from cell to cell, and Tab leaves
         table->setObjectName(QStringLiteral("measured"));
         table->setAccessibleName(tr("Readings of the meter, with the expected ones"));
         table->setWhatsThis(tr(

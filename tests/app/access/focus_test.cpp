@@ -3,6 +3,7 @@
 #include "tests/app/access/access_fixture.h"
 #include "tests/app/keyboard.h"
 #include "widgets/curves/curve_colours.h"
+#include "widgets/curves/curves_view.h"
 
 #include <QComboBox>
 #include <QRadioButton>
@@ -103,7 +104,10 @@ class Focus : public AccessTest {
             if (auto* area = qobject_cast<QScrollArea*>(at)) area->ensureWidgetVisible(&control);
         if (QWidget* now = QApplication::focusWidget()) now->clearFocus();
         QTest::qWait(5);
-        return control.visibleRegion().boundingRect().translated(control.mapTo(&shown, QPoint(0, 0)));
+        QRect seen(control.mapTo(&shown, QPoint(0, 0)), control.size());
+        for (QWidget* at = control.parentWidget(); at && at != &shown; at = at->parentWidget())
+            seen &= QRect(at->mapTo(&shown, QPoint(0, 0)), at->size());
+        return seen;
     }
     static void expectSeen(const std::string& name, QWidget& shown) {
         activate(shown);

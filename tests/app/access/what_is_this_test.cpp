@@ -3,10 +3,12 @@
 #include "tests/app/access/access_fixture.h"
 #include "tests/app/hand.h"
 #include "tests/app/keyboard.h"
+#include "widgets/pins/pins_view.h"
 
 #include <QAction>
 #include <QContextMenuEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
