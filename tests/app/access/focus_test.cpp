@@ -3,7 +3,6 @@
 #include "tests/app/access/access_fixture.h"
 #include "tests/app/keyboard.h"
 #include "widgets/curves/curve_colours.h"
-#include "widgets/curves/curves_view.h"
 
 #include <QComboBox>
 #include <QRadioButton>
@@ -179,7 +178,6 @@ TEST_F(Focus, LooksAsItShould) {
     for (auto* button : window->findChildren<QToolButton*>())
         if (button->defaultAction() == &action("Export curves") && button->isVisible())
             pictures("tool-button", *window, *button);
-    pictures("curves", *window, *window->curves().focusProxy());
     inRooms([this](const std::string& name, QWidget& shown) {
         if (name != "why") return;
         pictures("combo-box", shown, *shown.findChild<QComboBox*>(QStringLiteral("quantity")));
