@@ -222,7 +222,7 @@ void MainWindow::makeLayout() {
     column->setContentsMargins(margin, 0, margin, 0);
     column->addWidget(m_rows);
     setCentralWidget(ground);
-    // At the start no panel has the focus: the first Tab or F6 goes to the Hook-up.
+    // At the start no panel has the focus: F6 goes to the Hook-up first.
     ground->setFocusPolicy(Qt::ClickFocus);
     ground->setFocus();
 }

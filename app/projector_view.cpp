@@ -78,8 +78,8 @@ void ProjectorView::leave() {
     QMainWindow& window = m_parts.window;
     // Unless a hand has taken it off the whole screen meanwhile, and given it a size.
     const bool wasFull = window.isFullScreen();
+    for (QWidget* part : m_hidden) part->show(); // first: what is hidden keeps the sizes of the large texts
     m_parts.appearance.setProjected(false);
-    for (QWidget* part : m_hidden) part->show();
     settleLayouts();
     if (wasFull) window.setWindowState(m_state);
     m_toSize = wasFull && !(m_state & (Qt::WindowMaximized | Qt::WindowFullScreen));

@@ -71,6 +71,7 @@ void takeOver(QWidget& window) {
         widget->setFocusProxy(nullptr);
         widget->setFocusPolicy(Qt::NoFocus);
         widget->setProperty(standIn, QVariant::fromValue<QObject*>(part));
+        QObject::connect(part, &QObject::destroyed, widget, [widget] { widget->setProperty(standIn, {}); });
     }
 }
 
