@@ -59,9 +59,10 @@ TEST_F(Listeners, FindANameOnWhateverTakesTheFocusOrHasAValue) {
             EXPECT_NE(item.role(), QAccessible::NoRole) << name << ": " << told(item);
             // What only scrolls, and a page, has no role of its own in the toolkit.
             if (!qobject_cast<QAbstractScrollArea*>(item.object()) &&
-                !(item.object() && item.object()->objectName() == u"preview"))
+                !(item.object() && item.object()->objectName() == u"preview")) {
                 EXPECT_NE(item.role(), QAccessible::Client)
                     << name << ": " << told(item) << " says not what it is";
+            }
         });
     });
 }

@@ -24,7 +24,7 @@ class LooksReach : public AccessTest {
     static bool isDrawn(const QWidget& widget) {
         return qobject_cast<const QCustomPlot*>(&widget) || qobject_cast<const widgets::HookupView*>(&widget);
     }
-    void expectGrounds(const std::string& name, QWidget& shown, std::set<std::string>& seen) const {
+    void expectGrounds(const std::string& name, QWidget& shown, std::set<std::string>& met) const {
         QTest::qWait(40);
         const widgets::Theme& theme = window->appearance().theme();
         for (QWidget* widget : shown.findChildren<QWidget*>()) {
@@ -33,7 +33,7 @@ class LooksReach : public AccessTest {
             // Inside a focus frame, in a corner where nothing is drawn.
             EXPECT_EQ(image.pixelColor(5, image.height() - 6), theme.paper)
                 << name << ": " << widget->metaObject()->className();
-            seen.insert(name + " " + widget->metaObject()->className());
+            met.insert(name + " " + widget->metaObject()->className());
         }
         const QColor ground = shown.grab().toImage().pixelColor(2, shown.height() - 3);
         EXPECT_NEAR(ground.lightnessF(), theme.window.lightnessF(), 0.15) << name;

@@ -50,7 +50,9 @@ TEST_F(WithoutColour, CurvesOfTheTwoSetsInATrendDifferInTheirDashes) {
     ASSERT_FALSE(first.empty());
     ASSERT_FALSE(second.empty());
     for (const auto& line : second)
-        if (line.second != Qt::DotLine) EXPECT_FALSE(first.contains(line));
+        if (line.second != Qt::DotLine) {
+            EXPECT_FALSE(first.contains(line));
+        }
 }
 
 } // namespace

@@ -168,7 +168,7 @@ TEST_F(SymptomsRoomTest, TheCheckCardIsWrittenAsAPageAndAsText) {
     QProcess pdf;
     pdf.start("pdftotext", {"-layout", page, "-"});
     ASSERT_TRUE(pdf.waitForFinished());
-    const auto plain = [](QString text) { return text.replace(QChar(QChar::Nbsp), u' '); };
+    const auto plain = [](QString from) { return from.replace(QChar(QChar::Nbsp), u' '); };
     const QString printed = plain(QString::fromUtf8(pdf.readAllStandardOutput()));
     EXPECT_TRUE(printed.contains("pin 7 of U1 (discharge)"));
     EXPECT_TRUE(printed.contains(plain(table->item(6, 2)->text())));

@@ -67,6 +67,7 @@ TEST_F(FocusOutlines, GoWhereItGoes) {
 }
 
 TEST_F(FocusOutlines, SpareTheButtonThatIsClickedUntilTheNextKey) {
+    field->setFocus(Qt::TabFocusReason);
     QTest::mouseClick(button, Qt::LeftButton);
     ASSERT_EQ(QApplication::focusWidget(), button);
     EXPECT_FALSE(isSeen());
