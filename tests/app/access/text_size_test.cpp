@@ -48,15 +48,6 @@ TEST_F(TextsFit, InEveryWindowAt200Percent) {
     });
 }
 
-TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
-    inEveryWindow([](const std::string&, QWidget&) {});
-    for (const char* size : {"200 %", "100 %"}) {
-        action(size).trigger();
-        inMain(expectRoom);
-        inRooms(expectRoom);
-    }
-}
-
 TEST_F(TextsFit, WithALargeFontOfTheDesktop) {
     QFont large = QApplication::font();
     const QFont usual = large;
