@@ -95,6 +95,8 @@ bool FocusOutline::eventFilter(QObject* watched, QEvent* event) {
 void FocusOutline::follow(QWidget& widget, Qt::FocusReason reason) {
     const Qt::WindowType type = widget.window()->windowType();
     if (type == Qt::Popup || type == Qt::ToolTip) return;
+    // The empty ground of a window has the focus where nothing else has it yet.
+    if ((widget.focusPolicy() & Qt::TabFocus) == 0) return leave();
     if (reason == Qt::MouseFocusReason)
         m_clicked = isClickedOnly(widget) ? &widget : nullptr;
     else if (m_clicked != &widget ||

@@ -52,6 +52,18 @@ TEST_F(FocusOutlines, StandAroundWhatHasTheFocus) {
     EXPECT_FALSE(isSeen());
 }
 
+TEST_F(FocusOutlines, SpareAGroundThatTabPassesOver) {
+    auto* ground = new QWidget(&window);
+    ground->setGeometry(window.rect());
+    ground->setFocusPolicy(Qt::ClickFocus);
+    ground->show();
+    field->setFocus(Qt::TabFocusReason);
+    EXPECT_TRUE(isSeen());
+    ground->setFocus();
+    ASSERT_EQ(QApplication::focusWidget(), ground);
+    EXPECT_FALSE(isSeen());
+}
+
 TEST_F(FocusOutlines, GoWhereItGoes) {
     field->setFocus(Qt::TabFocusReason);
     window.resize(500, 300);
