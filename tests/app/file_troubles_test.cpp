@@ -53,6 +53,16 @@ TEST_F(FileTroubles, AFileThatAnotherProgramHasChangedIsNotOverwrittenUnasked) {
     EXPECT_EQ(onDiskR1(path), 22000);
 }
 
+TEST_F(FileTroubles, WhatTheWindowSavedItselfIsNotTakenForAnothersWork) {
+    Answering none(QMessageBox::Cancel);
+    for (const double ohm : {33000.0, 47000.0}) {
+        setR1(ohm);
+        action("Save").trigger();
+        EXPECT_EQ(onDiskR1(path), ohm);
+    }
+    EXPECT_TRUE(none.said.isEmpty()) << none.said.toStdString();
+}
+
 TEST_F(FileTroubles, WhenTheWindowComesUpAgainItOffersToReadWhatAnotherProgramWrote) {
     writeFile(path, othersWork());
     {

@@ -234,6 +234,14 @@ TEST_F(HelpOfTheWindow, MenusThatPagesNameAreThere) {
     EXPECT_GT(paths, 15);
 }
 
+TEST_F(HelpOfTheWindow, EntriesOfTheMenuOpenTheirPages) {
+    for (const auto& [entry, page] : {std::pair("How the blinker works", "works"), {"Keys", "keys"}}) {
+        action(entry).trigger();
+        ASSERT_NE(shownHelp(), nullptr) << entry;
+        EXPECT_EQ(shownHelp()->page().toStdString(), page) << entry;
+    }
+}
+
 TEST_F(HelpOfTheWindow, CautionsAreInTheMenuAndOnTheirKey) {
     EXPECT_EQ(action("Cautions").shortcut(), QKeySequence("Ctrl+Shift+F1"));
     action("Cautions").trigger();
