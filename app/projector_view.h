@@ -4,8 +4,8 @@
 //   projector.alsoAway(*toolBar);
 //   menu->addAction(projector.action());
 //   projector.restore();                // at the start: as it was left
-// What the window is without it is kept meanwhile, and comes back: sizes, places, and what of the drawing
-// was in view.
+// What the window is without it is kept meanwhile, and comes back: sizes (of panels to a few pixels), places,
+// and what of the drawing was in view.
 #pragma once
 
 #include "app/appearance.h"

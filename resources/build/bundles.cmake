@@ -1,6 +1,6 @@
 # With BLINKWRIGHT_BUNDLES, the sources of a target that lie in one folder and begin with one letter are compiled as one,
-# which reads their headers once: a build of everything takes far less time, a small change more. What stays together
-# does not change when a file is added. Two names alike, each kept to its own file, may collide in a bundle: one of them
+# which reads their headers once; after a small change more is compiled again. What stays together does not change when a
+# file is added. Two names alike, each kept to its own file, may collide in a bundle: one of them
 # then says more exactly what it is, or both become one.
 function(blinkwright_bundle target)
   if(NOT BLINKWRIGHT_BUNDLES)
