@@ -152,8 +152,8 @@ void TrendRoom::refreshValues() {
     const QSignalBlocker quiet(m_valueBox);
     m_valueBox->clear();
     for (std::size_t k = 0; k < m_values.size(); ++k) {
-        const bool own = m_values[k].which.key.starts_with("device.");
-        if (own && k > 0 && !m_values[k - 1].which.key.starts_with("device."))
+        const bool own = m_values[k].which.key.starts_with(circuit::devicePrefix);
+        if (own && k > 0 && !m_values[k - 1].which.key.starts_with(circuit::devicePrefix))
             m_valueBox->insertSeparator(m_valueBox->count());
         m_valueBox->addItem(m_values[k].name, static_cast<int>(k));
     }

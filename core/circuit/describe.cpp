@@ -49,7 +49,7 @@ class Describer {
         if (!part) return wording::inWords("Set a value");
         const KindInfo& kind = info(part->kind);
         const KeyInfo* key = findKey(kind, e.key);
-        const bool parameter = e.key.starts_with("device.");
+        const bool parameter = e.key.starts_with(devicePrefix);
         const ParameterInfo* found = parameter ? findTimerParameter(e.key.substr(7)) : nullptr;
         const units::Unit unit = key ? key->unit : found ? found->unit : units::Unit::none;
         const std::string label = wording::inWords(key ? key->label : std::string_view(e.key));

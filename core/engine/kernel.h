@@ -384,224 +384,28 @@ class Kernel final : public StepKernel<V> {
 
     /// A Newton step into the conducting side of a law that turns on within a narrow voltage, cut to what its
     /// logarithm allows.
-    BLINKWRIGHT_INLINE V cut(const PortLaw<V>& law, V step) const {
-        const V width = law.turnOnWidth();
-        const auto far = (step > 2 * width) & (width > V(0));
-        if (!any(far)) return step;
-        const V positive = select(width > V(0), width, V(1));
-        return select(far, width * (1 + lane::logarithm(1 + lane::larger(step, V(0)) / positive)), step);
-    }
+    V cut(const PortLaw<V>& law, V step) const;
 
     /// Solves M x = x in place, M q x q and used up; no pivots.
-    BLINKWRIGHT_INLINE void eliminate(V* M, V* x) const {
-        for (int k = 0; k < q(); ++k) {
-            const V inverse = 1 / M[k * q() + k];
-            for (int r = k + 1; r < q(); ++r) {
-                const V factor = M[r * q() + k] * inverse;
-                for (int c = k + 1; c < q(); ++c) M[r * q() + c] -= factor * M[k * q() + c];
-                x[r] -= factor * x[k];
-            }
-            M[k * q() + k] = inverse;
-        }
-        for (int r = q() - 1; r >= 0; --r) {
-            for (int c = r + 1; c < q(); ++c) x[r] -= M[r * q() + c] * x[c];
-            x[r] *= M[r * q() + r];
-        }
-    }
+    void eliminate(V* M, V* x) const;
 
     /// The end's port voltages and currents, those of drifting ports included. r: a guess of the remainders.
-    Mask finish(const V* c, const V* guess) {
-        V r[maxKept];
-        for (int k = 0; k < kept(); ++k) r[k] = guess[k];
-        StepPoint<V>& out = this->end;
-        // A drifting port's current hardly moves a bent one's voltage: the guess of it will do there.
-        const Mask solved = stage(c, r, out, false);
-        for (int k = 0; k < d(); ++k) {
-            const int port = q() + k;
-            V u = base.u[port];
-            for (int j = 0; j < n(); ++j) u += m_PX[port * n() + j] * c[j];
-            // The voltage of a drifting port is set by the others' currents: Zdb (G du + r) + Zdd rd.
-            for (int j = 0; j < q(); ++j) {
-                V current = r[j];
-                for (int i = 0; i < q(); ++i) current -= base.slope[j] * m_V[j * q() + i] * r[i];
-                for (int i = 0; i < d(); ++i) current -= base.slope[j] * m_Vd[j * d() + i] * r[q() + i];
-                u -= m_f->Z[port * kept() + j] * current;
-            }
-            for (int j = 0; j < d(); ++j) u -= m_f->Z[port * kept() + q() + j] * r[q() + j];
-            V slope;
-            m_f->laws[port].evaluate(u, m_inner[port], out.i[port], slope);
-            out.u[port] = u;
-        }
-        for (int k = q(); k < kept(); ++k) out.slope[k] = V(0);
-        return solved;
-    }
+    Mask finish(const V* c, const V* guess);
 
     /// Bent ports' voltages and currents where the eigen-coordinates of y - base are c; r: first guess of
     /// their remainders in, the remainders out; those of the drifting ports as they are.
-    Mask stage(const V* c, V* r, StepPoint<V>& out, bool within) {
-        if (q() == 0) return maskOf<V>(true);
-        V target[maxQ];
-        for (int k = 0; k < q(); ++k) {
-            V sum = base.u[k];
-            for (int j = 0; j < n(); ++j) sum += m_PX[k * n() + j] * c[j];
-            for (int j = 0; j < d(); ++j) sum -= m_Vd[k * d() + j] * r[q() + j];
-            target[k] = sum;
-            for (int j = 0; j < q(); ++j) sum -= m_V[k * q() + j] * r[j];
-            out.u[k] = sum;
-        }
-        // Where nothing moves by more than this, the laws are their tangents within the step.
-        Mask flat = maskOf<V>(within);
-        for (int k = 0; k < q(); ++k)
-            flat = flat & (lane::magnitude(target[k] - base.u[k]) <= V(3 * m_close));
-        if (all(flat)) {
-            for (int k = 0; k < q(); ++k) {
-                out.u[k] = target[k];
-                out.i[k] = base.i[k] + base.slope[k] * (target[k] - base.u[k]);
-                out.slope[k] = base.slope[k];
-                r[k] = V(0);
-            }
-            return maskOf<V>(true);
-        }
-        constexpr int most = 12;
-        Mask done = maskOf<V>(false);
-        for (int iteration = 0; iteration < most; ++iteration) {
-            V step[maxQ], M[maxQ * maxQ];
-            for (int k = 0; k < q(); ++k) {
-                m_f->laws[k].evaluate(out.u[k], m_inner[k], out.i[k], out.slope[k]);
-                r[k] = out.i[k] - base.i[k] - base.slope[k] * (out.u[k] - base.u[k]);
-            }
-            for (int k = 0; k < q(); ++k) {
-                V sum = target[k] - out.u[k];
-                for (int j = 0; j < q(); ++j) {
-                    sum -= m_V[k * q() + j] * r[j];
-                    M[k * q() + j] = m_V[k * q() + j] * (out.slope[j] - base.slope[j]);
-                }
-                M[k * q() + k] += V(1);
-                step[k] = sum;
-            }
-            eliminate(M, step);
-            Mask small = maskOf<V>(true), sane = maskOf<V>(true);
-            for (int k = 0; k < q(); ++k) {
-                const V size = lane::magnitude(step[k]);
-                small = small & (size <= V(m_close) * (1 + lane::magnitude(out.u[k])));
-                sane = sane & (size < V(1e6));
-            }
-            if (all(small)) {
-                // Close in, a step leaves only its square behind; currents follow by their tangents.
-                for (int k = 0; k < q(); ++k) {
-                    out.u[k] += step[k];
-                    out.i[k] += out.slope[k] * step[k];
-                    r[k] += (out.slope[k] - base.slope[k]) * step[k];
-                }
-                return maskOf<V>(true);
-            }
-            done = small;
-            if (!any(sane)) return done;
-            for (int k = 0; k < q(); ++k) out.u[k] += select(sane, cut(m_f->laws[k], step[k]), V(0));
-        }
-        return done;
-    }
+    Mask stage(const V* c, V* r, StepPoint<V>& out, bool within);
 
     /// The port equations at the base's y from a guess of u alone.
-    Mask solveAfresh() {
-        const Folded<V>& f = *m_f;
-        V source[maxQ];
-        for (int k = 0; k < q(); ++k) {
-            V sum = f.a[k];
-            for (int j = 0; j < n(); ++j) sum += f.A[k * n() + j] * base.y[j];
-            source[k] = sum;
-        }
-        const int stride = kept();
-        Mask done = maskOf<V>(false);
-        constexpr int most = 16;
-        for (int iteration = 0; iteration < most && !all(done); ++iteration) {
-            V step[maxQ], M[maxQ * maxQ];
-            for (int k = 0; k < kept(); ++k)
-                f.laws[k].evaluate(base.u[k], m_inner[k], base.i[k], base.slope[k]);
-            for (int k = 0; k < q(); ++k) {
-                V sum = source[k] - base.u[k];
-                for (int j = 0; j < kept(); ++j) sum -= f.Z[k * stride + j] * base.i[j];
-                for (int j = 0; j < q(); ++j) M[k * q() + j] = f.Z[k * stride + j] * base.slope[j];
-                M[k * q() + k] += V(1);
-                step[k] = sum;
-            }
-            eliminate(M, step);
-            done = maskOf<V>(true);
-            for (int k = 0; k < q(); ++k) {
-                const V taken = cut(f.laws[k], step[k]);
-                done = done & (lane::magnitude(step[k]) <= V(m_close) * (1 + lane::magnitude(base.u[k])));
-                base.u[k] += taken;
-                base.i[k] += base.slope[k] * taken;
-            }
-            for (int k = q(); k < kept(); ++k) {
-                V u = f.a[k];
-                for (int j = 0; j < n(); ++j) u += f.A[k * n() + j] * base.y[j];
-                for (int j = 0; j < kept(); ++j) u -= f.Z[k * stride + j] * base.i[j];
-                done = done & (lane::magnitude(u - base.u[k]) <= V(m_close));
-                base.u[k] = u;
-                base.slope[k] = V(0);
-            }
-        }
-        return done;
-    }
+    Mask solveAfresh();
 
     /// The drifting ports' remainders at the middle and at the end: those of the cubic a x^2 + b x^3 that has
     /// the first two moments of the current along the path.
-    void drift() {
-        m_modes.prepare(n(), m_h, m_basis.lambda.data(), m_phi.data());
-        // Ports that come out of the band go first. Those that start within it are out of it for most of the
-        // step, so that all paths are laid with their currents as they are then.
-        V drive[maxN], known[maxN], outside[maxD];
-        MaskOf<V> comesOut[maxD];
-        for (int k = 0; k < n(); ++k) {
-            m_fix[k] = m_fixTurn[k] = known[k] = V(0);
-            drive[k] = m_fm[k];
-        }
-        for (int j = 0; j < d(); ++j) {
-            V to = base.u[q() + j];
-            for (int k = 0; k < n(); ++k) to += m_PX[(q() + j) * n() + k] * m_fm[k] * m_h * m_phi[k][1];
-            comesOut[j] = beyondDriftBand(to);
-            const V then = select(to > V(0), m_f->laws[q() + j].p[0], V(0));
-            outside[j] = select(comesOut[j], then - base.i[q() + j], V(0));
-            if (all(beyondDriftBand(base.u[q() + j]))) continue;
-            for (int k = 0; k < n(); ++k) drive[k] -= m_KX[k * kept() + q() + j] * outside[j];
-        }
-        for (int j = 0; j < d(); ++j)
-            if (all(comesOut[j])) integrate(j, drive, known, outside[j]);
-        for (int j = 0; j < d(); ++j)
-            if (!all(comesOut[j])) integrate(j, drive, known, outside[j]);
-    }
+    void drift();
 
     /// @param drive, known as of DriftPath::lay(); what this port adds to them comes on top. @param later
     /// what its current changes by until it is out of the band.
-    void integrate(int j, V* drive, V* known, V later) {
-        const int port = q() + j;
-        auto& path = m_path[j];
-        path.lay(m_modes, base.u[port], m_PX + port * n(), drive, known);
-        path.effect = V(0);
-        for (int r = 0; r < n(); ++r) {
-            V sum(0);
-            for (int k = 0; k < n(); ++k)
-                sum += m_basis.vectors[r * n() + k] * m_h * m_phi[k][1] * m_KX[k * kept() + port];
-            path.effect = lane::larger(path.effect, lane::magnitude(sum));
-        }
-        const auto [moment0, moment1, weighted, atEnd] =
-            path.integrate(m_modes, m_f->laws[port].p[0], base.i[port]);
-        m_r[0][port] = 4.5 * moment0 - 5 * moment1;
-        m_r[1][port] = 20 * moment1 - 12 * moment0;
-        const V alpha = 48 * moment0 - 60 * moment1, beta = 80 * moment1 - 60 * moment0;
-        const bool within = !all(beyondDriftBand(base.u[port]));
-        for (int k = 0; k < n(); ++k) {
-            const V by = m_h * m_KX[k * kept() + port], z = m_h * m_basis.lambda[k];
-            const V gain = by * (2 * alpha * m_phi[k][3] + 6 * beta * m_phi[k][4] - weighted[k]);
-            // The slope that it ends with; a mode much faster than the step just follows.
-            const V slope = select(z > V(-50), z * gain - by * (atEnd - m_r[1][port]), 2 * gain);
-            m_fix[k] += 3 * gain - slope;
-            m_fixTurn[k] += slope - 2 * gain;
-            known[k] -= by * (weighted[k] - later * m_phi[k][1]);
-            if (!within) drive[k] -= m_KX[k * kept() + port] * later;
-        }
-    }
+    void integrate(int j, V* drive, V* known, V later);
 
     const Folded<V>* m_f = nullptr;
     int m_n = 0, m_q = 0, m_d = 0;
@@ -626,6 +430,13 @@ class Kernel final : public StepKernel<V> {
     V m_fix[maxN], m_fixTurn[maxN];
     Eigenbasis<V>& m_basis;
 };
+
+} // namespace blinkwright::engine
+
+#include "core/engine/kernel_drift.h"
+#include "core/engine/kernel_ports.h"
+
+namespace blinkwright::engine {
 
 /// The kernel for a fold.
 template <class V, class Build>

@@ -160,7 +160,7 @@ class Finder {
         add({kind,
              timer.id,
              timer.ref,
-             std::string("device.") + name,
+             std::string(circuit::devicePrefix) + name,
              unit,
              0,
              nominal,

@@ -85,7 +85,7 @@ std::vector<TrendValue> trendValues(const circuit::Circuit& circuit, PartSet set
         }
         if (part.kind != PartKind::timer) continue;
         for (const circuit::ParameterInfo& parameter : circuit::timerParameters()) {
-            const std::string key = "device." + std::string(parameter.name);
+            const std::string key = std::string(circuit::devicePrefix).append(parameter.name);
             if (parameter.name == "timing_tolerance" || !isNumber(circuit, set, part.id, key)) continue;
             timers.push_back({{part.id, key},
                               part.ref,
