@@ -1,13 +1,12 @@
 // Pictures of a lab sheet: the drawing of the circuit, the traces with a record laid over, squares to sketch
 // on.
+#include "app/measured_panels.h"
 #include "app/sheet/sheet_sections.h"
 #include "widgets/curves/curves_export.h"
 #include "widgets/curves/page_sheet.h"
-#include "widgets/curves/strip_plot.h"
 #include "widgets/hookup/drawing.h"
 
 #include <algorithm>
-#include <cmath>
 #include <memory>
 
 namespace blinkwright::app::sheet {
@@ -15,14 +14,12 @@ namespace blinkwright::app::sheet {
 namespace {
 
 using widgets::PageSheet;
-using widgets::Strip;
-using widgets::StripPlot;
 
 constexpr int pageWidth = 640;                        ///< of a picture as wide as the text [px]
 constexpr int tracesHeight = 430, sketchHeight = 340; ///< [px]
 constexpr int drawingMargin = 8;
 constexpr double mostEnlarged = 1.0; ///< of the drawing: as on the screen at full size
-constexpr double recordWidth = 1.1, sketchSquare = 20;
+constexpr double sketchSquare = 20;
 
 using Drawn = std::shared_ptr<const widgets::hookup::Drawing>;
 
@@ -37,49 +34,6 @@ void paintDrawing(QCPPainter& painter, const Drawn& drawing, double scale) {
     for (const widgets::hookup::PartView& part : drawing->parts())
         widgets::hookup::paintLens(painter, part, theme, 0);
     painter.restore();
-}
-
-/// How much later the record's instants are in the simulation: power-on to power-on, else the first rise to
-/// the simulation's first.
-double delayOf(const circuit::Record& record, const study::Study& study, circuit::Begin begin) {
-    if (record.fromPowerOn && begin == circuit::Begin::powerOn) return 0;
-    const std::size_t rise = record.firstRises ? 0 : 1;
-    if (record.switchings_s.size() <= rise) return 0;
-    for (const double at : study.curves.switchings_s)
-        if (engine::momentOf(study.curves, at).output_V > engine::momentOf(study.curves, at - 1e-9).output_V)
-            return at - record.switchings_s[rise];
-    return study.curves.time_s.empty() ? 0 : study.curves.time_s.front() - record.switchings_s[rise];
-}
-
-/// A trace of a record as lines within the strip, thinned to what the page can show.
-void paintTrace(QCPPainter& painter, const StripPlot& plot, const circuit::Record& record,
-                const circuit::Trace& trace, Strip strip, double delay) {
-    const QRectF room = plot.stripRect(strip);
-    const widgets::Span span = plot.visibleSpan();
-    std::vector<double> at(record.time_s);
-    for (double& t : at) t += delay;
-    const widgets::StripPoints points =
-        widgets::thinned(at, trace.values_V, span, static_cast<int>(3 * room.width()), 0);
-    QPolygonF line;
-    for (const QCPGraphData& point : points) {
-        if (point.key < span.begin || point.key > span.end) continue;
-        line << QPointF(plot.pixelAt(point.key),
-                        std::clamp(plot.valuePixel(strip, point.value), room.top(), room.bottom()));
-    }
-    painter.drawPolyline(line);
-}
-
-void paintRecord(QCPPainter& painter, const StripPlot& plot, const circuit::Record& record, double delay) {
-    QPen pen(PageSheet::theme().measured, recordWidth);
-    pen.setJoinStyle(Qt::RoundJoin);
-    painter.setPen(pen);
-    painter.setRenderHint(QPainter::Antialiasing);
-    for (const circuit::Trace& trace : record.traces) {
-        if (trace.of == circuit::TraceOf::output)
-            paintTrace(painter, plot, record, trace, Strip::output, delay);
-        else if (trace.of == circuit::TraceOf::capacitor)
-            paintTrace(painter, plot, record, trace, Strip::capacitor, delay);
-    }
 }
 
 /// Squares to sketch a trace on, with both axes named.
@@ -114,7 +68,7 @@ std::vector<Block> squaresBlocks() {
     return {std::move(squares)};
 }
 
-QString tracesCaption(const Making& making, bool record) {
+QString tracesCaption(const Making& making, const widgets::RecordCurves& records) {
     QString text =
         making.facts.circuit.run.begin == circuit::Begin::settled
             ? Words::tr(
@@ -122,8 +76,10 @@ QString tracesCaption(const Making& making, bool record) {
             : Words::tr("From power-on: output (pin 3), timing capacitor with its two switching levels, lamp "
                         "currents.");
     if (making.facts.b) text += u' ' + Words::tr("Set A indigo, Set B ochre.");
-    if (record)
-        text += u' ' + Words::tr("Black, laid over: measured, %1.").arg(qs(making.facts.record()->source));
+    QStringList sources;
+    for (const widgets::RecordCurve& record : records) sources << qs(record.record().source);
+    if (!sources.empty())
+        text += u' ' + Words::tr("Black, laid over: measured, %1.").arg(sources.join(QStringLiteral(", ")));
     return text;
 }
 
@@ -154,21 +110,16 @@ std::vector<Block> tracesBlocks(const Making& making) {
     std::shared_ptr<const engine::Curves> b;
     if (making.facts.b && making.facts.b->curves.time_s.size() > 1)
         b = std::make_shared<engine::Curves>(making.facts.b->curves);
-    std::function<void(QCPPainter&, const StripPlot&)> over;
-    if (const circuit::Record* record = making.facts.record()) {
-        const double delay = delayOf(*record, making.facts.a, making.facts.circuit.run.begin);
-        over = [kept = making.facts.recorded, record, delay](QCPPainter& painter, const StripPlot& plot) {
-            paintRecord(painter, plot, *record, delay);
-        };
-    }
+    const widgets::RecordCurves records = recordsOver(making.facts.circuit, making.facts.a);
     const QSize size(pageWidth, tracesHeight);
-    Picture picture{QStringLiteral("traces"), tracesCaption(making, over != nullptr),
+    Picture picture{QStringLiteral("traces"), tracesCaption(making, records),
                     Words::tr("Three strips on one time axis: output, timing capacitor, lamp currents."),
-                    size, [a, b, over, size](QCPPainter& painter) {
-                        const widgets::PageCurves curves =
+                    size, [a, b, records, size](QCPPainter& painter) {
+                        widgets::PageCurves curves =
                             b ? widgets::PageCurves(a.get(), b.get(), Words::tr("Set B"), QStringLiteral("B"))
                               : widgets::PageCurves(*a);
-                        widgets::paintCurves(painter, curves, size, over);
+                        curves.records = records;
+                        widgets::paintCurves(painter, curves, size);
                     }};
     return {std::move(picture)};
 }

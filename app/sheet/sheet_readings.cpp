@@ -1,5 +1,6 @@
 // The table of readings: textbook, simulated, measured, and how far they lie apart.
 #include "app/sheet/sheet_sections.h"
+#include "core/study/measured_against.h"
 #include "core/units/rounding.h"
 #include "widgets/readings/reading_rows.h"
 #include "widgets/text/figure_text.h"
@@ -243,46 +244,28 @@ void addTimer(Rows& rows, const Making& making, std::size_t index) {
               b ? b->firstHigh_s : std::nullopt, m.firstHigh_s});
 }
 
-constexpr double leastVolt = 1e-6;
-
-struct OutputLevels {
-    std::optional<double> high_V, low_V;
-};
-/// Of the first timer's output, in the middle of its last phases.
-OutputLevels levelsOf(const study::Study& study) {
-    OutputLevels levels;
-    const std::vector<double>& at = study.curves.switchings_s;
-    for (std::size_t k = 1; k < at.size(); ++k) {
-        const double volt = engine::momentOf(study.curves, (at[k - 1] + at[k]) / 2).output_V;
-        levels.high_V = std::max(levels.high_V.value_or(volt), volt);
-        levels.low_V = std::min(levels.low_V.value_or(volt), volt);
-    }
-    if (at.size() < 3) return {};
-    // An output that reaches its rail is at 0 V, not at the last bit of the arithmetic.
-    if (std::abs(*levels.low_V) < leastVolt) levels.low_V = 0;
-    return levels;
-}
-
-/// The first supply's mean voltage under its mean current.
-std::optional<double> terminalsOf(const study::Study& study) {
-    if (study.board.supplies.empty() || !study.readings.supply || !study.readings.supply->mean_A) return {};
-    const devices::Supply& supply = study.board.supplies.front();
-    return supply.voltage - supply.resistance * *study.readings.supply->mean_A;
+/// Of the first timer's output. One that reaches its rail is at 0 V, not at the last bit of the arithmetic.
+std::optional<double> levelOf(const study::Study& study, bool high) {
+    constexpr double least_V = 1e-6;
+    const std::optional<double> level = study::outputLevel(study, high);
+    return level && std::abs(*level) < least_V ? 0 : level;
 }
 
 void addLevels(Rows& rows, const Making& making) {
     const study::MeasuredReadings& m = making.facts.measured;
-    const OutputLevels a = levelsOf(making.facts.a);
-    const OutputLevels b = making.facts.b ? levelsOf(*making.facts.b) : OutputLevels{};
+    const auto add = [&](const QString& name, auto figure, const std::optional<Measured>& measured) {
+        const study::LabFacts& facts = making.facts;
+        rows.add(
+            {name, Form::volt, {}, figure(facts.a), facts.b ? figure(*facts.b) : std::nullopt, measured});
+    };
     rows.head(Words::tr("Voltages"));
-    rows.add({Words::tr("Supply at its terminals"),
-              Form::volt,
-              {},
-              terminalsOf(making.facts.a),
-              making.facts.b ? terminalsOf(*making.facts.b) : std::nullopt,
-              m.supply_V});
-    rows.add({Words::tr("Output (pin 3) while high"), Form::volt, {}, a.high_V, b.high_V, m.outputHigh_V});
-    rows.add({Words::tr("Output (pin 3) while low"), Form::volt, {}, a.low_V, b.low_V, m.outputLow_V});
+    add(Words::tr("Supply at its terminals"), study::terminalVoltage, m.supply_V);
+    add(
+        Words::tr("Output (pin 3) while high"), [](const study::Study& s) { return levelOf(s, true); },
+        m.outputHigh_V);
+    add(
+        Words::tr("Output (pin 3) while low"), [](const study::Study& s) { return levelOf(s, false); },
+        m.outputLow_V);
 }
 
 void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
@@ -294,15 +277,16 @@ void addLamp(Rows& rows, const Making& making, const study::LampReading& a) {
     for (const study::MeasuredLamp& lamp : making.facts.measured.lamps)
         if (lamp.part == a.id) measured = lamp.current_A;
     rows.head(Words::tr("Lamp %1").arg(qs(a.ref)));
-    const auto lit = [](const study::LampReading* lamp) -> std::optional<double> {
-        if (!lamp || !lamp->charge_C || !lamp->litTime_s || !(*lamp->litTime_s > 0)) return {};
-        return *lamp->charge_C / *lamp->litTime_s;
-    };
     const auto add = [&](const QString& name, Form form, std::optional<double> study::LampReading::*figure,
                          bool byHand) {
         rows.add({name, form, {}, a.*figure, b ? b->*figure : std::nullopt, {}, byHand});
     };
-    rows.add({Words::tr("Current while lit, mean"), Form::ampere, {}, lit(&a), lit(b), measured});
+    rows.add({Words::tr("Current while lit, mean"),
+              Form::ampere,
+              {},
+              study::litCurrent(a),
+              b ? study::litCurrent(*b) : std::nullopt,
+              measured});
     add(Words::tr("Lit time in a cycle"), Form::seconds, &study::LampReading::litTime_s, true);
     add(Words::tr("Peak current"), Form::ampere, &study::LampReading::peak_A, false);
     add(Words::tr("Mean current"), Form::ampere, &study::LampReading::mean_A, false);

@@ -19,17 +19,7 @@ Result<void> takeB(circuit::Circuit& circuit) {
     return {};
 }
 
-std::shared_ptr<const circuit::Measurement> firstRecord(const circuit::Circuit& circuit) {
-    for (const auto& m : circuit.measurements)
-        if (m->used && std::holds_alternative<circuit::Record>(m->what)) return m;
-    return nullptr;
-}
-
 } // namespace
-
-const circuit::Record* LabFacts::record() const {
-    return recorded ? &std::get<circuit::Record>(recorded->what) : nullptr;
-}
 
 Result<LabFacts> labFacts(const circuit::Circuit& circuit, const LabFactsRequest& request) {
     LabFacts facts;
@@ -60,7 +50,6 @@ Result<LabFacts> labFacts(const circuit::Circuit& circuit, const LabFactsRequest
         facts.b = std::move(b).value();
     }
     facts.measured = measuredReadings(facts.circuit);
-    facts.recorded = firstRecord(facts.circuit);
     if (request.why) facts.why = why(facts.a.board, {.cancel = request.cancel});
     if (request.spread) {
         Result<SpreadOutcome> spread =

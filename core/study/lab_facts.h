@@ -37,13 +37,9 @@ struct LabFacts {
     std::optional<Why> why;
     std::optional<SpreadOutcome> spread;
     MeasuredReadings measured;
-    /// The first record that is marked as used, with its measurement; null where there is none.
-    std::shared_ptr<const circuit::Measurement> recorded;
     std::optional<std::uint64_t> variant;
     std::vector<std::string> changed; ///< designators that the variant has other values of
     bool cancelled = false;
-
-    const circuit::Record* record() const;
 };
 
 /// @return a fault where no board can be made or there is no variant; a circuit that does not blink gives

@@ -46,19 +46,13 @@ class Prediction {
     }
     std::optional<double> firstHigh() const { return m_timer ? m_timer->firstHigh_s : std::nullopt; }
     std::optional<double> level(bool high) const {
-        return m_timer ? meanLevel(m_study->curves, high) : std::nullopt;
+        return m_timer ? outputLevel(*m_study, high) : std::nullopt;
     }
-    std::optional<double> supply() const {
-        if (!m_timer || m_study->board.supplies.empty() || !m_study->readings.supply) return {};
-        const devices::Supply& supply = m_study->board.supplies.front();
-        const std::optional<double> mean = m_study->readings.supply->mean_A;
-        return mean ? std::optional(supply.voltage - supply.resistance * *mean) : std::nullopt;
-    }
+    std::optional<double> supply() const { return m_timer ? terminalVoltage(*m_study) : std::nullopt; }
     std::optional<double> lamp(circuit::PartId part) const {
         if (!m_timer) return {};
         for (const LampReading& lamp : m_study->readings.lamps)
-            if (lamp.id == part && lamp.charge_C && lamp.litTime_s && *lamp.litTime_s > 0)
-                return *lamp.charge_C / *lamp.litTime_s;
+            if (lamp.id == part) return litCurrent(lamp);
         return {};
     }
 
@@ -73,6 +67,21 @@ class Prediction {
 };
 
 } // namespace
+
+std::optional<double> outputLevel(const Study& study, bool high) {
+    return study.readings.verdict == Verdict::blinks ? meanLevel(study.curves, high) : std::nullopt;
+}
+
+std::optional<double> terminalVoltage(const Study& study) {
+    if (study.board.supplies.empty() || !study.readings.supply || !study.readings.supply->mean_A) return {};
+    const devices::Supply& supply = study.board.supplies.front();
+    return supply.voltage - supply.resistance * *study.readings.supply->mean_A;
+}
+
+std::optional<double> litCurrent(const LampReading& lamp) {
+    if (!lamp.charge_C || !lamp.litTime_s || !(*lamp.litTime_s > 0)) return {};
+    return *lamp.charge_C / *lamp.litTime_s;
+}
 
 std::optional<double> MeasuredAgainst::difference() const {
     return predicted ? std::optional(measured.value - *predicted) : std::nullopt;

@@ -37,6 +37,15 @@ struct MeasuredAgainst {
     std::optional<double> multiples() const;
 };
 
+// What the simulation says of figures that a meter shows; nothing where it has no such figure.
+
+/// Mean of the first timer's output [V] while it is high, or low.
+std::optional<double> outputLevel(const Study& study, bool high);
+/// Mean voltage at the first supply's terminals [V].
+std::optional<double> terminalVoltage(const Study& study);
+/// Mean current while the lamp is lit [A].
+std::optional<double> litCurrent(const LampReading& lamp);
+
 /// In the order of MeasuredFigure, lamps and parts in file order; only what was measured.
 /// @param study of that set; null while there is none: nothing but part values is predicted then.
 std::vector<MeasuredAgainst> measuredAgainst(const circuit::Circuit& circuit, circuit::PartSet set,

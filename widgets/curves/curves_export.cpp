@@ -54,18 +54,13 @@ QImage curvesPicture(const PageCurves& curves, const CurvesPage& page) {
     return sheet.image(plot);
 }
 
-void paintCurves(QCPPainter& painter, const PageCurves& curves, const QSize& room,
-                 const std::function<void(QCPPainter&, const StripPlot&)>& over) {
+void paintCurves(QCPPainter& painter, const PageCurves& curves, const QSize& room) {
     StripPlot plot(nullptr, StripPlot::Use::page);
     fill(plot, curves, {}, room, vectorScale);
     painter.save();
     painter.setMode(QCPPainter::pmVectorized);
     painter.setMode(QCPPainter::pmNonCosmetic);
     plot.toPainter(&painter, room.width(), room.height());
-    painter.restore();
-    if (!over) return;
-    painter.save();
-    over(painter, plot);
     painter.restore();
 }
 

@@ -9,15 +9,12 @@
 
 #include <QImage>
 #include <QString>
-#include <functional>
 #include <memory>
 #include <optional>
 
 class QCPPainter;
 
 namespace blinkwright::widgets {
-
-class StripPlot;
 
 struct CurvesPage {
     QString title;
@@ -53,8 +50,7 @@ Result<void> exportCurves(const PageCurves& curves, const CurvesPage& page, Page
                           const QString& path);
 QImage curvesPicture(const PageCurves& curves, const CurvesPage& page);
 /// The strips alone, as on a page but without title and values, for a page of somebody else's.
-/// @param painter its unit is a pixel of 96 to the inch. @param over draws on top, if given.
-void paintCurves(QCPPainter& painter, const PageCurves& curves, const QSize& room,
-                 const std::function<void(QCPPainter&, const StripPlot&)>& over = {});
+/// @param painter its unit is a pixel of 96 to the inch.
+void paintCurves(QCPPainter& painter, const PageCurves& curves, const QSize& room);
 
 } // namespace blinkwright::widgets

@@ -127,7 +127,7 @@ QString MeasurementModel::cellText(int at, int column) const {
     const auto& number = row(at).number;
     if (column == used) return {};
     if (!number) return dash;
-    const FigureText form = formIn(number->unit);
+    const FigureText form = figureTextOf(number->unit);
     return column == value ? form(number->value.value) : uncertaintyText(number->value.uncertainty, form);
 }
 
@@ -230,7 +230,7 @@ bool MeasurementModel::setNumber(int row, int column, const QString& typed) {
     }
     const QString text =
         tr("Set %1 to %2")
-            .arg(nameOf(m, m_circuit), measuredText(*number, formIn(statedNumber(m, m_circuit)->unit)));
+            .arg(nameOf(m, m_circuit), measuredText(*number, figureTextOf(statedNumber(m, m_circuit)->unit)));
     wish(row, std::move(m), text);
     return true;
 }

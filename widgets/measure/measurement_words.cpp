@@ -43,31 +43,6 @@ QString whatRecorded(const Record& record) {
 
 } // namespace
 
-FigureText formIn(Unit unit) {
-    switch (unit) {
-    case Unit::second:
-        return secondsText;
-    case Unit::hertz:
-        return rateText;
-    case Unit::volt:
-        return textIn<Unit::volt>;
-    case Unit::ampere:
-        return textIn<Unit::ampere>;
-    case Unit::ohm:
-        return textIn<Unit::ohm>;
-    case Unit::farad:
-        return textIn<Unit::farad>;
-    case Unit::watt:
-        return textIn<Unit::watt>;
-    case Unit::coulomb:
-        return textIn<Unit::coulomb>;
-    case Unit::candela:
-        return textIn<Unit::candela>;
-    default:
-        return numberText;
-    }
-}
-
 QString kindText(const Measurement& m) {
     if (std::holds_alternative<Count>(m.what)) return Words::tr("Stopwatch");
     if (std::holds_alternative<MeterReading>(m.what)) return Words::tr("Meter");
@@ -188,11 +163,11 @@ FigureText figureForm(const MeasuredAgainst& one, const circuit::Circuit& circui
     case Figure::outputHigh:
     case Figure::outputLow:
     case Figure::supplyVoltage:
-        return formIn(Unit::volt);
+        return figureTextOf(Unit::volt);
     case Figure::lampCurrent:
-        return formIn(Unit::ampere);
+        return figureTextOf(Unit::ampere);
     case Figure::partValue:
-        return formIn(unitOf({MeterQuantity::partValue, one.part, one.key, {}}, circuit));
+        return figureTextOf(unitOf({MeterQuantity::partValue, one.part, one.key, {}}, circuit));
     default:
         return secondsText;
     }

@@ -9,9 +9,6 @@
 
 namespace blinkwright::widgets {
 
-/// Writes numbers of a unit; plain ones for Unit::none.
-FigureText formIn(units::Unit unit);
-
 QString kindText(const circuit::Measurement& measurement);
 QString whatText(const circuit::Measurement& measurement, const circuit::Circuit& circuit);
 QString nameOf(const circuit::Measurement& measurement, const circuit::Circuit& circuit);

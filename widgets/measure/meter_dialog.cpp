@@ -257,7 +257,7 @@ class MeterDialog::Private {
         tried.what = now;
         const Result<void> can = circuit.canMeasure(tried);
         result->setText(
-            can ? tr("%1: %2").arg(whatText(tried, circuit), measuredText(now.value, formIn(unit())))
+            can ? tr("%1: %2").arg(whatText(tried, circuit), measuredText(now.value, figureTextOf(unit())))
                 : tr("The value %1.").arg(QString::fromStdString(can.fault().text)));
     }
 

@@ -93,24 +93,7 @@ QString figureName(const study::FittedFigure& figure) {
 }
 
 FigureText formOf(Unit unit) {
-    switch (unit) {
-    case Unit::second:
-        return secondsText;
-    case Unit::hertz:
-        return rateText;
-    case Unit::volt:
-        return textIn<Unit::volt>;
-    case Unit::ampere:
-        return textIn<Unit::ampere>;
-    case Unit::ohm:
-        return textIn<Unit::ohm>;
-    case Unit::farad:
-        return textIn<Unit::farad>;
-    case Unit::siemens:
-        return textIn<Unit::siemens>;
-    default:
-        return shareText;
-    }
+    return unit == Unit::none ? shareText : figureTextOf(unit);
 }
 
 FigureText formOf(const study::BudgetRow& row) {

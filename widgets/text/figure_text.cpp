@@ -50,6 +50,39 @@ QString rateText(double value_Hz) {
     return quantityText(value_Hz, units::Unit::hertz);
 }
 
+FigureText figureTextOf(units::Unit unit) {
+    using units::Unit;
+    switch (unit) {
+    case Unit::none:
+        return numberText;
+    case Unit::second:
+        return secondsText;
+    case Unit::hertz:
+        return rateText;
+    case Unit::volt:
+        return textIn<Unit::volt>;
+    case Unit::ampere:
+        return textIn<Unit::ampere>;
+    case Unit::ohm:
+        return textIn<Unit::ohm>;
+    case Unit::farad:
+        return textIn<Unit::farad>;
+    case Unit::watt:
+        return textIn<Unit::watt>;
+    case Unit::joule:
+        return textIn<Unit::joule>;
+    case Unit::coulomb:
+        return textIn<Unit::coulomb>;
+    case Unit::candela:
+        return textIn<Unit::candela>;
+    case Unit::siemens:
+        return textIn<Unit::siemens>;
+    case Unit::kelvin:
+        return textIn<Unit::kelvin>;
+    }
+    return numberText;
+}
+
 QString signedText(double value, FigureText text) {
     return withSign(value, text(std::abs(value)));
 }

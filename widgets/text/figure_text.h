@@ -30,6 +30,10 @@ QString secondsText(double value_s);
 /// Rates of a blinker in hertz without a prefix below: 0.9881 Hz and not 988.1 mHz.
 QString rateText(double value_Hz);
 
+/// How figures of a unit are written: times and rates as above, the others by `quantityText`, pure numbers
+/// plain.
+FigureText figureTextOf(units::Unit unit);
+
 /// `text` of the value with its sign, `+` too, for a difference; none where it reads as 0.
 QString signedText(double value, FigureText text);
 /// How far `found` is off `expected`, in per cent with its sign: `+1.25 %`. `expected` is not 0.
