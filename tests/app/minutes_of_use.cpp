@@ -78,6 +78,13 @@ void useForMinutes(app::MainWindow& window, const QString& folder, const QString
     }
 }
 
+std::size_t heapAtRest_bytes(app::MainWindow& window, const QString& samples) {
+    window.openFile(QStringLiteral("%1/%2.blinkwright").arg(samples, QLatin1String(names.front())));
+    window.resize(1200, 800);
+    rest(window);
+    return heapInUse_bytes();
+}
+
 std::size_t heapInUse_bytes() {
     const struct mallinfo2 now = mallinfo2();
     return now.uordblks + now.hblkhd;

@@ -3,7 +3,7 @@
 //
 //   app::MainWindow window(settings);
 //   test::useForMinutes(window, folder.path(), 10);
-//   const auto before = test::heapInUse_bytes();
+//   const auto before = test::heapAtRest_bytes(window, samples);
 #pragma once
 
 #include <QString>
@@ -21,5 +21,9 @@ void useForMinutes(app::MainWindow& window, const QString& folder, const QString
 
 /// What the program has asked for and not given back (glibc), without what lies unused in its pools.
 std::size_t heapInUse_bytes();
+
+/// The same with one sample open, in a window of one size: two of these differ by what was kept, not by what
+/// is shown.
+std::size_t heapAtRest_bytes(app::MainWindow& window, const QString& samples);
 
 } // namespace blinkwright::test

@@ -1,7 +1,7 @@
 // An hour of use compressed in time, and large circuits in the real window.
 //
-//   long_use memory   -> hour_growth 0.8 MiB            what an hour of dragging, undoing, opening, exporting
-//   keeps long_use stalls   -> stall_100_timers 31 ms         the longest single event of the window's thread
+//   long_use memory   -> hour_growth 0.8 MiB      what an hour of dragging, undoing, opening, exporting keeps
+//   long_use stalls   -> stall_100_timers 31 ms   the longest single event of the window's thread
 //                        stall_500_parts 28 ms
 // A stall is counted in the thread's own time, so that other programs do not count.
 #include "app/live_panels.h"
@@ -131,17 +131,18 @@ double hourGrowth_MiB() {
     app::MainWindow window(settings);
     window.resize(1280, 800);
     window.show();
-    const auto use = [&](int length) {
-        test::useForMinutes(window, folder.path(), QStringLiteral(BLINKWRIGHT_SAMPLES), length);
+    const auto heapAfter_MiB = [&](int length) {
+        const QString samples = QStringLiteral(BLINKWRIGHT_SAMPLES);
+        test::useForMinutes(window, folder.path(), samples, length);
+        return static_cast<double>(test::heapAtRest_bytes(window, samples)) / (1 << 20);
     };
-    use(warmUp);
-    const auto before = static_cast<double>(test::heapInUse_bytes());
+    const double before = heapAfter_MiB(warmUp);
+    double grown = 0;
     for (int quarter = 1; quarter <= 4; ++quarter) {
-        use(minutes / 4);
-        std::fprintf(stderr, "after %d minutes: %+.2f MiB\n", quarter * minutes / 4,
-                     (static_cast<double>(test::heapInUse_bytes()) - before) / (1 << 20));
+        grown = heapAfter_MiB(minutes / 4) - before;
+        std::fprintf(stderr, "after %d minutes: %+.2f MiB\n", quarter * minutes / 4, grown);
     }
-    return (static_cast<double>(test::heapInUse_bytes()) - before) / (1 << 20);
+    return grown;
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "widgets/readings/readings_view.h"
 
 #include "widgets/readings/reading_rows.h"
+#include "widgets/readings/tinted_head.h"
 #include "widgets/text/steady_label.h"
 #include "widgets/text/text_sized.h"
 
@@ -175,6 +176,8 @@ class ReadingsView::Private {
         bold.setBold(true);
         verdict->label()->setFont(bold);
         table = new QTableView;
+        table->setHorizontalHeader(new TintedHead(Qt::Horizontal, table));
+        table->horizontalHeader()->setSectionsClickable(true);
         table->setModel(&model);
         table->setFrameShape(QFrame::NoFrame);
         table->setShowGrid(false);
