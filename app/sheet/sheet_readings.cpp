@@ -5,6 +5,7 @@
 #include "widgets/readings/reading_rows.h"
 #include "widgets/text/figure_text.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,7 +16,7 @@ namespace {
 
 using circuit::Measured;
 using units::Unit;
-const QString dash = QStringLiteral("–");
+using widgets::noValue;
 
 enum class Form { seconds, hertz, share, number, ampere, volt, coulomb, duration };
 
@@ -110,10 +111,11 @@ class Rows {
     std::vector<Cell> studentCells(const Figure& f) const {
         std::vector<Cell> cells{{f.name}};
         // No formula, no prediction.
-        cells.push_back(f.book ? Cell{{}, true} : Cell{dash});
+        cells.push_back(f.book ? Cell{{}, true} : Cell{noValue});
         cells.push_back({{}, true});
         cells.push_back({{}, true});
-        while (cells.size() < m_table.columns.size()) cells.push_back(f.book ? Cell{{}, true} : Cell{dash});
+        while (cells.size() < m_table.columns.size())
+            cells.push_back(f.book ? Cell{{}, true} : Cell{noValue});
         return cells;
     }
 
@@ -138,7 +140,7 @@ class Rows {
     }
 
     static Cell cell(const Figure& f, std::optional<double> value) {
-        return {value && std::isfinite(*value) ? text(f.form, *value) : dash};
+        return {value && std::isfinite(*value) ? text(f.form, *value) : noValue};
     }
 
     std::vector<Cell> cells(const Figure& f) const {
@@ -152,20 +154,20 @@ class Rows {
 
     void addMeasured(const Figure& f, std::vector<Cell>& cells) const {
         if (!m_wanted.measured) {
-            cells.push_back(f.byHand ? Cell{{}, true} : Cell{dash});
+            cells.push_back(f.byHand ? Cell{{}, true} : Cell{noValue});
             addDifference(f, f.a, f.book, 0, cells);
             return;
         }
         if (!f.measured) {
-            cells.push_back({dash});
-            cells.push_back({dash});
+            cells.push_back({noValue});
+            cells.push_back({noValue});
             addDifference(f, {}, {}, 0, cells);
             return;
         }
         const Measured& m = *f.measured;
         const units::Rounding r = roundingOf(f, m.value, m.uncertainty);
         cells.push_back({qs(r.text(m.value))});
-        cells.push_back({m.uncertainty > 0 ? qs(r.text(m.uncertainty)) : dash});
+        cells.push_back({m.uncertainty > 0 ? qs(r.text(m.uncertainty)) : noValue});
         addDifference(f, m.value, f.a, m.uncertainty, cells);
     }
 
@@ -173,8 +175,8 @@ class Rows {
     void addDifference(const Figure& f, std::optional<double> found, std::optional<double> expected,
                        double uncertainty, std::vector<Cell>& cells) const {
         if (!found || !expected || *expected == 0) {
-            cells.push_back({dash});
-            cells.push_back({dash});
+            cells.push_back({noValue});
+            cells.push_back({noValue});
             return;
         }
         // Without an uncertainty the difference ends where the four digits of the figures do.
@@ -183,7 +185,7 @@ class Rows {
         const QString units = qs(rounding.text(*found - *expected, true));
         if (f.form == Form::share) {
             cells.push_back({Words::tr("%1 points").arg(units)});
-            cells.push_back({dash});
+            cells.push_back({noValue});
             return;
         }
         // The sign of per cent stands in the head of the column.
@@ -384,7 +386,7 @@ std::vector<Block> measurementsBlocks(const Making& making) {
                 what = qs(meter->key);
             }
             text = Words::tr("%1 of %2: %3")
-                       .arg(what, part ? qs(part->ref) : dash, quantity(meter->value, unit));
+                       .arg(what, part ? qs(part->ref) : noValue, quantity(meter->value, unit));
         } else if (const auto* record = std::get_if<circuit::Record>(&measurement->what)) {
             text = Words::tr("Record %1: %2 switchings")
                        .arg(qs(record->source))

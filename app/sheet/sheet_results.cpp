@@ -5,6 +5,7 @@
 #include "widgets/rooms/why_words.h"
 #include "widgets/text/figure_text.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +14,7 @@ namespace blinkwright::app::sheet {
 
 namespace {
 
-const QString dash = QStringLiteral("–");
+using widgets::noValue;
 /// Parts with less of the variance than this are not named.
 constexpr double leastShare = 0.005;
 
@@ -180,7 +181,8 @@ std::vector<Block> whyBlocks(const Making& making) {
                          const QString& meaning) {
         if (!change) {
             table.rows.push_back(
-                {{{name}, {dash}, {dash}, {dash}, {Words::tr("Does not blink with this alone.")}}, false});
+                {{{name}, {noValue}, {noValue}, {noValue}, {Words::tr("Does not blink with this alone.")}},
+                 false});
             return;
         }
         table.rows.push_back({{{name},
@@ -206,7 +208,7 @@ std::vector<Block> whyBlocks(const Making& making) {
             {{{Words::tr("Measured less simulated")},
               {withSign(rest)},
               {perCent(m->value, why->simulated->period_s())},
-              {dash},
+              {noValue},
               {Words::tr(
                   "What the model does not know: tolerance of the parts, the timer at hand, temperature, "
                   "the measurement.")}},

@@ -1,6 +1,7 @@
 #include "widgets/curves/axis_scale.h"
 
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,7 +22,7 @@ AxisScale AxisScale::ofTime(double magnitude_s) {
 QString plainNumber(double value, int decimals) {
     QString text = plainNumber(std::abs(value), 'f', decimals);
     const bool zero = text.toDouble() == 0;
-    return value < 0 && !zero ? QChar(0x2212) + text : text;
+    return value < 0 && !zero ? minusSign + text : text;
 }
 
 QString AxisScale::text(double value, int decimals) const {

@@ -3,6 +3,7 @@
 #include "widgets/measure/measurement_words.h"
 #include "widgets/text/measured_text.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
@@ -47,7 +48,6 @@ MeasuredTable::MeasuredTable(QWidget* parent) : QTableWidget(0, columns, parent)
 
 void MeasuredTable::setFigures(const std::vector<study::MeasuredAgainst>& figures,
                                const circuit::Circuit& circuit, const QString& set) {
-    const QString none = QStringLiteral("–");
     const QStringList heads{tr("Figure"),     tr("Measured"),    set,
                             tr("Difference"), tr("In per cent"), tr("In u")};
     setHorizontalHeaderLabels(heads);
@@ -60,7 +60,8 @@ void MeasuredTable::setFigures(const std::vector<study::MeasuredAgainst>& figure
     for (const study::MeasuredAgainst& one : figures) {
         if (one.figure == study::MeasuredFigure::rate) continue; // flashes a minute say it
         const FigureText form = figureForm(one, circuit);
-        QStringList cells{figureName(one, circuit), measuredText(one.measured, form), none, none, none, none};
+        QStringList cells{
+            figureName(one, circuit), measuredText(one.measured, form), noValue, noValue, noValue, noValue};
         if (one.predicted) {
             cells[simulated] = form(*one.predicted);
             const double off = *one.difference();
@@ -78,9 +79,9 @@ void MeasuredTable::setFigures(const std::vector<study::MeasuredAgainst>& figure
             if (column > figure) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             const QString why = one.predicted ? tr("No uncertainty is stated.")
                                               : tr("The simulation has no figure for this.");
-            if (cells[column] == none) item->setToolTip(why);
+            if (cells[column] == noValue) item->setToolTip(why);
             item->setData(Qt::AccessibleTextRole,
-                          tr("%1: %2").arg(heads[column], cells[column] == none ? why : cells[column]));
+                          tr("%1: %2").arg(heads[column], cells[column] == noValue ? why : cells[column]));
             item->setData(farRole, times && std::abs(*times) > study::coverage);
             setItem(row, column, item);
         }

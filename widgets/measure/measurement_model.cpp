@@ -1,6 +1,7 @@
 #include "widgets/measure/measurement_model.h"
 
 #include "widgets/text/measured_text.h"
+#include "widgets/text/signs.h"
 
 #include <algorithm>
 
@@ -10,7 +11,6 @@ using circuit::Measurement;
 
 namespace {
 
-const QString dash = QStringLiteral("–");
 constexpr int typedFigures = 6;
 
 /// As a field shows it for editing: engineering text that reads back.
@@ -126,7 +126,7 @@ QString MeasurementModel::cellText(int at, int column) const {
     }
     const auto& number = row(at).number;
     if (column == used) return {};
-    if (!number) return dash;
+    if (!number) return noValue;
     const FigureText form = figureTextOf(number->unit);
     return column == value ? form(number->value.value) : uncertaintyText(number->value.uncertainty, form);
 }

@@ -1,6 +1,7 @@
 #include "widgets/measure/record_figures_table.h"
 
 #include "widgets/text/figure_text.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
@@ -62,15 +63,14 @@ void RecordFiguresTable::setFigures(const study::RecordFigures& figures) {
     setRowCount(static_cast<int>(std::size(rows)));
     int r = 0;
     for (const Row& row : rows) {
-        const QString dash(QChar(0x2013));
         const auto put = [&](Column column, const QString& text) {
             auto* item = new QTableWidgetItem(text);
             if (column != name) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(r, column, item);
         };
         put(name, row.name);
-        put(value, row.figure ? row.text(row.figure->value) : dash);
-        put(uncertainty, row.figure ? row.uncertainty(row.figure->uncertainty) : dash);
+        put(value, row.figure ? row.text(row.figure->value) : noValue);
+        put(uncertainty, row.figure ? row.uncertainty(row.figure->uncertainty) : noValue);
         ++r;
     }
 }

@@ -1,12 +1,10 @@
 #include "widgets/pins/pins_model.h"
 
+#include "widgets/text/signs.h"
+
 #include <algorithm>
 
 namespace blinkwright::widgets {
-
-namespace {
-const QString dash = QStringLiteral("–");
-}
 
 int PinsModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
@@ -31,10 +29,10 @@ QString PinsModel::text(const PinRow& row, int column) const {
     case roleColumn:
         return row.role;
     case netColumn:
-        return row.netName.isEmpty() ? dash : row.netName;
+        return row.netName.isEmpty() ? noValue : row.netName;
     default:
         const std::optional<double> volt = voltage(row);
-        return volt ? voltText(*volt) : dash;
+        return volt ? voltText(*volt) : noValue;
     }
 }
 

@@ -2,6 +2,7 @@
 #include "widgets/readings/reading_rows.h"
 
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/words.h"
 
 #include <algorithm>
@@ -11,7 +12,6 @@ namespace blinkwright::widgets {
 
 namespace {
 
-const QString dash = QStringLiteral("–");
 /// Runs are right to a millionth: what differs less is the same figure.
 constexpr double sameWithin = 2e-6;
 
@@ -22,7 +22,7 @@ QString threeDigits(double value) {
 }
 
 QString signOf(double value) {
-    return value < 0 ? QStringLiteral("−") : QStringLiteral("+");
+    return value < 0 ? minusSign : QChar(u'+');
 }
 
 /// `+0.124 Hz (+11.0 %)`; of shares `+3.10 percentage points`, since a per cent of a share misleads.
@@ -62,7 +62,7 @@ void compareTables(ReadingTable& table, const ReadingTable& other, const QString
         if (row.heading) continue;
         const auto at = std::find(theirs.begin(), theirs.end(), own[k]);
         if (at == theirs.end()) {
-            row.second = {dash, Words::tr("There is no such figure of %1.").arg(name)};
+            row.second = {noValue, Words::tr("There is no such figure of %1.").arg(name)};
             row.against = row.second;
             continue;
         }
@@ -71,7 +71,7 @@ void compareTables(ReadingTable& table, const ReadingTable& other, const QString
         if (row.value && twin.value)
             row.against = {againstText(row, *twin.value), {}};
         else
-            row.against = {dash, row.value ? twin.setA.why : row.setA.why};
+            row.against = {noValue, row.value ? twin.setA.why : row.setA.why};
     }
     for (std::size_t k = 0; k < theirs.size(); ++k) {
         if (std::find(own.begin(), own.end(), theirs[k]) != own.end()) continue;
@@ -79,7 +79,7 @@ void compareTables(ReadingTable& table, const ReadingTable& other, const QString
         if (!row.heading) {
             row.second = row.setA;
             row.textbook = row.setA = row.difference = row.against =
-                ReadingCell{dash, Words::tr("There is no such figure of Set A.")};
+                ReadingCell{noValue, Words::tr("There is no such figure of Set A.")};
             row.value.reset();
         }
         table.rows.push_back(std::move(row));
@@ -95,7 +95,7 @@ void compareTables(ReadingTable& table, const ReadingTable& other, const QString
 void compareWithNothing(ReadingTable& table, const QString& name) {
     for (ReadingRow& row : table.rows)
         if (!row.heading)
-            row.second = row.against = {dash, Words::tr("There are no readings of %1.").arg(name)};
+            row.second = row.against = {noValue, Words::tr("There are no readings of %1.").arg(name)};
 }
 
 } // namespace blinkwright::widgets

@@ -2,6 +2,7 @@
 #include "widgets/readings/reading_rows.h"
 #include "widgets/text/measured_text.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/words.h"
 
 #include <algorithm>
@@ -13,7 +14,6 @@ namespace {
 
 using study::MeasuredAgainst;
 using Figure = study::MeasuredFigure;
-const QString dash = QStringLiteral("–");
 
 /// `+1.25 % (0.6 u)`; of shares in percentage points.
 QString offTextOf(const MeasuredAgainst& one, bool isShare) {
@@ -55,9 +55,9 @@ ReadingRow rowFor(const MeasuredAgainst& one) {
         row.form = textIn<units::Unit::ampere>;
     }
     row.value = one.predicted;
-    row.textbook = row.difference = {dash, Words::tr("The textbook formulas speak of times only.")};
+    row.textbook = row.difference = {noValue, Words::tr("The textbook formulas speak of times only.")};
     row.setA = one.predicted ? ReadingCell{row.form(*one.predicted), {}}
-                             : ReadingCell{dash, Words::tr("The run gave no figure for this.")};
+                             : ReadingCell{noValue, Words::tr("The run gave no figure for this.")};
     return row;
 }
 
@@ -77,7 +77,7 @@ std::size_t placeFor(const ReadingTable& table, const MeasuredAgainst& one) {
 
 void addMeasured(ReadingTable& table, const std::vector<MeasuredAgainst>& measured) {
     for (ReadingRow& row : table.rows)
-        if (!row.heading) row.measured = row.off = {dash, Words::tr("Not measured.")};
+        if (!row.heading) row.measured = row.off = {noValue, Words::tr("Not measured.")};
     for (const MeasuredAgainst& one : measured) {
         if (one.figure == Figure::partValue) continue; // of a part by itself: no figure of the run
         auto row = std::find_if(table.rows.begin(), table.rows.end(), [&](const ReadingRow& r) {
@@ -90,8 +90,8 @@ void addMeasured(ReadingTable& table, const std::vector<MeasuredAgainst>& measur
                                     rowFor(one));
         }
         row->measured = {measuredText(one.measured, row->form), {}};
-        row->off =
-            one.predicted ? ReadingCell{offTextOf(one, row->isShare), {}} : ReadingCell{dash, row->setA.why};
+        row->off = one.predicted ? ReadingCell{offTextOf(one, row->isShare), {}}
+                                 : ReadingCell{noValue, row->setA.why};
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include "widgets/text/figure_text.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/words.h"
 
 #include <cmath>
@@ -11,11 +12,10 @@ namespace blinkwright::widgets {
 namespace {
 
 using units::Unit;
-const QString dash = QStringLiteral("–");
 
 ReadingCell cell(std::optional<double> value, FigureText form, const QString& why) {
     if (value && std::isfinite(*value)) return {form(*value), {}};
-    return {dash, why};
+    return {noValue, why};
 }
 
 /// Why columns are empty, said in the cells' tooltips.
@@ -36,7 +36,7 @@ ReadingRow row(const QString& figure, const QString& meaning, std::optional<doub
     if (textbook && setA && *textbook != 0)
         r.difference = {offText(*setA, *textbook), {}};
     else
-        r.difference = {dash, textbook ? whys.setA : whys.textbook};
+        r.difference = {noValue, textbook ? whys.setA : whys.textbook};
     return r;
 }
 

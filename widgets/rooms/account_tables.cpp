@@ -4,6 +4,7 @@
 #include "widgets/rooms/plain_table.h"
 #include "widgets/text/measured_text.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
@@ -18,8 +19,6 @@ namespace {
 
 constexpr int rowSize = 26;
 constexpr double far = 2; ///< standard deviations: k = 2
-
-const QString dash(QChar(0x2013));
 
 QString inSigmas(double sigmas) {
     return signedText(sigmas, [](double value) { return plainNumber(value, 'f', 1); });
@@ -80,7 +79,7 @@ void ValuesTable::setFit(const study::FitOutcome& fit, const Theme& theme) {
     for (const study::FittedValue& v : fit.values) {
         addRow(*this, {valueName(v), statedText(v), beforehandText(v),
                        measuredText({v.value, v.uncertainty}, formOf(v.unit)),
-                       v.nominal > 0 ? offText(v.value, v.nominal) : dash, inSigmas(v.movedSigmas())});
+                       v.nominal > 0 ? offText(v.value, v.nominal) : noValue, inSigmas(v.movedSigmas())});
         if (std::abs(v.movedSigmas()) > far) mark(*item(rowCount() - 1, 5), theme.doubt);
     }
     fitToRows();
@@ -108,7 +107,7 @@ void AccountTable::setFit(const study::FitOutcome& fit, const Theme& theme) {
                 return measuredText({factor * m.value, factor * m.uncertainty}, form);
             };
             addRow(*this, {name, form(factor * f.before), text(f.after),
-                           f.measured ? text(*f.measured) : dash, off ? inSigmas(*off) : dash});
+                           f.measured ? text(*f.measured) : noValue, off ? inSigmas(*off) : noValue});
             if (f.used && off && std::abs(*off) > far) mark(*item(rowCount() - 1, 4), theme.doubt);
         };
         add(figureName(f), 1, formOf(f.unit));

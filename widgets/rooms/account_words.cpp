@@ -2,6 +2,7 @@
 
 #include "widgets/text/measured_text.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/words.h"
 
 #include <cmath>
@@ -149,7 +150,7 @@ QString sensitivityText(const study::BudgetRow& row, BudgetFigure figure) {
                                      : QChar(0x2070 + c.digitValue());
             return power;
         }());
-    if (slope < 0) text.prepend(QChar(0x2212));
+    if (slope < 0) text.prepend(minusSign);
     const QString below = QString::fromUtf8(prefix.text.data(), static_cast<qsizetype>(prefix.text.size())) +
                           QString::fromUtf8(units::symbol(row.unit).data(),
                                             static_cast<qsizetype>(units::symbol(row.unit).size()));

@@ -3,6 +3,7 @@
 #include "widgets/text/figure_text.h"
 #include "widgets/text/in_sentence.h"
 #include "widgets/text/said.h"
+#include "widgets/text/signs.h"
 
 #include <QHeaderView>
 
@@ -13,8 +14,6 @@ namespace blinkwright::widgets {
 namespace {
 
 using study::EyeReading;
-
-const QString dash = QStringLiteral("–");
 
 QString rhythmText(study::Rhythm rhythm) {
     const QString chart = QLatin1String(chartText(rhythm).data());
@@ -75,7 +74,7 @@ void EyeView::addRow(const QString& name, const QString& meaning, const QStringL
     QStringList texts{name};
     texts += cells;
     for (int column = 0; column < texts.size(); ++column) {
-        auto* made = new QTableWidgetItem(texts[column].isNull() && column > 0 ? dash : texts[column]);
+        auto* made = new QTableWidgetItem(texts[column].isNull() && column > 0 ? noValue : texts[column]);
         made->setToolTip(meaning);
         setItem(row, column, made);
     }

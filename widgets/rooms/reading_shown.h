@@ -4,13 +4,14 @@
 #pragma once
 
 #include "core/study/expected_readings.h"
+#include "widgets/text/signs.h"
 
 #include <QString>
 
 namespace blinkwright::widgets {
 
 inline QString readingShown(const study::ReadingPlace& place, double value) {
-    return QString::fromStdString(study::readingText(place, value)).replace(u'-', QChar(0x2212));
+    return QString::fromStdString(study::readingText(place, value)).replace(u'-', minusSign);
 }
 
 } // namespace blinkwright::widgets

@@ -4,6 +4,7 @@
 #include "widgets/rooms/plain_table.h"
 #include "widgets/rooms/share_bar.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/text_sized.h"
 
 #include <QComboBox>
@@ -30,9 +31,7 @@ QString toleranceText(const circuit::Interval& tolerance) {
         return plainNumber(std::abs(share) * 100, 'g', 4) + QStringLiteral("\u00A0%");
     };
     if (std::abs(tolerance[0] + tolerance[1]) < 1e-12) return QStringLiteral("±\u00A0") + plain(tolerance[1]);
-    const auto withSign = [&](double share) {
-        return (share < 0 ? QChar(0x2212) : QChar(u'+')) + plain(share);
-    };
+    const auto withSign = [&](double share) { return (share < 0 ? minusSign : QChar(u'+')) + plain(share); };
     return withSign(tolerance[0]) + QStringLiteral(" / ") + withSign(tolerance[1]);
 }
 
@@ -158,7 +157,7 @@ void PartsTable::setParts(const study::SpreadOutcome& outcome, const SpreadFigur
         setItem(row, refColumn, tableCell(QString::fromStdString(part->ref), false));
         setItem(row, toleranceColumn, tableCell(toleranceText(outcome.sensitivities[k].tolerance), true));
         auto* share =
-            tableCell((shares[k] < -5e-4 ? QString(QChar(0x2212)) : QString()) + percent(shares[k], 1), true);
+            tableCell((shares[k] < -5e-4 ? QString(minusSign) : QString()) + percent(shares[k], 1), true);
         share->setData(Qt::UserRole, shares[k]);
         setItem(row, shareColumn, share);
         const double by = slope(outcome.sensitivities[k]) * 0.01;

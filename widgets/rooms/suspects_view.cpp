@@ -3,6 +3,7 @@
 #include "core/study/symptom_words.h"
 #include "widgets/rooms/share_bar.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/text_sized.h"
 
 #include <QHeaderView>
@@ -29,7 +30,7 @@ QString qs(const std::string& text) {
 /// With true minus signs before numbers; words keep their hyphens.
 QString shown(const std::string& text) {
     static const QRegularExpression minus(QStringLiteral("(?<!\\w)-(?=\\d)"));
-    return qs(text).replace(minus, QString(QChar(0x2212)));
+    return qs(text).replace(minus, QString(minusSign));
 }
 QString percentText(double share) {
     const QString number =

@@ -1,6 +1,7 @@
 #include "widgets/text/figure_text.h"
 
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,6 @@ namespace blinkwright::widgets {
 namespace {
 
 constexpr int digits = 4;
-const QChar minus(0x2212);
 
 /// Whether a text of a magnitude has any digit but 0.
 bool readsAsZero(const QString& text) {
@@ -19,14 +19,14 @@ bool readsAsZero(const QString& text) {
 
 QString withSign(double value, const QString& magnitude) {
     if (readsAsZero(magnitude)) return magnitude;
-    return (value < 0 ? minus : QChar(u'+')) + magnitude;
+    return (value < 0 ? minusSign : QChar(u'+')) + magnitude;
 }
 
 } // namespace
 
 QString quantityText(double value, units::Unit unit) {
     QString text = QString::fromStdString(units::formatQuantity(value, unit, digits, true));
-    if (text.startsWith(u'-')) text[0] = minus;
+    if (text.startsWith(u'-')) text[0] = minusSign;
     return text;
 }
 

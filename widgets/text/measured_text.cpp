@@ -1,6 +1,7 @@
 #include "widgets/text/measured_text.h"
 
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/words.h"
 
 #include <algorithm>
@@ -11,13 +12,13 @@ namespace blinkwright::widgets {
 namespace {
 
 constexpr int uncertaintyFigures = 2;
-const QChar minus(0x2212), nbsp(QChar::Nbsp);
+const QChar nbsp(QChar::Nbsp);
 
 QString fixed(double value, int decimals) {
     const QString text = plainNumber(std::abs(value), 'f', std::max(decimals, 0));
     const bool zero =
         std::none_of(text.begin(), text.end(), [](QChar c) { return c.isDigit() && c != u'0'; });
-    return value < 0 && !zero ? minus + text : text;
+    return value < 0 && !zero ? minusSign + text : text;
 }
 
 /// What follows the number in a text: ` ms`, and the number itself.
@@ -28,8 +29,8 @@ struct Split {
 Split split(const QString& text) {
     qsizetype end = 0;
     const QLatin1Char sign(wording::decimalSign());
-    while (end < text.size() && (text[end].isDigit() || text[end] == sign || text[end] == minus)) ++end;
-    return {QString(text.left(end)).replace(minus, u'-').replace(sign, u'.').toDouble(), text.mid(end)};
+    while (end < text.size() && (text[end].isDigit() || text[end] == sign || text[end] == minusSign)) ++end;
+    return {QString(text.left(end)).replace(minusSign, u'-').replace(sign, u'.').toDouble(), text.mid(end)};
 }
 
 /// Decimals that leave `uncertainty` two figures; it may round up into one more.

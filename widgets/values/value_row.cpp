@@ -4,6 +4,7 @@
 #include "widgets/text/in_sentence.h"
 #include "widgets/text/part_meaning.h"
 #include "widgets/text/plain_number.h"
+#include "widgets/text/signs.h"
 #include "widgets/text/text_sized.h"
 #include "widgets/values/tie_mark.h"
 
@@ -128,7 +129,7 @@ void ValueRow::setReadOnly(bool on) {
 
 void ValueRow::showNoValue() {
     m_known = false;
-    m_field->setText(QStringLiteral("–"));
+    m_field->setText(noValue);
     m_slider->setValue(0, {});
 }
 
@@ -245,7 +246,7 @@ void ValueRow::restoreText() {
     m_reason->clear();
     m_field->setToolTip(m_hint);
     m_field->setAccessibleDescription(m_hint);
-    m_field->setText(m_known ? textOf(m_value) : QStringLiteral("–")); // also counts as not modified
+    m_field->setText(m_known ? textOf(m_value) : noValue); // also counts as not modified
     setColours(m_theme, {});
 }
 
