@@ -8,7 +8,6 @@
 namespace blinkwright::engine {
 
 using devices::Board;
-using devices::Node;
 using devices::open;
 namespace pins = circuit::timerPin;
 

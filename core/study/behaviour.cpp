@@ -15,7 +15,6 @@ namespace blinkwright::study {
 
 using devices::Board;
 using devices::Node;
-namespace pins = circuit::timerPin;
 
 namespace {
 

@@ -11,7 +11,6 @@ using circuit::Circuit;
 using circuit::Part;
 using circuit::PartKind;
 using devices::Board;
-using devices::Node;
 
 namespace {
 

@@ -13,7 +13,6 @@ namespace blinkwright::study {
 
 namespace {
 
-using Eigen::VectorXd;
 
 const double rectangular = 1 / std::sqrt(3.0);
 constexpr double leastFactor = 1e-3, mostFactor = 1e3; ///< of the present value: beyond, the search ends

@@ -13,7 +13,6 @@
 namespace blinkwright::study {
 
 using circuit::Circuit;
-using circuit::Measured;
 using circuit::PartSet;
 
 namespace {

@@ -29,6 +29,9 @@ BLINKWRIGHT_TEST_PACKAGES=(
 # To fuzz what reads texts from outside.
 BLINKWRIGHT_FUZZ_PACKAGES=(clang libclang-rt-14-dev cmake ninja-build nlohmann-json3-dev)
 
+# To run clang-tidy, besides the build packages. It reads what those compile.
+BLINKWRIGHT_TIDY_PACKAGES=(clang-tidy)
+
 # To run the benchmarks, besides the build packages. The engine is measured against the independent solver too.
 BLINKWRIGHT_BENCHMARK_PACKAGES=(libbenchmark-dev libsundials-dev fonts-dejavu-core)
 

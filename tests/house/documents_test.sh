@@ -9,7 +9,8 @@ developers=$(<"$tree/DEVELOPERS.md")
 # The packages, between two marks in DEVELOPERS.md.
 documented=$(sed -n '/<!-- packages -->/,/<!-- end of packages -->/p' <<<"$developers" | grep -oE '`[a-z0-9.+-]+`' | tr -d '`' | sort -u)
 listed=$(printf '%s\n' "${BLINKWRIGHT_BUILD_PACKAGES[@]}" "${BLINKWRIGHT_WAYLAND_PACKAGES[@]}" \
-  "${BLINKWRIGHT_TEST_PACKAGES[@]}" "${BLINKWRIGHT_FUZZ_PACKAGES[@]}" "${BLINKWRIGHT_BENCHMARK_PACKAGES[@]}" | sort -u)
+  "${BLINKWRIGHT_TEST_PACKAGES[@]}" "${BLINKWRIGHT_FUZZ_PACKAGES[@]}" "${BLINKWRIGHT_TIDY_PACKAGES[@]}" \
+  "${BLINKWRIGHT_BENCHMARK_PACKAGES[@]}" | sort -u)
 expect "DEVELOPERS.md names the packages of packages.sh, no more and no less" test "$documented" = "$listed"
 
 # The figures: first cells of the table under "Figures".

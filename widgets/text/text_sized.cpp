@@ -9,6 +9,7 @@
 #include <QTableView>
 
 #include <algorithm>
+#include <cmath>
 
 namespace blinkwright::widgets {
 
@@ -78,7 +79,7 @@ QSize withText(const QWidget& window, QSize usual_px) {
 
 int withText(const QWidget& widget, int usual_px) {
     const double text_px = QFontInfo(widget.font()).pixelSize();
-    return static_cast<int>(usual_px * std::max(1.0, text_px / usualText_px) + 0.5);
+    return static_cast<int>(std::lround(usual_px * std::max(1.0, text_px / usualText_px)));
 }
 
 } // namespace blinkwright::widgets

@@ -1,6 +1,7 @@
 #include "widgets/theme/theme.h"
 
 #include <array>
+#include <cmath>
 
 namespace blinkwright::widgets {
 
@@ -10,7 +11,7 @@ constexpr double projectorStroke = 2; // common practice, no source: 3 pixels fo
 
 /// `share` of b laid over a, both opaque; mixed in the display's own encoding, as an opacity would do it.
 QColor mix(const QColor& a, const QColor& b, double share) {
-    const auto part = [share](int x, int y) { return static_cast<int>(x + (y - x) * share + 0.5); };
+    const auto part = [share](int x, int y) { return static_cast<int>(std::lround(x + (y - x) * share)); };
     return QColor(part(a.red(), b.red()), part(a.green(), b.green()), part(a.blue(), b.blue()));
 }
 
