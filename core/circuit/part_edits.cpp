@@ -26,7 +26,7 @@ std::vector<PartId> idsOf(const Places& places) {
 }
 
 /// @param text marked for translation; %1 is what is placed.
-Result<Edit> placeAll(const Circuit& c, std::string_view text, Places places) {
+Result<Edit> placeAll(const Circuit& c, std::string_view text, Places&& places) {
     if (places.empty()) return Fault{"", wording::inWords("no part is chosen")};
     edits::Group group{wording::inWords(text, named(c, idsOf(places))), {}};
     for (auto& [id, place] : places) {
@@ -143,7 +143,8 @@ class Paster {
 Result<NewParts> pasteAs(std::string_view text, const Circuit& c, const Circuit& copy, double dx, double dy) {
     EditPlan plan(c);
     const auto fresh = Paster(plan, copy, dx, dy).paste();
-    auto edit = std::move(plan).done(wording::inWords(text, named(plan.circuit(), fresh)));
+    auto name = wording::inWords(text, named(plan.circuit(), fresh));
+    auto edit = std::move(plan).done(std::move(name));
     if (!edit) return edit.fault();
     return NewParts{std::move(edit).value(), fresh};
 }

@@ -59,6 +59,7 @@ Numbered number(const Reduced& r, const StraightBand& band, std::size_t ownJunct
 /// The constants of all rows in the order of PlanState::table.
 std::vector<double> constants(const Numbered& s) {
     std::vector<double> out;
+    out.reserve(s.ports.size() + s.source.b.size() + s.source.c0.size());
     for (int k = 0; k < s.m; ++k)
         out.push_back(s.source.a[static_cast<std::size_t>(s.ports[static_cast<std::size_t>(k)])]);
     out.insert(out.end(), s.source.b.begin(), s.source.b.end());

@@ -122,6 +122,7 @@ class Writer {
         std::vector<std::string> lists;
         for (const auto& tie : c.ties) {
             std::vector<std::string> texts;
+            texts.reserve(tie.size());
             for (const ValueRef& value : tie) texts.push_back(quotedJson(ref(value.part) + "." + value.key));
             lists.push_back("[" + joined(texts, ", ") + "]");
         }
@@ -132,6 +133,7 @@ class Writer {
         std::vector<std::string> lists;
         for (const auto& reel : c.reels) {
             std::vector<std::string> texts;
+            texts.reserve(reel.size());
             for (PartId part : reel) texts.push_back(quotedJson(ref(part)));
             lists.push_back("[" + joined(texts, ", ") + "]");
         }

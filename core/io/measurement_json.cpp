@@ -15,10 +15,12 @@ using Type = JsonNode::Type;
 using What = decltype(Measurement::what);
 
 /// Takes the value out of a result, or leaves with its fault.
+// NOLINTBEGIN(bugprone-macro-parentheses): the name of what is declared cannot stand in parentheses.
 #define TAKE(name, result)                                                                                   \
     auto name##_ = (result);                                                                                 \
     if (!name##_) return name##_.fault();                                                                    \
     auto name = std::move(name##_).value()
+// NOLINTEND(bugprone-macro-parentheses)
 
 Result<What> readCount(ObjectReader& fields) {
     Count count;

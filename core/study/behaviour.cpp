@@ -123,8 +123,9 @@ class Runner {
         for (const auto& s : run.switchings)
             if (s.timer == 0 && s.high) rises.push_back(s.time_s);
         if (rises.size() < 3) return {};
-        const double from = rises[rises.size() / 2], to = rises.back();
-        const auto cycles = static_cast<double>(rises.size() - 1 - rises.size() / 2);
+        const std::size_t half = rises.size() / 2;
+        const double from = rises[half], to = rises.back();
+        const auto cycles = static_cast<double>(rises.size() - 1 - half);
         Span span{BoardState::uneven, run.wave.part(from, to, 0), 0, (to - from) / cycles};
         if (span.wave.empty()) return {};
         return span;

@@ -192,8 +192,7 @@ class Fitter {
             add(FitFigure::lampCurrent, Unit::ampere, lamp.current_A, m_circuit.find(lamp.part)->ref,
                 lamp.part);
 
-        std::vector<FigureOf> wanted;
-        for (const FittedFigure& row : rows) wanted.push_back(row);
+        const std::vector<FigureOf> wanted(rows.begin(), rows.end());
         FitModel model(*m_unknowns, wanted, m_settled, m_request.cancel);
         const auto after = model.figures(e.at);
         const auto slopes = model.slopes(e.at);

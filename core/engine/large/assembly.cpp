@@ -70,6 +70,7 @@ void Assembly::powerOn() {
     m_start.clear();
     for (const Block& block : m_blocks) {
         std::vector<double> y;
+        y.reserve(at(block.states()));
         for (int k = 0; k < block.states(); ++k)
             y.push_back(block.piece().board.capacitors[at(k)].initialVoltage);
         m_start.push_back(std::move(y));
@@ -284,7 +285,7 @@ void Assembly::findFast() {
     const Eigen::EigenSolver<Eigen::MatrixXd> solver(J);
     if (J.allFinite() && solver.info() == Eigen::Success &&
         (solver.eigenvalues().imag().array() == 0).all()) {
-        const Eigen::MatrixXd vectors = solver.pseudoEigenvectors();
+        const Eigen::MatrixXd& vectors = solver.pseudoEigenvectors();
         const Eigen::VectorXd parts = vectors.partialPivLu().solve(rate);
         for (int j = 0; j < count; ++j) {
             const double lambda = solver.eigenvalues()(j).real();

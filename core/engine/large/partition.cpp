@@ -102,6 +102,7 @@ Components componentsOf(const std::vector<Part>& parts, int nodes, const std::ve
         return first;
     };
     std::vector<Node> firsts;
+    firsts.reserve(parts.size());
     for (const Part& part : parts) firsts.push_back(inner(part));
     Components c;
     std::map<int, int> numbers; // by root; of parts between borders only, all linear ones share one
