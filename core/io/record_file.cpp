@@ -140,8 +140,9 @@ class RowReader {
 /// Cuts a file into lines, a block at a time, and hands them on.
 class LineFeed {
   public:
-    LineFeed(const RecordLayout& layout, RowReader& rows, RawRecord& raw)
-        : m_passOver(layout.preambleLines + layout.headerLines), m_rows(rows), m_raw(raw) {}
+    LineFeed(const RecordLayout& layout, RowReader& rows, RawRecord& raw, std::size_t mostRows)
+        : m_passOver(layout.preambleLines + layout.headerLines), m_mostRows(mostRows), m_rows(rows),
+          m_raw(raw) {}
 
     /// @param last nothing comes after this block.
     Result<void> take(std::string& block, bool last) {
@@ -170,9 +171,9 @@ class LineFeed {
         if (m_line <= m_passOver) return {};
         if (text.ends_with('\r')) text.remove_suffix(1);
         if (!m_rows.take(text, m_line, cut)) return m_rows.fault();
-        if (m_raw.time_s.size() > maxRecordRows)
+        if (m_raw.time_s.size() > m_mostRows)
             return Fault{lineText(m_line),
-                         wording::inWords("more than %1 rows are not supported", maxRecordRows)};
+                         wording::inWords("more than %1 rows are not supported", m_mostRows)};
         return {};
     }
     static Fault tooLong(std::size_t line) {
@@ -180,7 +181,8 @@ class LineFeed {
                 wording::inWords("is longer than %1 KiB: this is no table", longestLine >> 10)};
     }
 
-    std::size_t m_passOver, m_line = 0;
+    const std::size_t m_passOver, m_mostRows;
+    std::size_t m_line = 0;
     char m_end = '\n';
     bool m_first = true;
     RowReader& m_rows;
@@ -213,7 +215,7 @@ Result<RawRecord> readRawRecord(const std::string& path, const RecordLayout& lay
     RawRecord raw;
     raw.source = fs::path(path).filename().string();
     RowReader rows(layout, raw);
-    LineFeed feed(layout, rows, raw);
+    LineFeed feed(layout, rows, raw, control.mostRows);
     // A small file is one block with room for the byte that would show that it has grown.
     const std::size_t blockBytes =
         error ? mostBlockBytes : static_cast<std::size_t>(std::min<std::uintmax_t>(size + 1, mostBlockBytes));
@@ -232,7 +234,7 @@ Result<RawRecord> readRawRecord(const std::string& path, const RecordLayout& lay
         if (read > maxRecordBytes) return tooLarge(path);
         if (auto ok = feed.take(block, last); !ok) return ok.fault();
         if (read == got && !error && size > got && got > 0) // by the first block: how many rows there will be
-            rows.reserve(std::min(maxRecordRows, rows.rows() * (size / got + 1)));
+            rows.reserve(std::min(control.mostRows, rows.rows() * (size / got + 1)));
         if (control.progress && !error && size > 0)
             *control.progress = std::min(1.0, static_cast<double>(read) / static_cast<double>(size));
     }

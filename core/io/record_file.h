@@ -22,6 +22,7 @@ inline constexpr std::size_t maxRecordRows = 20'000'000;
 struct ReadControl {
     std::atomic<double>* progress = nullptr;   ///< 0 to 1
     const std::atomic<bool>* cancel = nullptr; ///< the result is a fault then
+    std::size_t mostRows = maxRecordRows;      ///< more than these are a fault
 };
 
 /// The first layoutBytes of a file, for guessLayout().
@@ -30,7 +31,7 @@ Result<std::string> readBeginning(const std::string& path);
 /// Reads the columns that the layout names, 24 bytes of memory a row with two voltages. Blank lines are
 /// passed over. A row with an empty cell, or one that is no finite number by its own word (nan, inf), is
 /// skipped and counted; so is a last line that is cut. Faults: no such file, larger than maxRecordBytes, more
-/// than maxRecordRows, a cell that is no number, a number out of all reason, a time before the one of the row
+/// rows than may be, a cell that is no number, a number out of all reason, a time before the one of the row
 /// above, no rows at all, more than a tenth of the rows skipped.
 Result<study::RawRecord> readRawRecord(const std::string& path, const RecordLayout& layout,
                                        const ReadControl& control = {});

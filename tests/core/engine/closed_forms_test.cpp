@@ -55,6 +55,18 @@ INSTANTIATE_TEST_SUITE_P(
         return caseName(whole(row.param.supply_V) + " V " + whole(1e3 * row.param.saturation_V) + " mV");
     });
 
+TEST(DischargeLimit, EmptiesTheCapacitorAtThatCurrentLessThatOfR1) {
+    // An ideal pin 7 that takes no more than I: out of C1 comes what R1 does not bring,
+    // C1 dv/dt = -(R1 I - V + v)/(R1 + R2). From two thirds of V to one third.
+    const double limit = 10e-3, v = 9, r1 = 10e3, r2 = 100, c = 10e-6;
+    Workbench b = astable({.supply_V = v, .r1_ohm = r1, .r2_ohm = r2, .c_farad = c}, true);
+    b.set("U1.device.discharge_limit=10m");
+    const double over = r1 * limit - v, esr = 1e-3;
+    // Behind its 1 milliohm the capacitor is a little less charged at the upper level, and more at the lower.
+    const double begin = 2 * v / 3 - esr * v / 3 / (r1 + r2), end = v / 3 + esr * (over + v / 3) / (r1 + r2);
+    EXPECT_NEAR(laterPhases(b).low_s / ((r1 + r2) * c * std::log((over + begin) / (over + end))), 1, 2e-7);
+}
+
 TEST(DischargeResistance, AddsToR2AndLiftsWhatTheCapacitorFallsTo) {
     // Fairchild LM555 (Rev 1.1.0, 2002), equations 7 to 9: tL = 0.693 (RB + RD) C. That leaves out the
     // current of R1 through RD: the node falls towards V RD/(R1 + RD) through R2 + R1 || RD.

@@ -161,6 +161,22 @@ TEST(Blockwise, SwitchesArePressedAndReleasedOnTime) {
     EXPECT_EQ(run.report.events, exact.report.events);
 }
 
+TEST(Blockwise, ASupplyThatNeverRisesIsWaitedForFiftyMilliseconds) {
+    // Halved by R8 and R9, pin 8 stays far under 0.8 of the battery. The capacitors start over the threshold,
+    // so that each timer acts as soon as it reads its levels, and its output follows by its delay.
+    Workbench bench = manyTimers({.timers = 3});
+    for (const char* start : {"C11.initial_voltage=8", "C21.initial_voltage=8", "C31.initial_voltage=8"})
+        bench.set(start);
+    bench.part(PartKind::resistor, "R8", {{"resistance", 220.0}})
+        .part(PartKind::resistor, "R9", {{"resistance", 220.0}});
+    bench.open("BT1:plus").net("battery", {"BT1:plus", "R8:1"});
+    bench.net("supply", {"R8:2", "R9:1"}).net("ground", {"R9:2"});
+    const auto board = bench.board();
+    for (const engine::Run& run : {blockwise(board, {.flashes = 1}), whole(board, {.flashes = 1})})
+        for (int timer = 0; timer < 3; ++timer)
+            EXPECT_NEAR(timesOf(run, timer).at(0), 50e-3 + board.timers[0].sheet.delay, 1e-9) << timer;
+}
+
 TEST(Blockwise, WaveformIsTheOneOfTheWholeBoard) {
     for (const auto& bench : {gated(3), manyTimers({.timers = 3, .bypass_farad = 100e-6, .pairs = true})}) {
         const auto board = bench.board();

@@ -79,6 +79,28 @@ TEST(Latch, WaitsForItsSupplyToRiseAtMostFiftyMilliseconds) {
     EXPECT_NEAR(phasesOf(simulate(weak.board(), {.flashes = 1})).at(0), 50e-3, 1e-9);
 }
 
+TEST(Latch, CountsASupplyThatHasBeenThereOnceEvenWhereItFallsBack) {
+    // S1 takes the battery off at 10 us, when pin 8 has been at its full voltage; R9 pulls it down. The
+    // levels are read at 20 us all the same: the capacitor, which starts over the threshold, trips it then.
+    Workbench b = astable({.r1_ohm = 10e3, .r2_ohm = 10e3, .c_farad = 1e-6}, true);
+    b.set("C1.initial_voltage=8");
+    b.part(PartKind::resistor, "R9", {{"resistance", 1e3}})
+        .part(PartKind::toggle, "S1", {{"closed", true}, {"presses", circuit::Intervals{{10e-6, 30e-3}}}});
+    b.open("BT1:plus").net("battery", {"BT1:plus", "S1:1"});
+    b.net("supply", {"S1:2", "R9:1"}).net("ground", {"R9:2"});
+    EXPECT_NEAR(phasesOf(simulate(b.board(), {.flashes = 1})).at(0), 20e-6, 1e-12);
+}
+
+TEST(Latch, TakesItsLevelsFromItsOwnGround) {
+    // The same astable on a second supply, whose minus and with it pin 1 lies 3 V above that of the first.
+    Workbench b = astable({.supply_V = 3, .r1_ohm = 10e3, .r2_ohm = 10e3, .c_farad = 1e-6}, true);
+    b.part(PartKind::supply, "BT2", {{"voltage", 9.0}, {"resistance", 1e-6}});
+    b.open("BT1:plus").open("BT1:minus").net("zero", {"BT1:minus"});
+    b.net("ground", {"BT1:plus", "BT2:minus"}).net("supply", {"BT2:plus"});
+    EXPECT_NEAR(laterPhases(b).high_s / (20e3 * 1e-6 * ln2), 1, 1e-7);
+    EXPECT_NEAR(laterPhases(b).low_s / (10e3 * 1e-6 * ln2), 1, 1e-7);
+}
+
 // --- precedence
 
 /// A timer whose trigger, threshold and reset are set by hand.
@@ -103,6 +125,20 @@ TEST(Latch, ObeysResetThenTriggerThenThresholdThenItsMemory) {
     EXPECT_TRUE(outputWith(true, false, false));
     EXPECT_FALSE(outputWith(false, true, false)) << "threshold alone";
     EXPECT_TRUE(outputWith(false, false, false)) << "the latch starts high and holds";
+}
+
+TEST(Latch, IsResetWhereAResistorFromPinFourPullsItBelowItsLevel) {
+    // The bipolar input is 10 kohm to 0.8 of the supply: 7.2 V R/(R + 10 kohm) against 0.7 V, R = 1077 ohm.
+    for (const auto& [ohm, blinks] : {std::pair{1060.0, false}, {1095.0, true}}) {
+        Workbench b = astable({.r1_ohm = 10e3, .r2_ohm = 10e3, .c_farad = 1e-6}, true);
+        b.open("U1:4").part(PartKind::resistor, "R9", {{"resistance", ohm}});
+        b.net("reset", {"U1:4", "R9:1"}).net("ground", {"R9:2"});
+        const engine::Run run = simulate(b.board(), {.flashes = 2});
+        EXPECT_EQ(run.report.reason, blinks ? StopReason::flashesReached : StopReason::quiet) << ohm;
+        if (!blinks) {
+            EXPECT_FALSE(run.outputs.at(0));
+        }
+    }
 }
 
 TEST(Latch, IsSetByALowTriggerAsSoonAsResetLetsGo) {

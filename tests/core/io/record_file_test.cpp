@@ -131,6 +131,14 @@ TEST_F(RecordFile, WhatIsNoFileIsRefused) {
     EXPECT_THAT(readRawRecord(path, plain()).fault().message(), HasSubstr("larger than 256 MiB"));
 }
 
+TEST_F(RecordFile, MoreRowsThanItsLimitAreRefused) {
+    const std::string path = written("time,output\n0,1\n1,2\n2,1\n3,2\n");
+    EXPECT_TRUE(readRawRecord(path, plain(), {.mostRows = 4}));
+    const auto fewer = readRawRecord(path, plain(), {.mostRows = 3});
+    ASSERT_FALSE(fewer);
+    EXPECT_EQ(fewer.fault().message(), "line 5: more than 3 rows are not supported");
+}
+
 TEST_F(RecordFile, TellsHowFarItIsAndCanBeStopped) {
     const std::string path = written("time,output\n0,1\n1,2\n2,1\n");
     std::atomic<double> progress = 0;

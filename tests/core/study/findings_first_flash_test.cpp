@@ -133,6 +133,24 @@ TEST(FirstFlash, HoldsTheTimersPinsAgainstTwiceTheirLimits) {
                 HasSubstr("first flash after power-on pin 3 of U1"));
 }
 
+TEST(FirstFlash, HoldsAPolarisedCapacitorAgainstOneVoltAtAnyTime) {
+    // Common practice: about 1 V the wrong way round, for however short a time.
+    Workbench bench = sound();
+    bench.set("C1.polarised=true");
+    Readings readings = blinking(bench);
+    readings.firstFlash.parts = readings.parts;
+    const auto lowest = [&](double volts) -> Readings& {
+        for (PartReading& row : readings.firstFlash.parts)
+            if (row.ref == "C1") row.lowestVoltage_V = volts;
+        return readings;
+    };
+    EXPECT_EQ(find(findingsOf(bench.board(), &lowest(-0.99)), "capacitor-reversed"), nullptr);
+    const auto all = findingsOf(bench.board(), &lowest(-1.01));
+    ASSERT_NE(find(all, "capacitor-reversed"), nullptr);
+    EXPECT_THAT(find(all, "capacitor-reversed")->text,
+                HasSubstr("In the first flash after power-on C1 sees"));
+}
+
 TEST(PolarisedCapacitor, IsSeenBackwardsFromTheWiringAlone) {
     Workbench bench = sound();
     bench.set("C3.polarised=true").set("C1.polarised=true");

@@ -324,6 +324,32 @@ TEST(Fit, APartFarOutsideItsToleranceIsNamedAndDoesNotAgree) {
     EXPECT_THAT(textOf(f), testing::HasSubstr("outside its tolerance"));
 }
 
+// README: "every value stays where its part may be". Two figures may lie within the limit of chi squared,
+// 5.99, and yet ask for a capacitor 2.2 of its standard deviations of 11.5 % away, which is none of 20 %.
+TEST(Fit, AValueThatItsPartCannotHaveExplainsNothingHoweverWellItFits) {
+    Workbench bench = moleLight();
+    Workbench other = bench;
+    other.set("C1.capacitance=12.7u");
+    measure(bench.circuit, recordOf(other.board(), scope, 1));
+    const FitOutcome f = fitOf(bench);
+    ASSERT_TRUE(f.found);
+    ASSERT_LE(f.chiSquare, f.chiSquareLimit);
+    ASSERT_GT(fitted(f, "C1.capacitance").movedSigmas(), 2);
+    EXPECT_FALSE(f.agrees);
+}
+
+// README: "A part that was measured by itself takes its reading instead."
+TEST(Fit, APartOutsideTheTimingTakesItsReadingToo) {
+    Workbench bench = moleLight();
+    measure(bench.circuit, recordOf(bench.board(), scope, 1));
+    measure(bench.circuit, partReading(bench, "R3", "resistance", 265, 1));
+    const FitOutcome f = fitOf(bench);
+    ASSERT_TRUE(f.found);
+    const auto r3 = std::ranges::find(f.board.resistors, "R3", &devices::Resistor::ref);
+    ASSERT_NE(r3, f.board.resistors.end());
+    EXPECT_EQ(r3->resistance, 265);
+}
+
 // As a curve of our own, exported and read back, is: hundredfold finer than any bench.
 TEST(Fit, ARecordWithoutNoiseIsFittedTooHoweverFarOff) {
     for (const char* capacitor : {"C1.capacitance=10.4u", "C1.capacitance=22u", "C1.capacitance=4.7u"}) {
