@@ -35,6 +35,18 @@ TEST_F(RecoveryTest, KeepsAChangeSoonAndRemovesItWhenAllIsSaved) {
     EXPECT_TRUE(files().isEmpty());
 }
 
+TEST_F(RecoveryTest, KeepsAChangeWithinASecondAlsoWhileChangesGoOn) {
+    // README: "within a second of each change".
+    app::Recovery recovery(document, state);
+    int edits = 0;
+    EXPECT_TRUE(waitFor(
+        [&] {
+            edit(std::to_string(++edits).c_str());
+            return QFile::exists(recovery.file());
+        },
+        1000));
+}
+
 TEST_F(RecoveryTest, UndoneChangesLeaveNothing) {
     app::Recovery recovery(document, state);
     edit("Changed");
@@ -96,6 +108,43 @@ TEST_F(RecoveryTest, SaysOnceWhyNothingCanBeKept) {
     recovery.flush();
     EXPECT_EQ(said, 1);
     EXPECT_NE(words.find("cannot be made"), std::string::npos) << words;
+}
+
+TEST_F(RecoveryTest, TriesAgainWhereItFailedOnceThereIsRoom) {
+    QFile inTheWay(state);
+    ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
+    app::Recovery recovery(document, state);
+    bool failed = false;
+    QObject::connect(&recovery, &app::Recovery::failed, [&] { failed = true; });
+    edit("Changed");
+    recovery.flush();
+    ASSERT_TRUE(failed);
+    ASSERT_TRUE(inTheWay.remove());
+    EXPECT_TRUE(waitFor([&] { return QFile::exists(recovery.file()); }))
+        << "and nothing was edited meanwhile";
+}
+
+TEST_F(RecoveryTest, WhatWasLeftStaysUntilItIsSafelyTakenOver) {
+    ASSERT_TRUE(QDir().mkpath(state));
+    const QString left = QDir(state).filePath("left.recovery");
+    {
+        app::Recovery dead(document, state);
+        edit("Left behind");
+        dead.flush();
+        ASSERT_TRUE(QFile::copy(dead.file(), left));
+    }
+    const QString full = folder.filePath("full");
+    QFile inTheWay(full);
+    ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly)); // nothing can be kept there
+    app::Document next;
+    app::Recovery unable(next, full);
+    ASSERT_TRUE(unable.takeUp({left, {}, {}, {}}));
+    EXPECT_EQ(next.circuit().title, "Left behind");
+    EXPECT_TRUE(QFile::exists(left));
+    app::Recovery able(next, state);
+    ASSERT_TRUE(able.takeUp({left, {}, {}, {}}));
+    EXPECT_FALSE(QFile::exists(left));
+    EXPECT_TRUE(QFile::exists(able.file()));
 }
 
 TEST_F(RecoveryTest, TheDialogOffersTheNewestFirst) {

@@ -1,6 +1,8 @@
 // Files, exports and the clipboard of the real window.
 #include "tests/app/answering.h"
 #include "tests/app/window_fixture.h"
+#include "widgets/curves/curves_view.h"
+#include "widgets/curves/strip_plot.h"
 #include "widgets/hookup/hookup_view.h"
 #include "widgets/readings/readings_view.h"
 
@@ -44,6 +46,35 @@ TEST_F(FilesOfTheWindow, ACircuitThatCannotBlinkOpensAndSaysWhy) {
     EXPECT_NE(study->readings.verdict, study::Verdict::blinks);
     EXPECT_FALSE(study->readings.reasons.empty());
     EXPECT_FALSE(study->findings.empty());
+}
+
+TEST_F(FilesOfTheWindow, WithoutCurvesTheReasonStandsInTheirPlaceAndNothingOfTheRunBefore) {
+    open();
+    const auto plot = [&] { return window->curves().findChild<widgets::StripPlot*>(); };
+    ASSERT_TRUE(plot()->message().isEmpty());
+    const QString before = window->readings().asText();
+    const auto set = [&](const char* ref, const char* key, double value) {
+        ASSERT_TRUE(window->document().apply(
+            circuit::setValue(circuit(), circuit::PartSet::A, circuit().findRef(ref)->id, key, value)));
+    };
+    // No junction is left behind 1 kohm that drops 10 V at the test current of 10 mA: no board can be made.
+    set("D1", "series_resistance", 1000);
+    ASSERT_TRUE(waitFor([&] { return !window->live().shown(); }));
+    EXPECT_TRUE(plot()->message().contains("D1")) << plot()->message().toStdString();
+    const QString after = window->readings().asText();
+    EXPECT_NE(after, before);
+    EXPECT_FALSE(after.contains("Hz")) << after.toStdString();
+    undo().undo();
+    ASSERT_TRUE(waitForRun());
+    EXPECT_TRUE(plot()->message().isEmpty());
+    // Without its supply the board can be made but not run.
+    ASSERT_TRUE(window->document().apply({circuit::edits::RemovePart{circuit().findRef("BT1")->id}}));
+    ASSERT_TRUE(
+        waitFor([&] { return window->live().shown() && window->live().shown()->board.supplies.empty(); }));
+    ASSERT_FALSE(window->live().shown()->readings.reasons.empty());
+    EXPECT_TRUE(
+        plot()->message().contains(QString::fromStdString(window->live().shown()->readings.reasons.front())))
+        << plot()->message().toStdString();
 }
 
 TEST_F(FilesOfTheWindow, AsksBeforeChangesWouldBeLost) {

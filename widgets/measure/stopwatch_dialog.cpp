@@ -141,9 +141,15 @@ class StopwatchDialog::Private {
 
     void takeTaps() {
         const auto counted = timer->count();
-        if (!counted) return;
-        count = counted->count;
-        tapped = known = true;
+        if (counted) {
+            if (!tapped) untapped = known ? std::optional(count) : std::nullopt;
+            count = counted->count;
+        } else {
+            if (!tapped) return;
+            count = untapped.value_or(usualCount()); // forgotten taps count for nothing
+        }
+        tapped = counted.has_value();
+        known = tapped || untapped;
         show();
     }
 
@@ -172,9 +178,13 @@ class StopwatchDialog::Private {
 
     StopwatchDialog& q;
     circuit::Measurement kept; ///< what the form does not show of it
-    circuit::Count count{usualFlashes, {0, study::startAndStop(study::pressUncertainty_s)}};
-    bool known = false;  ///< there is a time
-    bool tapped = false; ///< it is from taps
+    static circuit::Count usualCount() {
+        return {usualFlashes, {0, study::startAndStop(study::pressUncertainty_s)}};
+    }
+    circuit::Count count = usualCount();
+    std::optional<circuit::Count> untapped; ///< what stood there before the taps
+    bool known = false;                     ///< there is a time
+    bool tapped = false;                    ///< it is from taps
     bool showing = false;
     QLineEdit* title = nullptr;
     QSpinBox* flashes = nullptr;

@@ -149,6 +149,52 @@ TEST_F(MeasureRoomTest, TapsWithTheSpaceBarMakeTheCount) {
     EXPECT_NEAR(count.time_s.uncertainty, 4 * std::sqrt(0.036 / 3 / 10), 1e-9);
 }
 
+TEST_F(MeasureRoomTest, StartingAgainForgetsWhatTheTapsMade) {
+    open("mole-light");
+    MeasureRoom& room = measureRoom();
+    press(room, "addCount");
+    auto& dialog = form<StopwatchDialog>(room);
+    double now = 0;
+    dialog.taps().setClock([&] { return now; });
+    const auto tapThrice = [&] {
+        for (int k = 0; k < 3; ++k) {
+            now += 1;
+            dialog.taps().tap();
+        }
+    };
+    auto& again = *dialog.findChild<QPushButton*>("again");
+    tapThrice();
+    again.click();
+    dialog.accept();
+    EXPECT_TRUE(measurements().empty()) << "there is no time any more";
+    type(dialog, "time", "20.6"); // and what was typed before the taps comes back
+    tapThrice();
+    again.click();
+    dialog.accept();
+    ASSERT_EQ(measurements().size(), 1u);
+    EXPECT_DOUBLE_EQ(std::get<circuit::Count>(last().what).time_s.value, 20.6);
+}
+
+TEST_F(MeasureRoomTest, ATapCountsAsTheButtonGoesDown) {
+    open("mole-light");
+    MeasureRoom& room = measureRoom();
+    press(room, "addCount");
+    auto& dialog = form<StopwatchDialog>(room);
+    double now = 0;
+    dialog.taps().setClock([&] { return now; });
+    QAbstractButton& button = dialog.taps().button();
+    for (int k = 0; k < 4; ++k) { // each is held for a while that differs
+        now = k;
+        QTest::mousePress(&button, Qt::LeftButton);
+        now = k + 0.1 * (k + 1);
+        QTest::mouseRelease(&button, Qt::LeftButton);
+    }
+    dialog.accept();
+    const auto& count = std::get<circuit::Count>(last().what);
+    EXPECT_EQ(count.flashes, 3);
+    EXPECT_NEAR(count.time_s.value, 3, 1e-9);
+}
+
 TEST_F(MeasureRoomTest, WhatIsTypedAfterTapsTakesTheirPlace) {
     open("mole-light");
     MeasureRoom& room = measureRoom();
@@ -343,6 +389,23 @@ TEST_F(MeasureRoomTest, BothTablesGoToTheClipboardAndOnlyWhatIsUsed) {
     EXPECT_TRUE(text.contains("Morning\tStopwatch\t20 flashes\t"));
     EXPECT_FALSE(text.contains("Evening"));
     EXPECT_TRUE(text.contains("Cycle time\t"));
+}
+
+TEST_F(MeasureRoomTest, AReadingFollowsTheNameOfItsPart) {
+    open("mole-light-measured");
+    MeasureRoom& room = measureRoom();
+    const auto names = [&](const char* ref) {
+        int rows = 0;
+        for (int row = 0; row < room.view().model().rowCount(); ++row)
+            rows += cell(room, row, MeasurementModel::what).contains(QLatin1String(ref));
+        return rows;
+    };
+    const int before = names("R1");
+    ASSERT_GT(before, 0);
+    app::Document& document = window->document();
+    ASSERT_TRUE(document.apply({circuit::edits::RenamePart{document.circuit().findRef("R1")->id, "RX77"}}));
+    EXPECT_EQ(names("R1"), 0);
+    EXPECT_EQ(names("RX77"), before);
 }
 
 TEST_F(MeasureRoomTest, ADeletedPartTakesItsReadingsAlongAndBringsThemBack) {
