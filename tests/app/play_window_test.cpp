@@ -151,6 +151,16 @@ TEST_F(PlayInTheWindow, AFasterRatioWhileItPlaysAsksToo) {
     EXPECT_FALSE(settings.lampsAsBars());
 }
 
+TEST_F(PlayInTheWindow, AValueThatMakesItFastWhileItPlaysAsksToo) {
+    press(Qt::Key_F9);
+    ASSERT_TRUE(running());
+    ASSERT_EQ(question(), nullptr);
+    setTiming(10e3, 8.2e3); // about five a second
+    EXPECT_FALSE(running()) << "nothing flashes before the answer";
+    ASSERT_NE(question(), nullptr);
+    answer("Cancel");
+}
+
 TEST_F(PlayInTheWindow, MoreThanTwentyFlashesASecondAreShownSteadyWithANote) {
     setTiming(1e3, 1.5e3); // about 36 a second
     settings.setFlickerAnswered();

@@ -74,8 +74,9 @@ Result<void> exportCurves(const PageCurves& curves, const CurvesPage& page, Page
     const Result<QByteArray> bytes = sheet.written(plot, format);
     if (!bytes) return Fault{path.toStdString(), bytes.fault().text};
     QSaveFile file(path);
+    // Flushed by hand: commit() of Qt 6.4 overlooks a write that fails while its buffer is emptied.
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes.value()) != bytes.value().size() ||
-        !file.commit())
+        !file.flush() || !file.commit())
         return Fault{path.toStdString(),
                      Words::tr("cannot be written: %1").arg(file.errorString()).toStdString()};
     return {};

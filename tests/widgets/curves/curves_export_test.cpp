@@ -12,7 +12,9 @@
 #include <QSvgRenderer>
 #include <QTemporaryDir>
 #include <algorithm>
+#include <csignal>
 #include <gtest/gtest.h>
+#include <sys/resource.h>
 
 using namespace blinkwright;
 using namespace blinkwright::widgets;
@@ -129,6 +131,28 @@ TEST_F(CurvesExport, SaysWhichFileCouldNotBeWrittenAndSparesWhatIsThere) {
     EXPECT_NE(failed.fault().text.find("cannot be written"), std::string::npos);
 }
 
+TEST_F(CurvesExport, AFullDiskIsSaidHoweverSmallThePictureAndLeavesTheOldOneWhole) {
+    CurvesPage small = page;
+    small.width_mm = small.height_mm = 40;
+    small.dpi = 72;
+    ASSERT_TRUE(exportCurves(*curves, small, PageFormat::png, path("a.png")));
+    const QByteArray before = contents(path("a.png"));
+    ASSERT_GT(before.size(), 200);
+    ASSERT_LT(before.size(), 16384) << "it has room in the buffer of a file, which is written last";
+    // No file may grow past 100 bytes: the same to the writer as a disk that is full.
+    std::signal(SIGXFSZ, SIG_IGN);
+    rlimit usual{};
+    ASSERT_EQ(getrlimit(RLIMIT_FSIZE, &usual), 0);
+    const rlimit full{100, usual.rlim_max};
+    ASSERT_EQ(setrlimit(RLIMIT_FSIZE, &full), 0);
+    small.title = QStringLiteral("Another one");
+    const Result<void> done = exportCurves(*curves, small, PageFormat::png, path("a.png"));
+    setrlimit(RLIMIT_FSIZE, &usual);
+    std::signal(SIGXFSZ, SIG_DFL);
+    EXPECT_FALSE(done.ok());
+    EXPECT_EQ(contents(path("a.png")), before);
+}
+
 TEST_F(CurvesExport, ExportsAnEmptyRunAsEmptyStrips) {
     EXPECT_TRUE(exportCurves({}, page, PageFormat::svg, path("a.svg")).ok());
     EXPECT_TRUE(QSvgRenderer(path("a.svg")).isValid());
@@ -191,8 +215,15 @@ TEST_F(CurvesExport, ShowsOnlyASpanOfTimeAndTheValuesAtAMoment) {
     const QString text = QString::fromUtf8(contents(path("part.svg")));
     const engine::Moment at = engine::momentOf(*curves, 0.6 * end);
     EXPECT_TRUE(text.contains(QString::number(at.capacitor_V, 'f', 2).left(3))) << at.capacitor_V;
-    ASSERT_TRUE(exportCurves(*curves, page, PageFormat::svg, path("whole.svg")));
+    // The same moment on the page of the whole run: what differs is the time that is shown.
+    CurvesPage whole = part;
+    whole.span.reset();
+    ASSERT_TRUE(exportCurves(*curves, whole, PageFormat::svg, path("whole.svg")));
     EXPECT_NE(text, QString::fromUtf8(contents(path("whole.svg"))));
+    CurvesPage all = part;
+    all.span = Span{curves->time_s.front(), end};
+    ASSERT_TRUE(exportCurves(*curves, all, PageFormat::svg, path("all.svg")));
+    EXPECT_EQ(contents(path("all.svg")), contents(path("whole.svg")));
     curvesPicture(*curves, part).save(QStringLiteral(BLINKWRIGHT_PICTURES "/export-moment.png"));
 }
 
