@@ -3,6 +3,8 @@
 // asks for a longer run than the usual one.
 #include "tests/app/window_fixture.h"
 #include "tests/core/engine/random_wiring.h"
+#include "widgets/curves/curves_view.h"
+#include "widgets/curves/strip_plot.h"
 #include "widgets/findings/findings_view.h"
 #include "widgets/hookup/hookup_view.h"
 
@@ -37,6 +39,11 @@ TEST_F(AnyCircuit, OpensRunsChangesAndSaves) {
         settle();
         const auto study = window->live().shown();
         shown += study != nullptr;
+        // Curves, or a sentence in their place.
+        if (!window->live().isBusy() && !circuit().parts().empty()) {
+            EXPECT_NE(study && !study->curves.time_s.empty(),
+                      !window->curves().findChild<widgets::StripPlot*>()->message().isEmpty());
+        }
         blinking += study && study->readings.verdict == study::Verdict::blinks;
 
         const QByteArray before = text();

@@ -134,6 +134,30 @@ TEST_F(LooksOfTheWindow, DarkReachesEveryPanel) {
     action("Light").trigger();
 }
 
+TEST_F(LooksOfTheWindow, TheGradesOfFindingsHaveTheColoursOfTheTheme) {
+    open();
+    emit window->values().valueWished({window->document().circuit().findRef("R3")->id, "resistance"}, 33, 0);
+    ASSERT_TRUE(waitForRun());
+    const auto& findings = window->live().shown()->findings;
+    ASSERT_TRUE(std::ranges::any_of(
+        findings, [](const auto& found) { return found.severity == study::Severity::overstress; }));
+    const auto has = [&](const QColor& colour) {
+        const QImage image = window->findings().grab().toImage();
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x)
+                if (image.pixelColor(x, y) == colour) return true;
+        return false;
+    };
+    using widgets::Theme;
+    const QColor light = Theme::of(Theme::Mode::light).overstress,
+                 dark = Theme::of(Theme::Mode::dark).overstress;
+    EXPECT_TRUE(has(light));
+    action("Dark").trigger();
+    EXPECT_TRUE(has(dark));
+    EXPECT_FALSE(has(light));
+    action("Light").trigger();
+}
+
 TEST_F(LooksOfTheWindow, F6GoesThroughThePanels) {
     open();
     QSet<QWidget*> visited;

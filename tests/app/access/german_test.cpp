@@ -10,6 +10,8 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QDialogButtonBox>
+#include <QDoubleSpinBox>
 #include <QMenuBar>
 #include <QTranslator>
 #include <QXmlStreamReader>
@@ -158,6 +160,14 @@ TEST_F(German, TablesHaveADecimalCommaUnlessTheUserTakesThePointAndVerbsHaveTheP
     const QByteArray verb = bytesOf(inFolder("verb.csv"));
     EXPECT_TRUE(verb.startsWith("time [s],output [V],")) << verb.left(80).toStdString();
     EXPECT_FALSE(verb.contains(';'));
+}
+
+TEST_F(German, ButtonsAndBoxesOfTheToolkitAreGermanToo) {
+    const QDialogButtonBox box(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+    EXPECT_EQ(box.button(QDialogButtonBox::Cancel)->text().remove(u'&'), QStringLiteral("Abbrechen"));
+    QDoubleSpinBox number;
+    number.setValue(0.5);
+    EXPECT_EQ(number.text(), QStringLiteral("0,50"));
 }
 
 TEST_F(German, FilesStayAsTheyAre) {

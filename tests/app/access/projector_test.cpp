@@ -31,6 +31,31 @@ class Projector : public AccessTest {
             widest = std::max(widest, plot().graph(k)->pen().widthF());
         return widest;
     }
+    /// How many pixels wide a wire is that is in view, at a zoom.
+    int wireWidth(double zoom) const {
+        widgets::HookupView& hookup = window->hookup();
+        hookup.zoomBy(zoom / hookup.zoom());
+        const QImage image = hookup.viewport()->grab().toImage();
+        const QColor ink = window->appearance().theme().ink;
+        const auto isInk = [&](int x, int y) {
+            return std::abs(image.pixelColor(x, y).lightness() - ink.lightness()) < 40;
+        };
+        int least = image.height();
+        for (const auto& segment : hookup.drawing().routes().segments) {
+            if (segment.a.y != segment.b.y) continue;
+            const QRectF place =
+                hookup.toViewport(QRectF(segment.a.x, segment.a.y, segment.b.x - segment.a.x, 0));
+            const int y = qRound(place.y());
+            for (int x = qRound(place.left()) + 10; x < place.right() - 10; x += 7) {
+                if (!image.rect().adjusted(20, 20, -20, -20).contains(x, y) || !isInk(x, y)) continue;
+                int from = y, to = y;
+                while (from > 0 && isInk(x, from - 1)) --from;
+                while (to < image.height() - 1 && isInk(x, to + 1)) ++to;
+                least = std::min(least, to - from + 1);
+            }
+        }
+        return least;
+    }
     /// Which parts are there.
     QByteArray state() const {
         QByteArray all;
@@ -71,7 +96,21 @@ TEST_F(Projector, ShowsHookUpAndCurvesAloneAndLarge) {
     action("Dark").trigger();
     picture(QStringLiteral("projector-dark"));
     EXPECT_GE(widestPen(), 1.9 * pen) << "the other theme too";
+    EXPECT_EQ(window->appearance().theme().quietInk, window->appearance().theme().ink)
+        << "what is quiet on a desk is gone on a wall";
     action("Light").trigger();
+}
+
+TEST_F(Projector, WidensTheWiresOfTheDrawingBesideItsZoom) {
+    open();
+    constexpr double zoom = 2;
+    const int usual = wireWidth(zoom);
+    projector().trigger();
+    QTest::qWait(50);
+    const int wide = wireWidth(zoom);
+    ASSERT_GT(usual, 1);
+    EXPECT_LT(usual, 10);
+    EXPECT_GE(wide, 1.4 * usual) << "symbols and wires take half of what curves get";
 }
 
 TEST_F(Projector, FillsTheScreenAndTheDrawingItsPanel) {

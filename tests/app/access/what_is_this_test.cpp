@@ -7,6 +7,7 @@
 
 #include <QAction>
 #include <QContextMenuEvent>
+#include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
@@ -201,6 +202,34 @@ TEST_F(WhatIsThis, NamesTheRangeThatCounts) {
         EXPECT_TRUE(text.contains(QStringLiteral("4.5 to 16\u00A0V"))) << text.toStdString();
         EXPECT_FALSE(text.contains(QStringLiteral("99"))) << text.toStdString();
     });
+}
+
+TEST_F(WhatIsThis, NamesTheRangeOfABoxWithDecimals) {
+    open();
+    inDialogs([](const std::string& name, QWidget& shown) {
+        if (name != "addReading") return;
+        const QString text = app::answerFor(named<QDoubleSpinBox>(shown, "percent"));
+        EXPECT_TRUE(text.contains(QStringLiteral("Range: 0"))) << text.toStdString();
+        EXPECT_TRUE(text.contains(QStringLiteral(" to 100"))) << text.toStdString();
+    });
+}
+
+TEST_F(WhatIsThis, AnswersForTheCellThatIsClicked) {
+    open("mole-light-measured");
+    QWidget& measure = window->rooms().open(QStringLiteral("measure")).frame();
+    for (const QTableView* list : measure.findChildren<QTableView*>()) {
+        const QAbstractItemModel& rows = *list->model();
+        for (int row = 0; row < rows.rowCount(); ++row)
+            for (int column = 0; column < rows.columnCount(); ++column) {
+                const QModelIndex cell = rows.index(row, column);
+                if (!cell.data(Qt::ToolTipRole).toString().startsWith("The cycle time that the record"))
+                    continue;
+                ++count;
+                EXPECT_TRUE(app::answerFor(*list->viewport(), list->visualRect(cell).center())
+                                .contains("The cycle time that the record"));
+            }
+    }
+    EXPECT_GT(count, 0);
 }
 
 TEST_F(WhatIsThis, AnswersForTheControlThatIsClicked) {

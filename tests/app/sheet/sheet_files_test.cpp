@@ -222,6 +222,33 @@ TEST_F(SheetFiles, TheHtmlIsOneWellFormedFileThatFetchesNothing) {
                                     << reader.lineNumber();
 }
 
+TEST_F(SheetFiles, SignsOfTheLanguageOfPagesAreTextInTheHtml) {
+    // What people call things: in every place where a text of theirs may stand.
+    const QString name = QStringLiteral("<b>R&D</b> \"5 < 6\"");
+    const LabSheet sheet{
+        .title = name,
+        .mark = name,
+        .author = name,
+        .sections = {{Topic::aim,
+                      name,
+                      {Paragraph{name}, Paragraph{name, Paragraph::Style::bullet}, Subheading{name},
+                       Fields{{{name, name}}},
+                       Table{name,
+                             {Column{name}, Column{name}},
+                             {Table::Row{{Cell{name}, Cell{name}}}, Table::Row{{Cell{name}}, true}}}}}}};
+    QString html = QString::fromUtf8(htmlOf(sheet));
+    EXPECT_FALSE(html.contains("<b>"));
+    html.replace(QRegularExpression("<meta([^>]*)>"), "<meta\\1/>").remove("<!DOCTYPE html>\n");
+    QXmlStreamReader reader(html);
+    QString text;
+    while (!reader.atEnd())
+        if (reader.readNext() == QXmlStreamReader::Characters) text += reader.text();
+    EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
+    // Name of the page and foot (title and mark each), heading, mark, section, two paragraphs, subheading, a
+    // field's name and value, five cells.
+    EXPECT_EQ(text.count(name), 2 + 2 + 1 + 1 + 1 + 2 + 1 + 2 + 5);
+}
+
 TEST_F(SheetFiles, NamesInTheHtmlDoNotMeanTwoThings) {
     LabSheet sheet = makeLabSheet(buoyFacts(), words, {});
     for (const Section& section :
