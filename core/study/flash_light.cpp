@@ -105,6 +105,7 @@ std::vector<double> effectiveCurrents(const devices::Board& board, const engine:
         }
     }
     std::vector<double> effective;
+    effective.reserve(lights.size());
     for (const FlashLight& light : lights) effective.push_back(light.effective_A(a_s));
     return effective;
 }

@@ -131,7 +131,7 @@ Result<ReadyValues> chosenValues(const ReadyAnswers& answers) {
     slow.perMinute = answers.groups;
     slow.lit = gateHigh;
     auto values = correctedValues(fast);
-    const auto gate = correctedValues(slow);
+    auto gate = correctedValues(slow);
     if (!values) return values;
     if (!gate) return gate;
     values.value().slow = gate.value().timing;

@@ -50,8 +50,10 @@ std::string nextWords(const FaultLibrary& library, const Diagnosis& diagnosis) {
         if (k > 1 && suspect.share < 0.02) break;
         const std::string reading = readingText(library.places[next.place], valueOf(library, suspect, next));
         const std::string& label = library.faults[suspect.faults.front()].label;
-        text += k == 0 ? " " + wording::inWords("About %1 would mean %2", reading, label)
-                       : "; " + reading + ": " + label;
+        if (k == 0)
+            text.append(" ").append(wording::inWords("About %1 would mean %2", reading, label));
+        else
+            text.append("; ").append(reading).append(": ").append(label);
     }
     return text + ".";
 }

@@ -67,6 +67,7 @@ std::vector<std::string> refsOf(const std::vector<const Element*>& elements) {
     }
     std::sort(parts.begin(), parts.end());
     std::vector<std::string> refs;
+    refs.reserve(parts.size());
     for (auto& part : parts) refs.push_back(std::move(part.second));
     return refs;
 }

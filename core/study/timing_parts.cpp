@@ -41,6 +41,7 @@ TimingParts bySimulation(const devices::Board& board) {
                          const std::vector<VariedKind>& kinds) {
         for (std::size_t k = 0; k < list.size(); ++k) {
             std::vector<engine::Varied> varied;
+            varied.reserve(kinds.size());
             for (const VariedKind kind : kinds) varied.push_back({kind, static_cast<int>(k)});
             if (moves(board, settled, varied)) refs.push_back(list[k].ref);
         }

@@ -53,6 +53,7 @@ std::vector<std::string> groupOf(const devices::Board& board, Node start) {
     std::vector<const devices::Named*> sorted(parts.begin(), parts.end());
     std::sort(sorted.begin(), sorted.end(), [](const auto* a, const auto* b) { return a->id < b->id; });
     std::vector<std::string> refs;
+    refs.reserve(sorted.size());
     for (const auto* part : sorted) refs.push_back(part->ref);
     return refs;
 }

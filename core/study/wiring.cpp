@@ -72,6 +72,7 @@ std::vector<Element> Wiring::around(const std::set<Node>& starts, const std::set
         }
     }
     std::vector<Element> elements;
+    elements.reserve(found.size());
     for (const std::size_t k : found) elements.push_back(m_elements[k]);
     return elements;
 }

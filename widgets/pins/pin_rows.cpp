@@ -16,7 +16,7 @@ constexpr double leastShown_V = 1e-6; // below it the digits are the solver's
 constexpr int digits = 4;
 
 QString roleText(PartKind kind, int pin) {
-    const QString text = hookup::pinText(kind, pin);
+    QString text = hookup::pinText(kind, pin);
     switch (kind) {
     case PartKind::timer:
         return text.section(QStringLiteral(", "), 1); // the number is in the pin's name

@@ -32,7 +32,7 @@ QString againstText(const ReadingRow& row, double found) {
     if (std::abs(change) <= sameWithin * std::max(std::abs(own), std::abs(found))) return Words::tr("none");
     if (row.isShare)
         return Words::tr("%1 percentage points").arg(signOf(change) + threeDigits(100 * std::abs(change)));
-    const QString units = signOf(change) + row.form(std::abs(change));
+    QString units = signOf(change) + row.form(std::abs(change));
     if (own == 0) return units;
     const double percent = 100 * change / std::abs(own);
     return QStringLiteral("%1 (%2%3\u00A0%)").arg(units, signOf(percent), threeDigits(std::abs(percent)));
