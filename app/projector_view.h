@@ -4,7 +4,7 @@
 //   projector.alsoAway(*toolBar);
 //   menu->addAction(projector.action());
 //   projector.restore();                // at the start: as it was left
-// What the window is without it is kept meanwhile, and comes back: sizes (of panels to a few pixels), places,
+// What the window is without it is kept meanwhile, and comes back to the pixel: sizes, places,
 // and what of the drawing was in view.
 #pragma once
 

@@ -44,7 +44,9 @@ QSize SteadyLabel::minimumSizeHint() const {
 }
 
 bool SteadyLabel::event(QEvent* event) {
-    if (event->type() == QEvent::LayoutRequest) settle(); // another font, margins, style
+    // Another font, at once: a status bar takes its height from what it holds, and may look but once.
+    // Margins and style later.
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::LayoutRequest) settle();
     return QWidget::event(event);
 }
 
