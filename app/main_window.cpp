@@ -26,6 +26,7 @@
 #include "widgets/readings/readings_view.h"
 #include "widgets/text/steady_label.h"
 #include "widgets/text/text_sized.h"
+#include "widgets/text/texts_while_open.h"
 #include "widgets/text/whole_cells.h"
 #include "widgets/values/value_panel.h"
 
@@ -84,6 +85,7 @@ MainWindow::MainWindow(Settings& settings, QWidget* parent) : QMainWindow(parent
     QApplication::setAttribute(Qt::AA_DontShowIconsInMenus); // few entries have one: a ragged column
     makeLayout();
     new widgets::WholeCells(this);
+    new widgets::TextsWhileOpen(this);
     const LivePanels::Panels panels{*m_hookup, *m_values, *m_curves, *m_readings, *m_findings};
     m_live = new LivePanels(m_document, panels, this);
     m_second = new SecondSet(m_document, *m_live, panels, this);
@@ -222,9 +224,8 @@ void MainWindow::makeLayout() {
     column->setContentsMargins(margin, 0, margin, 0);
     column->addWidget(m_rows);
     setCentralWidget(ground);
-    // At the start no panel has the focus: F6 goes to the Hook-up first.
     ground->setFocusPolicy(Qt::ClickFocus);
-    ground->setFocus();
+    m_hookup->setFocus(); // so that the keyboard works at once
 }
 
 void MainWindow::makeStatusBar() {

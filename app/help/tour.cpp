@@ -100,7 +100,10 @@ Tour::Tour(QMainWindow& window, std::vector<TourStep> steps)
 Tour::~Tour() = default;
 
 void Tour::begin() {
-    if (!isRunning()) QApplication::instance()->installEventFilter(this);
+    if (!isRunning()) {
+        QApplication::instance()->installEventFilter(this);
+        m_focus = m_window.focusWidget();
+    }
     goTo(0);
 }
 
@@ -111,7 +114,7 @@ void Tour::leave() {
     const bool hadFocus = m_card->isAncestorOf(QApplication::focusWidget());
     m_card->hide();
     m_outline->hide();
-    if (hadFocus) m_window.centralWidget()->setFocus();
+    if (hadFocus && m_focus) m_focus->setFocus();
 }
 
 void Tour::goTo(int step) {

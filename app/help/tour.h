@@ -8,6 +8,7 @@
 #include "widgets/theme/theme.h"
 
 #include <QMainWindow>
+#include <QPointer>
 #include <functional>
 #include <vector>
 
@@ -49,6 +50,7 @@ class Tour : public QObject {
     const std::vector<TourStep> m_steps;
     TourOutline* m_outline;
     TourCard* m_card;
+    QPointer<QWidget> m_focus; ///< what had it before the tour
     int m_step = -1;
 };
 

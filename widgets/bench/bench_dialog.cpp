@@ -1,6 +1,7 @@
 #include "widgets/bench/bench_dialog.h"
 
 #include "core/study/wiring_list.h"
+#include "widgets/text/rows_by_contents.h"
 #include "widgets/text/text_sized.h"
 
 #include <QComboBox>
@@ -62,6 +63,7 @@ class BenchDialog::Private {
         parts->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
         parts->horizontalHeader()->setSectionResizeMode(partColumn, QHeaderView::Stretch);
         parts->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+        rowsByContents(*parts);
         connect(list, &QListWidget::itemChanged, &q, [this](const QListWidgetItem* item) {
             const QString text = item->data(Qt::UserRole).toString();
             if (item->checkState() == Qt::Checked)
@@ -162,7 +164,6 @@ class BenchDialog::Private {
                 parts->setItem(line, column, new QTableWidgetItem(texts[column]));
             ++line;
         }
-        parts->resizeRowsToContents();
     }
 
     void showProgress() { progress->setText(tr("%1 of %2 steps done").arg(ticks.size()).arg(list->count())); }

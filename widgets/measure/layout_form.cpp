@@ -21,7 +21,7 @@ constexpr double timeUnits[] = {1, 1e-3, 1e-6};
 constexpr double voltUnits[] = {1, 1e-3};
 constexpr int mostLinesAbove = 1000;
 constexpr double usualStep_s = 1e-3;
-constexpr int fewestLetters = 14, widestColumns = 210;
+constexpr int fewestLetters = 18, widestColumns = 210;
 
 template <std::size_t n>
 int indexOf(const double (&units)[n], double unit) {

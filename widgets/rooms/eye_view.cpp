@@ -2,6 +2,7 @@
 
 #include "widgets/text/figure_text.h"
 #include "widgets/text/in_sentence.h"
+#include "widgets/text/rows_by_contents.h"
 #include "widgets/text/said.h"
 #include "widgets/text/signs.h"
 
@@ -47,6 +48,7 @@ EyeView::EyeView(QWidget* parent) : QTableWidget(parent), m_theme(Theme::of(Them
     verticalHeader()->hide();
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    rowsByContents(*this);
 }
 
 void EyeView::setEye(const std::vector<EyeReading>& lamps) {
@@ -132,7 +134,6 @@ void EyeView::fill() {
                    return k < e.uses.size() ? sentenceCase(said(name(e.uses[k]))) : QString();
                }));
     }
-    resizeRowsToContents();
 }
 
 QString EyeView::asText() const {

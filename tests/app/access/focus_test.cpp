@@ -139,6 +139,15 @@ class Focus : public AccessTest {
     }
 };
 
+TEST_F(Focus, IsOnTheHookUpWhenTheWindowOpens) {
+    activate(*window);
+    EXPECT_TRUE(window->hookup().hasFocus());
+    open();
+    EXPECT_TRUE(window->hookup().hasFocus());
+    press(Qt::Key_Home);
+    EXPECT_EQ(window->hookup().selected(), circuit().parts().front().id) << "the keyboard works at once";
+}
+
 TEST_F(Focus, TabComesRoundThroughEverything) {
     inEveryWindow([](const std::string& name, QWidget& shown) { expectRound(name, shown, Qt::Key_Tab); });
 }

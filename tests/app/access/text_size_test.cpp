@@ -20,9 +20,17 @@ class TextsFit : public AccessTest {
     ~TextsFit() override { window->appearance().setTextSize(100); }
     static void expectRoom(const std::string& name, QWidget& shown) {
         QTest::qWait(60);
+        (void)waitFor([&] { return textsWithoutRoom(shown).isEmpty(); }, 1500); // layouts take their time
         for (const QString& one : textsWithoutRoom(shown)) ADD_FAILURE() << name << ": " << one.toStdString();
         EXPECT_LE(shown.width(), screen.width()) << name;
         EXPECT_LE(shown.height(), screen.height()) << name;
+    }
+    static std::vector<int> rowHeights(const QWidget& shown) {
+        std::vector<int> heights;
+        for (const QTableView* table : shown.findChildren<QTableView*>())
+            for (int row = 0; row < table->model()->rowCount(); ++row)
+                heights.push_back(table->rowHeight(row));
+        return heights;
     }
 };
 
@@ -45,6 +53,22 @@ TEST_F(TextsFit, InEveryWindowAt200Percent) {
     inEveryWindow([](const std::string& name, QWidget& shown) {
         expectRoom(name, shown);
         picture(QStringLiteral("at-200-") + QString::fromStdString(name).replace(u' ', u'-'), shown);
+    });
+}
+
+TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
+    inEveryWindow([this](const std::string& name, QWidget& shown) {
+        const std::vector<int> rows = rowHeights(shown);
+        for (const char* size : {"125 %", "150 %", "200 %", "100 %"}) {
+            action(size).trigger();
+            expectRoom(name + " at " + size, shown);
+            picture(QStringLiteral("while-open-%1-%2").arg(QString::fromStdString(name), size).remove(u' '),
+                    shown);
+        }
+        const std::vector<int> back = rowHeights(shown);
+        ASSERT_EQ(back.size(), rows.size()) << name;
+        for (std::size_t k = 0; k < rows.size(); ++k)
+            EXPECT_LE(back[k], rows[k]) << name << ": a row stays high after the large texts";
     });
 }
 

@@ -125,6 +125,7 @@ TEST_F(WhatIsThis, IsAnsweredByEveryEntryOfTheMenusOfTheRightButton) {
     action("Compare with Set B").trigger();
     expectMeaningsAt(row("R2"), QPoint(5, 5), "value");
     expectMeaningsAt(*row("R2").field(), QPoint(5, 5), "text of a value");
+    expectMeaningsAt(named<QSpinBox>(*window, "flashes"), QPoint(5, 5), "number");
     action("Pins of the Hook-up").trigger();
     expectMeaningsAt(*window->pins().findChild<QTableView*>()->viewport(), QPoint(20, 20), "pins");
     EXPECT_GE(count, 40);

@@ -1,0 +1,101 @@
+#include "widgets/text/texts_while_open.h"
+
+#include "widgets/text/text_sized.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QEvent>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLayout>
+#include <QScreen>
+#include <QTableView>
+#include <QTimer>
+
+#include <algorithm>
+#include <map>
+
+namespace blinkwright::widgets {
+
+namespace {
+
+constexpr int settlesWithin_ms = 500; ///< texts that wrap ask for other room with each new width
+
+/// It forgets its least width with another style alone, not with another font.
+void measureAnew(QComboBox& box) {
+    QEvent restyled(QEvent::StyleChange);
+    QCoreApplication::sendEvent(&box, &restyled);
+    box.updateGeometry();
+}
+
+constexpr char usualLeast[] = "leastSection"; ///< property: of a head, as it was chosen
+
+/// Columns that share the width of a table must not get narrower than their heads.
+void keepHeads(QTableView& table) {
+    QHeaderView& head = *table.horizontalHeader();
+    if (!head.isVisible()) return;
+    if (!head.property(usualLeast).isValid()) head.setProperty(usualLeast, head.minimumSectionSize());
+    int least = head.property(usualLeast).toInt();
+    for (int column = 0; column < head.count(); ++column)
+        if (!head.isSectionHidden(column) && head.sectionResizeMode(column) == QHeaderView::Stretch)
+            least = std::max(least, head.sectionSizeHint(column));
+    head.setMinimumSectionSize(least);
+}
+
+/// What wrapped texts miss where a splitter or a tab between them and the window asks for no height.
+int missingHeight(const QWidget& window) {
+    std::map<const QWidget*, int> missing; ///< by what they stand in, one below the other
+    for (const QLabel* label : window.findChildren<QLabel*>())
+        if (label->isVisible() && label->wordWrap() && label->window() == &window)
+            missing[label->parentWidget()] +=
+                std::max(0, label->heightForWidth(label->width()) - label->height());
+    int most = 0;
+    for (const auto& [around, height] : missing) most = std::max(most, height);
+    return most;
+}
+
+/// As high and wide as its texts need, as far as the screen has room.
+void grow(QWidget& window) {
+    const QLayout* layout = window.layout();
+    if (!layout || window.isMaximized() || window.isFullScreen()) return;
+    const QSize least = layout->totalMinimumSize();
+    const int width = std::max(window.width(), least.width());
+    const int height =
+        std::max(layout->hasHeightForWidth() ? layout->totalMinimumHeightForWidth(width) : least.height(),
+                 window.height() + missingHeight(window));
+    window.resize(window.size().expandedTo(
+        QSize(width, height).boundedTo(window.screen()->availableSize() - frameRoom)));
+}
+
+} // namespace
+
+TextsWhileOpen::TextsWhileOpen(QObject* parent) : QObject(parent) {
+    QApplication::instance()->installEventFilter(this);
+}
+
+bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
+    if (!watched->isWidgetType()) return false;
+    auto* widget = static_cast<QWidget*>(watched);
+    if (event->type() == QEvent::LayoutRequest && widget->isWindow()) {
+        const auto growing = m_growing.find(widget);
+        if (growing != m_growing.end() && !growing->second.hasExpired())
+            QTimer::singleShot(0, widget, [widget] { grow(*widget); });
+        return false;
+    }
+    if (event->type() != QEvent::FontChange) return false;
+    if (!widget->isVisible()) return false; // it is measured when it is shown
+    // Once everything within has its font, and what measures texts has done so.
+    if (auto* box = qobject_cast<QComboBox*>(widget))
+        QTimer::singleShot(0, box, [box] { measureAnew(*box); });
+    else if (auto* table = qobject_cast<QTableView*>(widget))
+        QTimer::singleShot(0, table,
+                           [table] { QTimer::singleShot(0, table, [table] { keepHeads(*table); }); });
+    if (widget->windowType() == Qt::Dialog || widget->windowType() == Qt::Window) {
+        m_growing[widget] = QDeadlineTimer(settlesWithin_ms);
+        for (const int after_ms : {0, settlesWithin_ms / 2, settlesWithin_ms})
+            QTimer::singleShot(after_ms, widget, [widget] { grow(*widget); });
+    }
+    return false;
+}
+
+} // namespace blinkwright::widgets
