@@ -45,7 +45,6 @@ class PinsInTheWindow : public WindowFixture {
 };
 
 TEST_F(PinsInTheWindow, AShortcutTurnsFromTheDrawingToThePinsAndBack) {
-    press(Qt::Key_F6); // into the Hook-up
     ASSERT_TRUE(window->hookup().hasFocus());
     showPins();
     EXPECT_TRUE(window->pins().isVisible());

@@ -79,6 +79,22 @@ class WhatIsThis : public AccessTest {
         QApplication::sendEvent(&on, &event);
         expectMeaningsOfPopup(QLatin1String(way));
     }
+    /// The same of a menu that the toolkit runs a loop of its own for.
+    void expectMeaningsInLoopAt(QWidget& on, QPoint at, const char* way) {
+        QTimer poll;
+        poll.setInterval(5);
+        bool came = false;
+        QObject::connect(&poll, &QTimer::timeout, [&] {
+            if (!qobject_cast<QMenu*>(QApplication::activePopupWidget())) return;
+            poll.stop();
+            came = true;
+            expectMeaningsOfPopup(QLatin1String(way));
+        });
+        poll.start();
+        QContextMenuEvent event(QContextMenuEvent::Mouse, at, on.mapToGlobal(at));
+        QApplication::sendEvent(&on, &event);
+        EXPECT_TRUE(came) << way;
+    }
     int count = 0;
 };
 
@@ -125,7 +141,7 @@ TEST_F(WhatIsThis, IsAnsweredByEveryEntryOfTheMenusOfTheRightButton) {
     action("Compare with Set B").trigger();
     expectMeaningsAt(row("R2"), QPoint(5, 5), "value");
     expectMeaningsAt(*row("R2").field(), QPoint(5, 5), "text of a value");
-    expectMeaningsAt(named<QSpinBox>(*window, "flashes"), QPoint(5, 5), "number");
+    expectMeaningsInLoopAt(named<QSpinBox>(*window, "flashes"), QPoint(5, 5), "number");
     action("Pins of the Hook-up").trigger();
     expectMeaningsAt(*window->pins().findChild<QTableView*>()->viewport(), QPoint(20, 20), "pins");
     EXPECT_GE(count, 40);

@@ -210,6 +210,13 @@ TEST_F(Edits, AGroupIsDoneWhollyOrNotAtAll) {
     group.edits.push_back({edits::RemovePart{r1}});
     group.edits.push_back({edits::SetValue{Layer::part, r3, "resistance", -1.0}});
     refuses({group}, "R3.resistance: must be greater than 0, got -1");
+
+    // The part that was made first is gone, and its id is free again.
+    const PartId free = c.nextPartId();
+    group.edits.insert(group.edits.begin(),
+                       {edits::AddPart{{{}, PartKind::resistor, "R9", {{"resistance", 1.0}}, {}}}});
+    refuses({group}, "R3.resistance: must be greater than 0, got -1");
+    EXPECT_EQ(c.nextPartId(), free);
 }
 
 TEST_F(Edits, AreDescribedForTheUndoList) {
