@@ -94,6 +94,7 @@ ExportDialog::ExportDialog(QWidget* parent, const ExportChoice& choice, Exported
         follow(box, qOverload<double>(&QDoubleSpinBox::valueChanged));
     follow(m_dpi, qOverload<int>(&QSpinBox::valueChanged));
     follow(m_sets, &QComboBox::currentIndexChanged);
+    m_preview->installEventFilter(this);
     resize(widgets::withText(*this, firstSize.boundedTo(screen()->availableSize())));
     save->setFocus();
     showPreview();
@@ -210,9 +211,9 @@ void ExportDialog::showPreview() {
     m_size->setText(tr("As a picture %1 × %2 dots").arg(dots(now.width_mm)).arg(dots(now.height_mm)));
 }
 
-void ExportDialog::resizeEvent(QResizeEvent* event) {
-    QDialog::resizeEvent(event);
-    m_pause.start();
+bool ExportDialog::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize) m_pause.start(); // the preview, whatever else moved
+    return QDialog::eventFilter(watched, event);
 }
 
 } // namespace blinkwright::app

@@ -43,7 +43,7 @@ class ExportDialog : public QDialog {
   private:
     QWidget* makeControls(const QString& second);
     void showPreview();
-    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
     Picture m_picture;
     QComboBox* m_sets = nullptr;

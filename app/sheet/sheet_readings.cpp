@@ -122,14 +122,14 @@ class Rows {
     void columns() {
         const QString first = m_making.firstName();
         auto& c = m_table.columns;
-        c.push_back({Words::tr("Figure"), 1.95});
+        c.push_back({Words::tr("Figure"), 1.75});
         if (m_wanted.book) c.push_back({Words::tr("Textbook"), 1.05, true});
         c.push_back({first, 1.05, true});
         if (m_wanted.second) c.push_back({Words::tr("Set B"), 1.05, true});
         c.push_back({Words::tr("Measured"), 1.15, true});
         if (m_wanted.measured) c.push_back({Words::tr("u"), 1.2, true});
         c.push_back({difference(), 1.4, true});
-        c.push_back({Words::tr("in %"), 0.75, true});
+        c.push_back({Words::tr("in %"), 0.95, true});
     }
     QString difference() const {
         // The columns are narrow: a set by its letter.

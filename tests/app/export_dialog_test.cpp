@@ -1,6 +1,7 @@
 // The dialog of exports: what it asks, what it remembers, and what the exports then hold.
 #include "tests/app/window_fixture.h"
 
+#include "app/appearance.h"
 #include "app/export_dialog.h"
 #include "widgets/curves/curves_view.h"
 
@@ -62,6 +63,20 @@ TEST_F(ExportsOfTheWindow, HoldWhatTheDialogSaysAndItIsRemembered) {
         EXPECT_EQ(number(dialog, "width").value(), 90);
         EXPECT_FALSE(box(dialog, "output").isChecked());
         EXPECT_TRUE(box(dialog, "lamps").isChecked());
+    });
+}
+
+TEST_F(ExportsOfTheWindow, ArePreviewedWholeInTheRoomThatLargerTextsLeave) {
+    open();
+    inDialog([&](app::ExportDialog& dialog) {
+        const QLabel& preview = *dialog.findChild<QLabel*>("preview");
+        const int before = preview.width();
+        window->appearance().setTextSize(200);
+        EXPECT_TRUE(waitFor([&] { return preview.width() < before; }));
+        EXPECT_TRUE(waitFor([&] {
+            return preview.pixmap().deviceIndependentSize().width() <= preview.contentsRect().width();
+        }));
+        window->appearance().setTextSize(100);
     });
 }
 
