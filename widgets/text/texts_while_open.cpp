@@ -5,9 +5,12 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QEvent>
+#include <QFontInfo>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLayout>
+#include <QMainWindow>
+#include <QPointer>
 #include <QScreen>
 #include <QTableView>
 #include <QTimer>
@@ -73,6 +76,20 @@ TextsWhileOpen::TextsWhileOpen(QObject* parent) : QObject(parent) {
     QApplication::instance()->installEventFilter(this);
 }
 
+/// What had room for its texts has it again, and goes back with them. The main window is the user's.
+void TextsWhileOpen::resizeWithTexts(QWidget& window) {
+    const auto known = m_sized.find(&window);
+    if (known == m_sized.end() || qobject_cast<QMainWindow*>(&window) || window.isMaximized() ||
+        window.isFullScreen())
+        return;
+    Sized& sized = known->second;
+    if (window.size() != sized.given) sized.usual = QSizeF(window.size()) / sized.text_px;
+    sized.text_px = QFontInfo(window.font()).pixelSize();
+    window.resize((sized.usual * sized.text_px)
+                      .toSize()
+                      .boundedTo((window.screen()->availableSize() - frameRoom).expandedTo(window.size())));
+}
+
 bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
     if (!watched->isWidgetType()) return false;
     auto* widget = static_cast<QWidget*>(watched);
@@ -82,6 +99,8 @@ bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
             QTimer::singleShot(0, widget, [widget] { grow(*widget); });
         return false;
     }
+    if (event->type() == QEvent::Show && widget->isWindow())
+        m_sized[widget] = {double(QFontInfo(widget->font()).pixelSize()), {}, {}};
     if (event->type() != QEvent::FontChange) return false;
     if (!widget->isVisible()) return false; // it is measured when it is shown
     // Once everything within has its font, and what measures texts has done so.
@@ -92,8 +111,13 @@ bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
                            [table] { QTimer::singleShot(0, table, [table] { keepHeads(*table); }); });
     if (widget->windowType() == Qt::Dialog || widget->windowType() == Qt::Window) {
         m_growing[widget] = QDeadlineTimer(settlesWithin_ms);
+        resizeWithTexts(*widget);
         for (const int after_ms : {0, settlesWithin_ms / 2, settlesWithin_ms})
-            QTimer::singleShot(after_ms, widget, [widget] { grow(*widget); });
+            QTimer::singleShot(after_ms, this, [this, window = QPointer<QWidget>(widget)] {
+                if (!window) return;
+                grow(*window);
+                m_sized[window].given = window->size();
+            });
     }
     return false;
 }

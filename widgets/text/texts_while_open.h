@@ -7,8 +7,11 @@
 
 #include <QDeadlineTimer>
 #include <QObject>
+#include <QSize>
 
 #include <map>
+
+class QWidget;
 
 namespace blinkwright::widgets {
 
@@ -20,7 +23,16 @@ class TextsWhileOpen : public QObject {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    /// How large a window was, and for texts of which size.
+    struct Sized {
+        double text_px = 0;
+        QSizeF usual; ///< as it would be with texts of one pixel
+        QSize given;  ///< by us; another one is the user's
+    };
+    void resizeWithTexts(QWidget& window);
+
     std::map<const QObject*, QDeadlineTimer> m_growing; ///< windows, until they have settled
+    std::map<const QObject*, Sized> m_sized;            ///< those that were shown
 };
 
 } // namespace blinkwright::widgets

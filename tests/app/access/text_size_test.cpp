@@ -72,6 +72,22 @@ TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
     });
 }
 
+TEST_F(TextsFit, AWindowGoesBackToItsOwnSizeWithTheTexts) {
+    open();
+    QWidget& eye = window->rooms().open(QStringLiteral("eye")).frame();
+    QTest::qWait(50);
+    const QSize usual = eye.size();
+    for (int times = 0; times < 2; ++times) {
+        action("200 %").trigger();
+        EXPECT_TRUE(waitFor([&] { return eye.width() >= 3 * usual.width() / 2; }));
+        QTest::qWait(600); // it has settled
+        action("100 %").trigger();
+        EXPECT_TRUE(waitFor([&] { return eye.size() == usual; }))
+            << eye.width() << " x " << eye.height() << " after " << times;
+        QTest::qWait(600);
+    }
+}
+
 TEST_F(TextsFit, WithALargeFontOfTheDesktop) {
     QFont large = QApplication::font();
     const QFont usual = large;
