@@ -71,6 +71,7 @@ TEST_F(ExportsOfTheWindow, ArePreviewedWholeInTheRoomThatLargerTextsLeave) {
     inDialog([&](app::ExportDialog& dialog) {
         const QLabel& preview = *dialog.findChild<QLabel*>("preview");
         const int before = preview.width();
+        dialog.setMaximumWidth(dialog.width()); // as on a small screen
         window->appearance().setTextSize(200);
         EXPECT_TRUE(waitFor([&] { return preview.width() < before; }));
         EXPECT_TRUE(waitFor([&] {

@@ -99,8 +99,13 @@ bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
             QTimer::singleShot(0, widget, [widget] { grow(*widget); });
         return false;
     }
-    if (event->type() == QEvent::Show && widget->isWindow())
+    const bool followed = widget->windowType() == Qt::Dialog || widget->windowType() == Qt::Window;
+    if (event->type() == QEvent::Show && followed)
         m_sized[widget] = {double(QFontInfo(widget->font()).pixelSize()), {}, {}};
+    if (event->type() == QEvent::Hide && followed) { // nothing of a window that is gone is kept
+        m_sized.erase(widget);
+        m_growing.erase(widget);
+    }
     if (event->type() != QEvent::FontChange) return false;
     if (!widget->isVisible()) return false; // it is measured when it is shown
     // Once everything within has its font, and what measures texts has done so.
@@ -109,12 +114,12 @@ bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
     else if (auto* table = qobject_cast<QTableView*>(widget))
         QTimer::singleShot(0, table,
                            [table] { QTimer::singleShot(0, table, [table] { keepHeads(*table); }); });
-    if (widget->windowType() == Qt::Dialog || widget->windowType() == Qt::Window) {
+    if (followed) {
         m_growing[widget] = QDeadlineTimer(settlesWithin_ms);
         resizeWithTexts(*widget);
         for (const int after_ms : {0, settlesWithin_ms / 2, settlesWithin_ms})
             QTimer::singleShot(after_ms, this, [this, window = QPointer<QWidget>(widget)] {
-                if (!window) return;
+                if (!window || !window->isVisible()) return;
                 grow(*window);
                 m_sized[window].given = window->size();
             });
