@@ -151,9 +151,9 @@ TEST_F(LooksOfTheWindow, TheGradesOfFindingsHaveTheColoursOfTheTheme) {
     using widgets::Theme;
     const QColor light = Theme::of(Theme::Mode::light).overstress,
                  dark = Theme::of(Theme::Mode::dark).overstress;
-    EXPECT_TRUE(has(light));
+    EXPECT_TRUE(waitFor([&] { return has(light); })); // the panel is painted after the run
     action("Dark").trigger();
-    EXPECT_TRUE(has(dark));
+    EXPECT_TRUE(waitFor([&] { return has(dark); }));
     EXPECT_FALSE(has(light));
     action("Light").trigger();
 }
