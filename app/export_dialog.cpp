@@ -1,6 +1,7 @@
 #include "app/export_dialog.h"
 
 #include "app/help/help_pages.h"
+#include "core/units/lengths.h"
 #include "widgets/text/text_sized.h"
 
 #include <QCheckBox>
@@ -22,7 +23,6 @@ namespace {
 
 constexpr QSize firstSize(980, 620), leastPreview(320, 260);
 constexpr int pause_ms = 60;
-constexpr double mmPerInch = 25.4;
 
 } // namespace
 
@@ -204,10 +204,10 @@ void ExportDialog::showPreview() {
     const QSize room = m_preview->contentsRect().size() - QSize(8, 8);
     const double ratio = devicePixelRatioF();
     const double fit = std::min(room.width() / now.width_mm, room.height() / now.height_mm);
-    QImage image = m_picture(now, sets(), static_cast<int>(std::floor(fit * ratio * mmPerInch)));
+    QImage image = m_picture(now, sets(), static_cast<int>(std::floor(fit * ratio * units::mmPerInch)));
     image.setDevicePixelRatio(ratio);
     m_preview->setPixmap(QPixmap::fromImage(image));
-    const auto dots = [&](double mm) { return qRound(mm / mmPerInch * now.dpi); };
+    const auto dots = [&](double mm) { return qRound(mm / units::mmPerInch * now.dpi); };
     m_size->setText(tr("As a picture %1 × %2 dots").arg(dots(now.width_mm)).arg(dots(now.height_mm)));
 }
 

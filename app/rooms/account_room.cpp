@@ -19,13 +19,6 @@ namespace blinkwright::app {
 
 using study::BudgetFigure;
 
-namespace {
-
-constexpr QSize firstSize(940, 720);
-const char name[] = "account";
-
-} // namespace
-
 struct AccountRoom::Question {
     circuit::Circuit circuit;
     circuit::PartSet set = circuit::PartSet::A;
@@ -43,9 +36,9 @@ struct AccountRoom::Found {
 };
 
 AccountRoom::AccountRoom(const House& house, DrawerDesk& desk, const std::function<void()>& openMeasurements)
-    : Room(house, tr("Account for it"), QLatin1String(name), firstSize), m_desk(desk),
+    : Room(house, tr("Account for it"), QStringLiteral("account"), QSize(940, 720)), m_desk(desk),
       m_view(new widgets::AccountView) {
-    m_view->retune().restore(house.settings.answers(QLatin1String(name)));
+    m_view->retune().restore(remembered());
     frame().setBody(m_view);
     const auto button = [this](const char* object, const QString& text, const QString& meaning,
                                void (AccountRoom::*done)()) {
@@ -65,7 +58,7 @@ AccountRoom::AccountRoom(const House& house, DrawerDesk& desk, const std::functi
     m_export = button("export", tr("E&xport…"), tr("Writes the table in front to a file (.csv)."),
                       &AccountRoom::exportTable);
     connect(&m_view->retune(), &widgets::RetuneRow::changed, this, [this] {
-        this->house().settings.setAnswers(QLatin1String(name), m_view->retune().answers());
+        remember(m_view->retune().answers());
         askSoon();
     });
     connect(&m_view->budget(), &widgets::BudgetView::changed, this, &AccountRoom::askSoon);

@@ -19,9 +19,6 @@ using circuit::PartSet;
 
 namespace {
 
-constexpr QSize firstSize(1080, 720);
-const char name[] = "choose";
-
 /// With narrow spaces between the thousands, as ISO 80000-1 has it.
 QString grouped(std::size_t count) {
     QString text = QString::number(count);
@@ -32,9 +29,9 @@ QString grouped(std::size_t count) {
 } // namespace
 
 ChooseRoom::ChooseRoom(const House& house, DrawerDesk& desk)
-    : Room(house, tr("Choose values"), QLatin1String(name), firstSize), m_desk(desk),
+    : Room(house, tr("Choose values"), QStringLiteral("choose"), QSize(1080, 720)), m_desk(desk),
       m_view(new widgets::ChooseView) {
-    m_view->form().setTexts(widgets::restored(house.settings.answers(QLatin1String(name))));
+    m_view->form().setTexts(widgets::restored(remembered()));
     frame().setBody(m_view);
     const auto button = [this](const char* object, const QString& text, const QString& meaning,
                                void (ChooseRoom::*done)()) {
@@ -75,7 +72,7 @@ ChooseRoom::~ChooseRoom() {
 }
 
 void ChooseRoom::keepTexts() {
-    house().settings.setAnswers(QLatin1String(name), widgets::kept(m_view->form().texts()));
+    remember(widgets::kept(m_view->form().texts()));
 }
 
 void ChooseRoom::ask() {

@@ -13,16 +13,9 @@
 
 namespace blinkwright::app {
 
-namespace {
-
-constexpr QSize firstSize(720, 480);
-const char name[] = "eye";
-
-} // namespace
-
 EyeRoom::EyeRoom(const House& house)
-    : Room(house, tr("What the eye sees"), QLatin1String(name), firstSize), m_view(new widgets::EyeView),
-      m_cautions(new QLabel) {
+    : Room(house, tr("What the eye sees"), QStringLiteral("eye"), QSize(720, 480)),
+      m_view(new widgets::EyeView), m_cautions(new QLabel) {
     m_cautions->setObjectName(QStringLiteral("cautions"));
     m_cautions->setWordWrap(true);
     m_cautions->setTextFormat(Qt::PlainText);

@@ -21,9 +21,7 @@ namespace blinkwright::app {
 
 namespace {
 
-constexpr QSize firstSize(1080, 820);
 constexpr int typing_ms = 200, formWidth = 430;
-const char name[] = "labSheet";
 const QString habits = QStringLiteral("lab sheet"), texts = QStringLiteral("lab sheet texts");
 const QString when = QStringLiteral("when");
 /// Circuits whose texts are remembered: beyond, the one that was longest ago is forgotten.
@@ -32,8 +30,8 @@ constexpr int mostRemembered = 50;
 } // namespace
 
 LabSheetRoom::LabSheetRoom(const House& house)
-    : Room(house, tr("Lab sheet"), QLatin1String(name), firstSize), m_form(new sheet::SheetForm),
-      m_preview(new sheet::SheetPreview) {
+    : Room(house, tr("Lab sheet"), QStringLiteral("labSheet"), QSize(1080, 820)),
+      m_form(new sheet::SheetForm), m_preview(new sheet::SheetPreview) {
     m_typing.setSingleShot(true);
     m_typing.setInterval(typing_ms);
     m_form->setHabits(house.settings.answers(habits));

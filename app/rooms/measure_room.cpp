@@ -17,9 +17,6 @@ namespace blinkwright::app {
 
 namespace {
 
-constexpr QSize firstSize(860, 560);
-const char name[] = "measure";
-
 /// What the worker finds out.
 struct Answer {
     study::MeasuredReadings readings;
@@ -40,8 +37,8 @@ Answer answerFor(const circuit::Circuit& circuit, circuit::PartSet set, const st
 } // namespace
 
 MeasureRoom::MeasureRoom(const House& house, ImportRecord import)
-    : Room(house, tr("Measurements"), QLatin1String(name), firstSize), m_import(std::move(import)),
-      m_view(new widgets::MeasurementsView) {
+    : Room(house, tr("Measurements"), QStringLiteral("measure"), QSize(860, 560)),
+      m_import(std::move(import)), m_view(new widgets::MeasurementsView) {
     makeControls();
     frame().setBody(m_view);
     m_copy = frame().addButton(tr("Co&py"));

@@ -73,6 +73,9 @@ class Room : public QObject {
                  const std::function<Result<void>(const QString& path)>& write);
 
     const House& house() const { return m_house; }
+    /// What was set in the room's controls, as it was left the last time.
+    QVariantMap remembered() const { return m_house.settings.answers(m_frame->objectName()); }
+    void remember(const QVariantMap& answers) { m_house.settings.setAnswers(m_frame->objectName(), answers); }
     const circuit::Circuit& circuit() const { return m_house.document.circuit(); }
     circuit::PartSet set() const { return m_frame->set(); }
     NewestTask& task() { return m_task; }

@@ -24,10 +24,8 @@ namespace blinkwright::app {
 
 namespace {
 
-constexpr QSize firstSize(900, 560);
 constexpr int leastBoards = 100, mostBoards = 1'000'000, usualBoards = 10'000, bandBoards = 200;
 constexpr int typing_ms = 400; // between two digits of a number
-const char name[] = "spread";
 const char boardsAnswer[] = "boards", seedAnswer[] = "seed", drawAnswer[] = "draw";
 
 } // namespace
@@ -41,7 +39,7 @@ struct SpreadRoom::Found {
 };
 
 SpreadRoom::SpreadRoom(const House& house)
-    : Room(house, tr("Spread"), QLatin1String(name), firstSize), m_figure(new QComboBox),
+    : Room(house, tr("Spread"), QStringLiteral("spread"), QSize(900, 560)), m_figure(new QComboBox),
       m_draw(new QComboBox), m_boards(new QSpinBox), m_seed(new QSpinBox), m_view(new widgets::SpreadView) {
     makeControls();
     makeButtons();
@@ -55,7 +53,7 @@ SpreadRoom::~SpreadRoom() {
 }
 
 void SpreadRoom::makeControls() {
-    const QVariantMap known = house().settings.answers(QLatin1String(name));
+    const QVariantMap known = remembered();
     m_figure->setObjectName(QStringLiteral("figure"));
     m_figure->setWhatsThis(tr("Which figure of the boards is drawn and tabled, such as the flash rate."));
     m_figure->setSizeAdjustPolicy(QComboBox::AdjustToContents);
@@ -93,21 +91,21 @@ void SpreadRoom::makeControls() {
     typing->setSingleShot(true);
     typing->setInterval(typing_ms);
     connect(typing, &QTimer::timeout, this, [this] {
-        remember();
+        rememberControls();
         askSoon();
     });
     for (QSpinBox* box : {m_boards, m_seed})
         connect(box, &QSpinBox::valueChanged, typing, qOverload<>(&QTimer::start));
     connect(m_draw, &QComboBox::activated, this, [this] {
-        remember();
+        rememberControls();
         askSoon();
     });
 }
 
-void SpreadRoom::remember() {
-    house().settings.setAnswers(QLatin1String(name), {{QLatin1String(boardsAnswer), m_boards->value()},
-                                                      {QLatin1String(seedAnswer), m_seed->value()},
-                                                      {QLatin1String(drawAnswer), m_draw->currentIndex()}});
+void SpreadRoom::rememberControls() {
+    remember({{QLatin1String(boardsAnswer), m_boards->value()},
+              {QLatin1String(seedAnswer), m_seed->value()},
+              {QLatin1String(drawAnswer), m_draw->currentIndex()}});
 }
 
 void SpreadRoom::makeButtons() {

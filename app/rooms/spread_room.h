@@ -38,7 +38,7 @@ class SpreadRoom : public Room {
     void showAnswer(const Found& found);
     void showFigures();
     void tie(circuit::PartId part, std::optional<circuit::PartId> with);
-    void remember();
+    void rememberControls();
 
     QComboBox *m_figure, *m_draw;
     QSpinBox *m_boards, *m_seed;

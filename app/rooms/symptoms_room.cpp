@@ -23,16 +23,14 @@ namespace blinkwright::app {
 
 namespace {
 
-constexpr QSize firstSize(1180, 720);
-const char name[] = "symptoms";
 constexpr int threads = 2;
 
 } // namespace
 
 SymptomsRoom::SymptomsRoom(const House& house)
-    : Room(house, tr("Symptoms"), QLatin1String(name), firstSize), m_form(new widgets::SymptomForm),
-      m_suspects(new widgets::SuspectsView), m_card(new widgets::CheckCardView), m_pages(new QTabWidget),
-      m_cautions(new QLabel) {
+    : Room(house, tr("Symptoms"), QStringLiteral("symptoms"), QSize(1180, 720)),
+      m_form(new widgets::SymptomForm), m_suspects(new widgets::SuspectsView),
+      m_card(new widgets::CheckCardView), m_pages(new QTabWidget), m_cautions(new QLabel) {
     makeBody();
     makeButtons();
     connect(m_form, &widgets::SymptomForm::changed, this, &SymptomsRoom::askSoon);

@@ -28,14 +28,12 @@ using widgets::TrendValue;
 
 namespace {
 
-constexpr QSize firstSize(860, 560);
-const char name[] = "trend";
 const char valueAnswer[] = "value", figureAnswer[] = "figure"; // beside the ranges, which have a dot in them
 
 } // namespace
 
 TrendRoom::TrendRoom(const House& house)
-    : Room(house, tr("Trend"), QLatin1String(name), firstSize), m_valueBox(new QComboBox),
+    : Room(house, tr("Trend"), QStringLiteral("trend"), QSize(860, 560)), m_valueBox(new QComboBox),
       m_figureBox(new QComboBox), m_stepsBox(new QComboBox), m_from(new widgets::QuantityField),
       m_to(new widgets::QuantityField), m_plot(new widgets::TrendPlot(widgets::RoomPlot::Use::screen)) {
     makeControls();
@@ -60,7 +58,7 @@ TrendRoom::TrendRoom(const House& house)
     write->setWhatsThis(
         tr("Writes the trend as picture (.png), drawing (.svg), page (.pdf) or table (.csv)."));
     connect(write, &QPushButton::clicked, this, [this] {
-        askFile(tr("Export the trend"), QLatin1String(name),
+        askFile(tr("Export the trend"), QStringLiteral("trend"),
                 {{tr("Picture"), QStringLiteral("png")},
                  {tr("Drawing"), QStringLiteral("svg")},
                  {tr("Page"), QStringLiteral("pdf")},
@@ -75,7 +73,7 @@ TrendRoom::~TrendRoom() {
 }
 
 void TrendRoom::makeControls() {
-    const QVariantMap known = house().settings.answers(QLatin1String(name));
+    const QVariantMap known = remembered();
     if (known.contains(QLatin1String(figureAnswer)))
         m_wantedFigure = known.value(QLatin1String(figureAnswer)).toString().toStdString();
     m_valueBox->setObjectName(QStringLiteral("value"));
@@ -116,9 +114,9 @@ void TrendRoom::makeControls() {
     });
     connect(m_figureBox, &QComboBox::activated, this, [this](int index) {
         const auto figure = m_figures[static_cast<std::size_t>(index)].name;
-        QVariantMap answers = this->house().settings.answers(QLatin1String(name));
+        QVariantMap answers = remembered();
         answers[QLatin1String(figureAnswer)] = figure;
-        this->house().settings.setAnswers(QLatin1String(name), answers);
+        remember(answers);
         m_wantedFigure = figure.toStdString();
         showPicture();
     });
@@ -159,8 +157,7 @@ void TrendRoom::refreshValues() {
     }
     if (m_values.empty()) return;
     std::size_t at = 0;
-    const QString last =
-        house().settings.answers(QLatin1String(name)).value(QLatin1String(valueAnswer)).toString();
+    const QString last = remembered().value(QLatin1String(valueAnswer)).toString();
     for (std::size_t k = m_values.size(); k-- > 0;) {
         const QString key = QString::fromStdString(m_values[k].ref + "." + m_values[k].which.key);
         if (m_chosen ? m_values[k].which == *m_chosen : key == last) at = k;
@@ -172,9 +169,9 @@ void TrendRoom::refreshValues() {
 void TrendRoom::chooseValue() {
     const std::size_t at = static_cast<std::size_t>(m_valueBox->currentData().toInt());
     m_chosen = m_values[at].which;
-    QVariantMap answers = house().settings.answers(QLatin1String(name));
+    QVariantMap answers = remembered();
     answers[QLatin1String(valueAnswer)] = valueKey();
-    house().settings.setAnswers(QLatin1String(name), answers);
+    remember(answers);
     const QVariantList kept = answers.value(valueKey()).toList();
     const double present = presentOf(circuit(), set(), *m_chosen);
     m_range = widgets::usualRange(m_values[at], present, leastSupply_V());
@@ -206,9 +203,9 @@ void TrendRoom::chooseRange(const TrendRange& range) {
     }
     m_range = range;
     showRange();
-    QVariantMap answers = house().settings.answers(QLatin1String(name));
+    QVariantMap answers = remembered();
     answers[valueKey()] = QVariantList{range.from, range.to, range.even};
-    house().settings.setAnswers(QLatin1String(name), answers);
+    remember(answers);
     askSoon();
 }
 

@@ -13,9 +13,6 @@ namespace blinkwright::app {
 
 namespace {
 
-constexpr QSize firstSize(780, 440);
-const char name[] = "why";
-
 QString sentence(const study::Why& why) {
     if (!why.reason.empty()) return QString::fromStdString(why.reason);
     return WhyRoom::tr("Each cause is simulated by itself on the textbook circuit; “Together” is what the "
@@ -25,7 +22,8 @@ QString sentence(const study::Why& why) {
 } // namespace
 
 WhyRoom::WhyRoom(const House& house)
-    : Room(house, tr("Why it differs"), QLatin1String(name), firstSize), m_view(new widgets::WhyView) {
+    : Room(house, tr("Why it differs"), QStringLiteral("why"), QSize(780, 440)),
+      m_view(new widgets::WhyView) {
     auto* quantity = new QComboBox;
     quantity->addItems({tr("Cycle time"), tr("Duty cycle")});
     quantity->setObjectName(QStringLiteral("quantity"));

@@ -17,10 +17,6 @@ constexpr double cmPerPixel = 2.54 / 96;
 const QByteArray odtType = "application/vnd.oasis.opendocument.text";
 const QByteArray formulaType = "application/vnd.oasis.opendocument.formula";
 
-QString cm(double value) {
-    return QString::number(value, 'f', 3) + QStringLiteral("cm");
-}
-
 /// Content of the document, with the files that it points to beside it.
 class Writer {
   public:

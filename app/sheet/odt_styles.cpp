@@ -83,11 +83,11 @@ const char contentStyles[] = R"(
 <style:style style:name="InText" style:family="graphic"><style:graphic-properties style:vertical-pos="middle" style:vertical-rel="text"/></style:style>
 )";
 
-QString cm(double value) {
-    return QString::number(value, 'f', 2) + QStringLiteral("cm");
-}
-
 } // namespace
+
+QString cm(double value) {
+    return QString::number(value, 'f', 3) + QStringLiteral("cm");
+}
 
 OdtPage odtPage(QPageSize::PageSizeId size) {
     const QSizeF mm = QPageSize(size).size(QPageSize::Millimeter);

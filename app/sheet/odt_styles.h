@@ -17,6 +17,8 @@ struct OdtPage {
 };
 OdtPage odtPage(QPageSize::PageSizeId size);
 
+/// A length as OpenDocument writes it: `2.000cm`.
+QString cm(double value);
 /// Opens `office:document-…` with all the names that a part of the document may use.
 void beginOdt(QXmlStreamWriter& xml, const QString& part);
 /// Styles that belong to the content: tables, columns, frames.

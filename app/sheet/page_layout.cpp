@@ -2,6 +2,7 @@
 
 #include "app/sheet/page_pieces.h"
 #include "app/sheet/sheet_sections.h"
+#include "core/units/lengths.h"
 
 #include <QFontMetricsF>
 #include <qcustomplot.h>
@@ -13,11 +14,10 @@ namespace blinkwright::app::sheet {
 
 namespace {
 
-constexpr double mmPerInch = 25.4;
 constexpr double side_mm = 20, top_mm = 18, bottom_mm = 22, foot_mm = 12;
 
 double px(double mm) {
-    return mm / mmPerInch * PageLayout::dpi;
+    return mm / units::mmPerInch * PageLayout::dpi;
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "app/sheet/pdf_sheet.h"
 
 #include "app/sheet/sheet_sections.h"
+#include "core/units/lengths.h"
 
 #include <QBuffer>
 #include <QPageRanges>
@@ -14,7 +15,7 @@ namespace blinkwright::app::sheet {
 namespace {
 
 constexpr int pdfDpi = 1200;
-constexpr double mmPerMetre = 1000, mmPerInch = 25.4;
+constexpr double mmPerMetre = 1000;
 
 } // namespace
 
@@ -68,7 +69,8 @@ void printSheet(QPrinter& printer, const LabSheet& sheet) {
 QImage pageImage(const PageLayout& pages, int page, double scale) {
     QImage image((pages.size() * scale).toSize(), QImage::Format_RGB32);
     image.fill(Qt::white);
-    const int perMetre = static_cast<int>(std::lround(PageLayout::dpi * scale / mmPerInch * mmPerMetre));
+    const int perMetre =
+        static_cast<int>(std::lround(PageLayout::dpi * scale / units::mmPerInch * mmPerMetre));
     image.setDotsPerMeterX(perMetre);
     image.setDotsPerMeterY(perMetre);
     QCPPainter painter;

@@ -13,7 +13,7 @@ bool isSerious(const study::Finding& finding) {
     return finding.severity == study::Severity::fault || finding.severity == study::Severity::overstress;
 }
 
-Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream&) {
+Result<ExitCode> runCheck(const Arguments& arguments, std::ostream& out, std::ostream&) {
     const Result<Studied> result = studied(arguments);
     if (!result) return result.fault();
     const std::vector<study::Finding>& findings = result.value().study.findings;
@@ -29,7 +29,7 @@ const Verb& checkVerb() {
                            "Exit code 1 where there is a fault or overstress.",
                            {"FILE"},
                            commonOptions(),
-                           run};
+                           runCheck};
     return verb;
 }
 

@@ -165,7 +165,7 @@ Result<void> save(const std::string& path, const circuit::Circuit& circuit) {
                       QByteArray::fromStdString(io::writeCircuit(circuit)));
 }
 
-Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+Result<ExitCode> runChoose(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const Result<study::Wish> wish = readWish(arguments);
     if (!wish) return wish.fault();
     const study::Choices choices = study::choose(wish.value(), {});
@@ -209,7 +209,7 @@ const Verb& chooseVerb() {
           "values come from here: kind,value,tolerance,rating,quantity; kinds are resistor, variable, "
           "capacitor"},
          {"--out", "FILE.blinkwright", "writes the best as a circuit"}},
-        run};
+        runChoose};
     return verb;
 }
 

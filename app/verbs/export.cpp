@@ -19,7 +19,7 @@ Result<void> write(const Studied& studied, const QString& path) {
     return exportStudies(studies, curvesPage(studied.circuit, studied.set), path);
 }
 
-Result<ExitCode> run(const Arguments& arguments, std::ostream&, std::ostream& err) {
+Result<ExitCode> runExport(const Arguments& arguments, std::ostream&, std::ostream& err) {
     const std::string& out = arguments.operands[1];
     const QString path = QFile::decodeName(QByteArray::fromStdString(out));
     if (arguments.has("--lab-sheet")) return exportLabSheet(arguments, err);
@@ -52,7 +52,7 @@ const Verb& exportVerb() {
         "written all the same. A lab sheet has Set B beside Set A where they differ, unless --set names one.",
         {"FILE", "OUT"},
         options(),
-        run};
+        runExport};
     return verb;
 }
 

@@ -11,7 +11,7 @@ namespace blinkwright::app::verbs {
 
 namespace {
 
-Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream&) {
+Result<ExitCode> runFit(const Arguments& arguments, std::ostream& out, std::ostream&) {
     Result<Loaded> file = loaded(arguments);
     if (!file) return file.fault();
     auto& [circuit, set] = file.value();
@@ -40,7 +40,7 @@ const Verb& fitVerb() {
         "parts may have explain what was measured, or the circuit does not blink.",
         {"FILE", "RECORD.csv"},
         commonOptions(),
-        run};
+        runFit};
     return verb;
 }
 

@@ -8,7 +8,7 @@ namespace blinkwright::app::verbs {
 
 namespace {
 
-Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream&) {
+Result<ExitCode> runReadings(const Arguments& arguments, std::ostream& out, std::ostream&) {
     const Result<Studied> result = studied(arguments);
     if (!result) return result.fault();
     const study::Readings& readings = result.value().study.readings;
@@ -26,7 +26,7 @@ const Verb& readingsVerb() {
         "Exit code 1 where the circuit does not blink; the reasons are in the output.",
         {"FILE"},
         runOptions(),
-        run};
+        runReadings};
     return verb;
 }
 

@@ -30,7 +30,7 @@ Result<Spread> readDraw(const std::string& text) {
     return Fault{"--draw", "must be uniform, normal or triangular, got '" + text + "'"};
 }
 
-Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream&) {
+Result<ExitCode> runSpread(const Arguments& arguments, std::ostream& out, std::ostream&) {
     study::SpreadRequest request;
     if (const auto text = arguments.last("--boards")) {
         const Result<int> boards = readWhole("--boards", *text, 2, mostBoards);
@@ -75,7 +75,7 @@ const Verb& spreadVerb() {
         "the variance of the rate. Exit code 1 where the nominal circuit does not blink.",
         {"FILE"},
         options(),
-        run};
+        runSpread};
     return verb;
 }
 

@@ -23,7 +23,7 @@ Result<double> readEnd(const Arguments& arguments, std::string_view option, cons
     return *number;
 }
 
-Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream& err) {
+Result<ExitCode> runTrend(const Arguments& arguments, std::ostream& out, std::ostream& err) {
     const auto over = arguments.last("--over");
     if (!over) return Fault{"--over", "is missing"};
     const auto dot = over->find('.');
@@ -75,7 +75,7 @@ const Verb& trendVerb() {
         "Where the circuit does not blink, cells are empty. Exit code 1 where it blinks nowhere.",
         {"FILE"},
         options(),
-        run};
+        runTrend};
     return verb;
 }
 

@@ -8,7 +8,7 @@ namespace blinkwright::app::verbs {
 
 namespace {
 
-Result<ExitCode> run(const Arguments& arguments, std::ostream& out, std::ostream&) {
+Result<ExitCode> runWhy(const Arguments& arguments, std::ostream& out, std::ostream&) {
     const Result<Loaded> file = loaded(arguments);
     if (!file) return file.fault();
     const Result<devices::Board> board = boardOf(arguments, file.value());
@@ -28,7 +28,7 @@ const Verb& whyVerb() {
         "blink, or has no textbook formula.",
         {"FILE"},
         commonOptions(),
-        run};
+        runWhy};
     return verb;
 }
 

@@ -1,5 +1,6 @@
 #include "widgets/curves/page_sheet.h"
 
+#include "core/units/lengths.h"
 #include "widgets/text/words.h"
 
 #include <QApplication>
@@ -10,12 +11,12 @@
 #include <QSvgGenerator>
 #include <algorithm>
 #include <cmath>
+#include <qcustomplot.h>
 
 namespace blinkwright::widgets {
 
 namespace {
 
-constexpr double mmPerInch = 25.4;
 constexpr int pdfDpi = 1200, leastDpi = 24, leastPixels = 160;
 constexpr int edge = 12;
 constexpr double titleOver = 1.4; ///< the title over other text
@@ -38,7 +39,7 @@ QFont titleFont(const CurvesPage& page) {
 }
 
 int pixels(double mm) {
-    return std::max(leastPixels, static_cast<int>(std::lround(mm / mmPerInch * PageSheet::layoutDpi)));
+    return std::max(leastPixels, static_cast<int>(std::lround(mm / units::mmPerInch * PageSheet::layoutDpi)));
 }
 
 } // namespace
@@ -99,7 +100,7 @@ QImage PageSheet::image(QCustomPlot& plot) const {
     painter.drawPixmap(QPointF(m_room.topLeft()) * scale(),
                        plot.toPixmap(m_room.width(), m_room.height(), scale()));
     painter.end();
-    const int perMetre = static_cast<int>(std::lround(layoutDpi * scale() / mmPerInch * 1000));
+    const int perMetre = static_cast<int>(std::lround(layoutDpi * scale() / units::mmPerInch * 1000));
     image.setDotsPerMeterX(perMetre);
     image.setDotsPerMeterY(perMetre);
     return image;

@@ -19,7 +19,7 @@ namespace blinkwright::widgets {
 
 namespace {
 
-enum SuspectColumn { shareColumn, faultColumn, columns };
+enum SuspectColumn { chanceColumn, faultColumn, suspectColumns };
 constexpr int shareWidth = 116, faultLeast = 230, mostRows = 25, rowGap = 8;
 constexpr double leastShare = 0.001; ///< less is not shown, but for the first few
 constexpr int alwaysShown = 3;
@@ -50,7 +50,7 @@ QLabel* wrapped(const char* name) {
 } // namespace
 
 SuspectsView::SuspectsView(QWidget* parent)
-    : QWidget(parent), m_table(new QTableWidget(0, columns)), m_next(wrapped("next")),
+    : QWidget(parent), m_table(new QTableWidget(0, suspectColumns)), m_next(wrapped("next")),
       m_chosen(wrapped("chosen")), m_limits(wrapped("limits")), m_bar(new ShareBar(m_table)) {
     m_table->setObjectName(QStringLiteral("suspects"));
     m_table->setAccessibleName(tr("Likely faults, the likeliest first"));
@@ -60,9 +60,9 @@ SuspectsView::SuspectsView(QWidget* parent)
     m_table->setHorizontalHeaderLabels({tr("Share"), tr("Likely wrong")});
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_table->horizontalHeader()->setHighlightSections(false);
-    m_table->horizontalHeader()->setSectionResizeMode(shareColumn, QHeaderView::Fixed);
+    m_table->horizontalHeader()->setSectionResizeMode(chanceColumn, QHeaderView::Fixed);
     sizedByText(*m_table, [this] {
-        m_table->setColumnWidth(shareColumn, withText(*m_table, shareWidth));
+        m_table->setColumnWidth(chanceColumn, withText(*m_table, shareWidth));
         // Sentences wrap, so large texts need not all the width: the form is beside it, and a screen has an
         // end.
         m_table->setMinimumWidth(withText(*m_table, shareWidth) +
@@ -80,7 +80,7 @@ SuspectsView::SuspectsView(QWidget* parent)
     m_table->setAlternatingRowColors(true);
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_table->setItemDelegateForColumn(shareColumn, m_bar);
+    m_table->setItemDelegateForColumn(chanceColumn, m_bar);
     connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, this, [this](int section) {
         if (section == faultColumn) fitRows();
     });
@@ -128,7 +128,7 @@ void SuspectsView::fill() {
             auto* share = new QTableWidgetItem(percentText(suspect.share));
             share->setData(Qt::UserRole, suspect.share);
             share->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-            m_table->setItem(row, shareColumn, share);
+            m_table->setItem(row, chanceColumn, share);
             QString text = qs(m_library->faults[suspect.faults.front()].sentence);
             if (suspect.faults.size() > 1) {
                 study::Suspect others = suspect;

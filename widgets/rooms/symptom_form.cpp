@@ -22,9 +22,9 @@ namespace {
 
 using study::Quantity;
 
-enum Column { placeColumn, firstFigure, columns = firstFigure + 6 };
+enum SymptomColumn { placeColumn, firstFigure, symptomColumns = firstFigure + 6 };
 constexpr std::array shownQuantities{Quantity::mean, Quantity::least, Quantity::most};
-constexpr int rowSize = 24, figureWidth = 66, placeLeast = 178;
+constexpr int symptomRowSize = 24, figureWidth = 66, placeLeast = 178;
 
 int expectedColumn(std::size_t quantity) {
     return firstFigure + 2 * static_cast<int>(quantity);
@@ -96,7 +96,7 @@ class SymptomForm::Private {
     }
 
     void makeTable() {
-        table = new QTableWidget(0, columns);
+        table = new QTableWidget(0, symptomColumns);
         table->setTabKeyNavigation(false); // the arrows go from cell to cell, and Tab leaves
         table->setObjectName(QStringLiteral("measured"));
         table->setAccessibleName(tr("Readings of the meter, with the expected ones"));
@@ -107,7 +107,7 @@ class SymptomForm::Private {
             {tr("Place"), tr("Mean"), tr("read"), tr("Least"), tr("read"), tr("Most"), tr("read")});
         table->horizontalHeaderItem(placeColumn)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
         table->verticalHeader()->hide();
-        rowsByText(*table, rowSize);
+        rowsByText(*table, symptomRowSize);
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setHighlightSections(false);
         table->horizontalHeader()->setMinimumSectionSize(40);
@@ -115,7 +115,8 @@ class SymptomForm::Private {
         table->horizontalHeader()->setSectionResizeMode(placeColumn, QHeaderView::Stretch);
         sizedByText(*table, [this] {
             const int width = withText(*table, figureWidth);
-            for (int column = firstFigure; column < columns; ++column) table->setColumnWidth(column, width);
+            for (int column = firstFigure; column < symptomColumns; ++column)
+                table->setColumnWidth(column, width);
             table->setMinimumWidth(withText(*table, placeLeast) + 6 * width + 24);
         });
         table->setSelectionMode(QAbstractItemView::SingleSelection);
