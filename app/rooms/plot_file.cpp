@@ -3,6 +3,7 @@
 #include "app/exporter.h"
 #include "app/whole_file.h"
 #include "widgets/curves/page_sheet.h"
+#include "widgets/rooms/room_plot.h"
 #include "widgets/text/words.h"
 
 namespace blinkwright::app {

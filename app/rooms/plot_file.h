@@ -4,7 +4,10 @@
 #pragma once
 
 #include "widgets/curves/curves_export.h"
-#include "widgets/rooms/room_plot.h"
+
+namespace blinkwright::widgets {
+class RoomPlot;
+}
 
 namespace blinkwright::app {
 

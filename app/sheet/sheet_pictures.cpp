@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <qcustomplot.h>
 
 namespace blinkwright::app::sheet {
 

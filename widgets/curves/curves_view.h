@@ -5,7 +5,7 @@
 #include "core/engine/curves.h"
 #include "core/study/band.h"
 #include "widgets/curves/record_curve.h"
-#include "widgets/curves/strip_data.h"
+#include "widgets/curves/strips.h"
 #include "widgets/theme/theme.h"
 
 #include <QWidget>

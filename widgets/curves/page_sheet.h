@@ -9,7 +9,12 @@
 #include "widgets/curves/curves_export.h"
 #include "widgets/theme/theme.h"
 
-#include <qcustomplot.h>
+#include <QFont>
+#include <QRect>
+
+class QCPPainter;
+class QCustomPlot;
+class QPainter;
 
 namespace blinkwright::widgets {
 

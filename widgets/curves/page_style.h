@@ -1,7 +1,9 @@
 // What the strips of a page show, and how: see CurvesPage.
 #pragma once
 
-#include "widgets/curves/strip_data.h"
+#include "widgets/curves/strips.h"
+
+#include <array>
 
 namespace blinkwright::widgets {
 

@@ -8,6 +8,7 @@
 
 #include "core/engine/curves.h"
 #include "widgets/curves/record_curve.h"
+#include "widgets/curves/strips.h"
 
 #include <QVector>
 #include <array>
@@ -16,14 +17,6 @@
 #include <vector>
 
 namespace blinkwright::widgets {
-
-/// A span of time [s], or of values in a strip's unit.
-struct Span {
-    double begin = 0;
-    double end = 0;
-    double length() const { return end - begin; }
-    bool operator==(const Span&) const = default;
-};
 
 using StripPoints = QVector<QCPGraphData>;
 
@@ -38,9 +31,6 @@ StripPoints thinned(const std::vector<double>& time_s, const std::vector<double>
 
 /// Smallest of 1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 times a power of ten that is at least `high`; 0 for 0.
 double roundedTop(double high);
-
-enum class Strip { output, capacitor, lamps };
-inline constexpr std::size_t stripCount = 3;
 
 struct LampPoints {
     std::string ref;
