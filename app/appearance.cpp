@@ -1,7 +1,8 @@
 #include "app/appearance.h"
 
+#include "widgets/text/marks_by_text.h"
+
 #include <QApplication>
-#include <QStyleFactory>
 
 #include <algorithm>
 
@@ -34,7 +35,7 @@ Appearance::Appearance(QObject* parent)
     : QObject(parent), m_systemIsDark(systemIsDark()),
       m_theme(widgets::Theme::of(widgets::Theme::Mode::light)) {
     (void)systemFont();
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new widgets::MarksByText); // the application's
 }
 
 void Appearance::choose(Looks looks) {

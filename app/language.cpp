@@ -47,7 +47,7 @@ QString nameOf(const QString& language) {
 
 QString systemLanguage() {
     for (const QString& wanted : QLocale::system().uiLanguages()) {
-        const QString code = wanted.section(u'-', 0, 0);
+        QString code = wanted.section(u'-', 0, 0);
         if (languages().contains(code)) return code;
     }
     return english;

@@ -19,7 +19,7 @@ namespace blinkwright::app::help {
 
 namespace {
 
-constexpr QSize firstSize(940, 700);
+constexpr QSize firstSize(980, 700); // the pictures need no scroll bar
 constexpr int listWidth = 220, findWidth = 260;
 const QString stateName = QStringLiteral("help");
 

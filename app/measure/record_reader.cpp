@@ -14,7 +14,7 @@ bool readTheSame(io::RecordLayout a, io::RecordLayout b) {
 
 } // namespace
 
-RecordReader::RecordReader(QString path, QObject* parent) : QObject(parent), m_path(path.toStdString()) {
+RecordReader::RecordReader(const QString& path, QObject* parent) : QObject(parent), m_path(path.toStdString()) {
     connect(&m_task, &NewestTask::busyChanged, this, &RecordReader::busyChanged);
 }
 

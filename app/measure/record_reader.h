@@ -32,7 +32,7 @@ class RecordReader : public QObject {
         std::vector<std::string> said;
     };
 
-    explicit RecordReader(QString path, QObject* parent = nullptr);
+    explicit RecordReader(const QString& path, QObject* parent = nullptr);
     ~RecordReader() override;
 
     /// Looks at the beginning of the file and guesses its layout.

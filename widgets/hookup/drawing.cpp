@@ -231,7 +231,7 @@ void Drawing::paint(QPainter& painter, const Theme& theme, const std::vector<QRe
         paintWires(painter, near, theme);
     }
     for (const PartView& part : m_parts)
-        if (wanted(partArea(part))) paintPart(painter, part, theme);
+        if (wanted(partArea(part))) paintPart(painter, part, theme, m_textSize);
     for (const Label& label : m_labels)
         if (!label.rect.isEmpty() && wanted(labelArea(label))) paintLabel(painter, label, theme);
     painter.setPen(theme.ink);

@@ -5,6 +5,7 @@
 #include <QPainterPath>
 #include <QRadialGradient>
 
+#include <algorithm>
 #include <cmath>
 
 namespace blinkwright::widgets::hookup {
@@ -15,7 +16,7 @@ namespace {
 
 constexpr double dotRadius = 3.2;
 constexpr double haloRadius = lensRadius + 9;
-constexpr int pinTextSize = 10;
+constexpr double pinTextSize = 10, mostPinText = 13; ///< larger names would run into one another
 
 QColor mix(const QColor& a, const QColor& b, double share) {
     const auto part = [share](float x, float y) { return x + (y - x) * static_cast<float>(share); };
@@ -67,8 +68,10 @@ void timerOutline(QPainter& painter, const PartView& part) {
 }
 
 /// Names inside the outline, numbers outside on the leads.
-void timerTexts(QPainter& painter, const PartView& part, const Theme& theme) {
+void timerTexts(QPainter& painter, const PartView& part, const Theme& theme, double textSize) {
     const QFont small = labelFont(pinTextSize, false);
+    const QFont pins =
+        labelFont(std::clamp(pinTextSize * textSize / labelSize, pinTextSize, mostPinText), false);
     painter.setPen(theme.ink);
     for (int pin = 0; pin < 8; ++pin) {
         const Point end = placed(pinsOf(part)[static_cast<std::size_t>(pin)], part.pose);
@@ -77,12 +80,12 @@ void timerTexts(QPainter& painter, const PartView& part, const Theme& theme) {
         const QPointF edge = QPointF(end.x, end.y) - timerLead * out;
         const QPointF number = edge + 9 * out;
         if (lead.x == 0) {
-            textAt(painter, edge - 10 * out, Qt::AlignHCenter, timerPinName(pin), small);
-            textAt(painter, number + QPointF(4, 0), Qt::AlignLeft, QString::number(pin + 1), small);
+            textAt(painter, edge - 10 * out, Qt::AlignHCenter, timerPinName(pin), pins);
+            textAt(painter, number + QPointF(4, 0), Qt::AlignLeft, QString::number(pin + 1), pins);
         } else {
             textAt(painter, edge - 5 * out, lead.x > 0 ? Qt::AlignRight : Qt::AlignLeft, timerPinName(pin),
-                   small);
-            textAt(painter, number - QPointF(0, 7.5), Qt::AlignHCenter, QString::number(pin + 1), small);
+                   pins);
+            textAt(painter, number - QPointF(0, 7.5), Qt::AlignHCenter, QString::number(pin + 1), pins);
         }
     }
     const QPointF middle(part.pose.at.x, part.pose.at.y); // clear of the pins' names, whichever way it lies
@@ -100,7 +103,7 @@ QPointF lensAt(const PartView& part) {
 
 } // namespace
 
-void paintPart(QPainter& painter, const PartView& part, const Theme& theme) {
+void paintPart(QPainter& painter, const PartView& part, const Theme& theme, double textSize) {
     painter.save();
     toPose(painter, part.pose);
     QPen pen = inkPen(painter, theme);
@@ -112,7 +115,7 @@ void paintPart(QPainter& painter, const PartView& part, const Theme& theme) {
     else
         drawSymbol(painter, part);
     painter.restore();
-    if (part.kind == PartKind::timer) timerTexts(painter, part, theme);
+    if (part.kind == PartKind::timer) timerTexts(painter, part, theme, textSize);
 }
 
 void paintWires(QPainter& painter, const Routes& routes, const Theme& theme) {

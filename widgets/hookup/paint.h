@@ -17,7 +17,8 @@
 
 namespace blinkwright::widgets::hookup {
 
-void paintPart(QPainter& painter, const PartView& part, const Theme& theme);
+/// @param textSize of the labels around it [units], which the names of pins follow as far as they have room.
+void paintPart(QPainter& painter, const PartView& part, const Theme& theme, double textSize = labelSize);
 void paintWires(QPainter& painter, const Routes& routes, const Theme& theme);
 void paintLabel(QPainter& painter, const Label& label, const Theme& theme);
 /// @param glow 0 (dark) to 1 (rated current and more).

@@ -2,6 +2,7 @@
 
 #include "widgets/hookup/paint.h"
 #include "widgets/text/part_meaning.h"
+#include "widgets/text/text_sized.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -9,13 +10,16 @@
 #include <QPixmap>
 #include <QToolButton>
 
+#include <algorithm>
+
 namespace blinkwright::widgets {
 
 using circuit::PartKind;
 
 namespace {
 
-constexpr QSize iconSize(34, 22);
+constexpr QSize usualIcon(34, 22);
+constexpr int widestIcon = 46; // more would make the Hook-up wider than its share of a small screen
 
 } // namespace
 
@@ -32,14 +36,17 @@ QIcon partIcon(PartKind kind, const Theme& theme, QSize size) {
         view.kind = kind;
         if (kind == PartKind::timer) {
             // The whole package would be a blot at this size: its outline, its notch and eight leads.
-            const QRectF body(room.center().x() - 7, room.top() + 1, 14, room.height() - 2);
-            painter.setPen(QPen(theme.ink, 1.4));
+            const double scale = room.height() / usualIcon.height();
+            const QRectF body(room.center().x() - 7 * scale, room.top() + 1, 14 * scale, room.height() - 2);
+            const double notch = 2.5 * scale, lead = 4 * scale;
+            painter.setPen(QPen(theme.ink, 1.4 * scale));
             painter.drawRect(body);
-            painter.drawArc(QRectF(body.center().x() - 2.5, body.top() - 2.5, 5, 5), 180 * 16, 180 * 16);
+            painter.drawArc(QRectF(body.center().x() - notch, body.top() - notch, 2 * notch, 2 * notch),
+                            180 * 16, 180 * 16);
             for (int k = 0; k < 4; ++k) {
                 const double y = body.top() + body.height() * (2 * k + 1) / 8;
-                painter.drawLine(QPointF(body.left() - 4, y), QPointF(body.left(), y));
-                painter.drawLine(QPointF(body.right(), y), QPointF(body.right() + 4, y));
+                painter.drawLine(QPointF(body.left() - lead, y), QPointF(body.left(), y));
+                painter.drawLine(QPointF(body.right(), y), QPointF(body.right() + lead, y));
             }
         } else {
             // One scale for all, so that the strip looks like the drawing.
@@ -59,7 +66,8 @@ QIcon partIcon(PartKind kind, const Theme& theme, QSize size) {
     return icon;
 }
 
-PartPalette::PartPalette(QWidget* parent) : QWidget(parent), m_title(new QLabel(tr("Add"))) {
+PartPalette::PartPalette(QWidget* parent)
+    : QWidget(parent), m_title(new QLabel(tr("Add"))), m_theme(Theme::of(Theme::Mode::light)) {
     setObjectName(QStringLiteral("palette"));
     setAccessibleName(tr("Kinds of parts to add"));
     auto* row = new QHBoxLayout(this);
@@ -72,7 +80,6 @@ PartPalette::PartPalette(QWidget* parent) : QWidget(parent), m_title(new QLabel(
         const QString name = hookup::kindText(kind);
         button->setAutoRaise(true);
         button->setFocusPolicy(Qt::NoFocus);
-        button->setIconSize(iconSize);
         button->setAccessibleName(tr("Add: %1").arg(name));
         button->setWhatsThis(kindMeaning(kind));
         button->setToolTip(tr("Add: %1. Click here, then where it is to stand.").arg(name));
@@ -81,14 +88,24 @@ PartPalette::PartPalette(QWidget* parent) : QWidget(parent), m_title(new QLabel(
         m_buttons[kind] = button;
     }
     row->addStretch(1);
-    setTheme(Theme::of(Theme::Mode::light));
+    sizedByText(*this, [this] { drawIcons(); });
 }
 
 void PartPalette::setTheme(const Theme& theme) {
     QPalette quiet = m_title->palette();
     quiet.setColor(QPalette::WindowText, theme.quietInk);
     m_title->setPalette(quiet);
-    for (const auto& [kind, button] : m_buttons) button->setIcon(partIcon(kind, theme, iconSize));
+    m_theme = theme;
+    drawIcons();
+}
+
+void PartPalette::drawIcons() {
+    const int width = std::min(withText(*this, usualIcon.width()), widestIcon);
+    const QSize size(width, usualIcon.height() * width / usualIcon.width());
+    for (const auto& [kind, button] : m_buttons) {
+        button->setIconSize(size);
+        button->setIcon(partIcon(kind, m_theme, size));
+    }
 }
 
 } // namespace blinkwright::widgets

@@ -32,7 +32,10 @@ class PartPalette : public QWidget {
     void chosen(blinkwright::circuit::PartKind kind);
 
   private:
+    void drawIcons(); ///< as large as the text asks
+
     QLabel* m_title;
+    Theme m_theme;
     std::map<circuit::PartKind, QToolButton*> m_buttons;
 };
 

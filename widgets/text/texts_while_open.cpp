@@ -23,6 +23,7 @@ namespace blinkwright::widgets {
 namespace {
 
 constexpr int settlesWithin_ms = 500; ///< texts that wrap ask for other room with each new width
+constexpr int measured_ms = 50;       ///< by then all that stands in a window asks for the room of now
 
 /// It forgets its least width with another style alone, not with another font.
 void measureAnew(QComboBox& box) {
@@ -57,17 +58,18 @@ int missingHeight(const QWidget& window) {
     return most;
 }
 
-/// As high and wide as its texts need, as far as the screen has room.
-void grow(QWidget& window) {
+/// As high as its texts need and as wide, but at least of that width, as far as the screen has room.
+void giveRoom(QWidget& window, int width) {
     const QLayout* layout = window.layout();
     if (!layout || window.isMaximized() || window.isFullScreen()) return;
     const QSize least = layout->totalMinimumSize();
-    const int width = std::max(window.width(), least.width());
+    width = std::max(width, least.width());
     const int height =
         std::max(layout->hasHeightForWidth() ? layout->totalMinimumHeightForWidth(width) : least.height(),
                  window.height() + missingHeight(window));
-    window.resize(window.size().expandedTo(
-        QSize(width, height).boundedTo(window.screen()->availableSize() - frameRoom)));
+    const QSize most = window.screen()->availableSize() - frameRoom;
+    window.resize(std::min(width, std::max(window.width(), most.width())),
+                  std::max(window.height(), std::min(height, most.height())));
 }
 
 } // namespace
@@ -85,9 +87,25 @@ void TextsWhileOpen::resizeWithTexts(QWidget& window) {
     Sized& sized = known->second;
     if (window.size() != sized.given) sized.usual = QSizeF(window.size()) / sized.text_px;
     sized.text_px = QFontInfo(window.font()).pixelSize();
-    window.resize((sized.usual * sized.text_px)
-                      .toSize()
-                      .boundedTo((window.screen()->availableSize() - frameRoom).expandedTo(window.size())));
+    sized.wanted = (sized.usual * sized.text_px)
+                       .toSize()
+                       .boundedTo((window.screen()->availableSize() - frameRoom).expandedTo(window.size()));
+    window.resize(sized.wanted);
+    sized.given = window.size();
+    // Lower than what stood in it had asked for: once more, when it asks for less.
+    QTimer::singleShot(measured_ms, this, [this, wanted = sized.wanted, window = QPointer<QWidget>(&window)] {
+        if (!window) return;
+        window->resize(wanted);
+        settle(*window);
+    });
+}
+
+void TextsWhileOpen::settle(QWidget& window) {
+    const auto known = m_sized.find(&window);
+    if (known == m_sized.end()) return; // it is gone
+    Sized& sized = known->second;
+    giveRoom(window, sized.wanted.isValid() ? sized.wanted.width() : window.width());
+    sized.given = window.size();
 }
 
 bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
@@ -96,12 +114,14 @@ bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::LayoutRequest && widget->isWindow()) {
         const auto growing = m_growing.find(widget);
         if (growing != m_growing.end() && !growing->second.hasExpired())
-            QTimer::singleShot(0, widget, [widget] { grow(*widget); });
+            QTimer::singleShot(0, this, [this, window = QPointer<QWidget>(widget)] {
+                if (window) settle(*window);
+            });
         return false;
     }
     const bool followed = widget->windowType() == Qt::Dialog || widget->windowType() == Qt::Window;
     if (event->type() == QEvent::Show && followed)
-        m_sized[widget] = {double(QFontInfo(widget->font()).pixelSize()), {}, {}};
+        m_sized[widget] = {double(QFontInfo(widget->font()).pixelSize()), {}, {}, {}};
     if (event->type() == QEvent::Hide && followed) { // nothing of a window that is gone is kept
         m_sized.erase(widget);
         m_growing.erase(widget);
@@ -119,9 +139,7 @@ bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
         resizeWithTexts(*widget);
         for (const int after_ms : {0, settlesWithin_ms / 2, settlesWithin_ms})
             QTimer::singleShot(after_ms, this, [this, window = QPointer<QWidget>(widget)] {
-                if (!window || !window->isVisible()) return;
-                grow(*window);
-                m_sized[window].given = window->size();
+                if (window) settle(*window);
             });
     }
     return false;

@@ -27,9 +27,11 @@ class TextsWhileOpen : public QObject {
     struct Sized {
         double text_px = 0;
         QSizeF usual; ///< as it would be with texts of one pixel
+        QSize wanted; ///< for the texts of now, if they leave it
         QSize given;  ///< by us; another one is the user's
     };
     void resizeWithTexts(QWidget& window);
+    void settle(QWidget& window); ///< gives it the room that its texts ask for
 
     std::map<const QObject*, QDeadlineTimer> m_growing; ///< windows, until they have settled
     std::map<const QObject*, Sized> m_sized;            ///< those that were shown

@@ -4,10 +4,17 @@
 #include "tests/app/access/text_fits.h"
 #include "widgets/curves/curves_view.h"
 #include "widgets/curves/strip_plot.h"
+#include "widgets/hookup/part_palette.h"
 #include "widgets/readings/readings_view.h"
 #include "widgets/rooms/room_plot.h"
 
+#include <QAbstractSpinBox>
+#include <QCheckBox>
+#include <QComboBox>
 #include <QFontInfo>
+#include <QLineEdit>
+#include <QStyle>
+#include <QToolButton>
 
 namespace blinkwright::test {
 namespace {
@@ -30,6 +37,16 @@ class TextsFit : public AccessTest {
         for (const QTableView* table : shown.findChildren<QTableView*>())
             for (int row = 0; row < table->model()->rowCount(); ++row)
                 heights.push_back(table->rowHeight(row));
+        return heights;
+    }
+    /// Heights of boxes and fields, by the names of those that have one.
+    static std::map<QString, int> fieldHeights(const QWidget& shown) {
+        std::map<QString, int> heights;
+        for (const QWidget* field : shown.findChildren<QWidget*>())
+            if (field->isVisible() && !field->objectName().isEmpty() &&
+                (qobject_cast<const QComboBox*>(field) || qobject_cast<const QLineEdit*>(field) ||
+                 qobject_cast<const QAbstractSpinBox*>(field)))
+                heights[field->objectName()] = field->height();
         return heights;
     }
 };
@@ -59,6 +76,8 @@ TEST_F(TextsFit, InEveryWindowAt200Percent) {
 TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
     inEveryWindow([this](const std::string& name, QWidget& shown) {
         const std::vector<int> rows = rowHeights(shown);
+        const std::map<QString, int> usual = fieldHeights(shown);
+        const QSize size = shown.size();
         for (const char* size : {"125 %", "150 %", "200 %", "100 %"}) {
             action(size).trigger();
             expectRoom(name + " at " + size, shown);
@@ -69,6 +88,12 @@ TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
         ASSERT_EQ(back.size(), rows.size()) << name;
         for (std::size_t k = 0; k < rows.size(); ++k)
             EXPECT_LE(back[k], rows[k]) << name << ": a row stays high after the large texts";
+        EXPECT_TRUE(waitFor([&] { return shown.width() <= size.width(); }))
+            << name << ": " << shown.width() << " for " << size.width();
+        (void)waitFor([&] { return fieldHeights(shown) == usual; }, 1500);
+        for (const auto& [field, height] : fieldHeights(shown))
+            if (usual.contains(field))
+                EXPECT_LE(height, usual.at(field)) << name << ": " << field.toStdString();
     });
 }
 
@@ -134,6 +159,28 @@ TEST_F(TextSize, ReachesTheTextsOfEveryPlot) {
     QTest::qWait(50);
     for (const auto& [plot, size] : fonts())
         EXPECT_NEAR(size, 2 * before.at(plot), 1) << plot->metaObject()->className();
+}
+
+TEST_F(TextSize, ReachesBoxesToTickAndTheSymbolsOfParts) {
+    open();
+    QWidget& symptoms = window->rooms().open(QStringLiteral("symptoms")).frame();
+    auto* box = symptoms.findChild<QCheckBox*>();
+    auto* part = window->findChild<widgets::PartPalette*>()->button(circuit::PartKind::lamp);
+    ASSERT_TRUE(box);
+    const auto mark = [&] { return box->style()->pixelMetric(QStyle::PM_IndicatorWidth, nullptr, box); };
+    const int usualMark = mark(), usualBox = box->sizeHint().height();
+    const QSize usualIcon = part->iconSize();
+    action("200 %").trigger();
+    QTest::qWait(50);
+    EXPECT_NEAR(mark(), 2 * usualMark, 1);
+    EXPECT_GE(box->sizeHint().height(), mark());
+    EXPECT_GT(box->sizeHint().height(), 3 * usualBox / 2);
+    EXPECT_GE(part->iconSize().width(), 4 * usualIcon.width() / 3);
+    EXPECT_FALSE(part->icon().isNull());
+    action("100 %").trigger();
+    QTest::qWait(50);
+    EXPECT_EQ(mark(), usualMark);
+    EXPECT_EQ(part->iconSize(), usualIcon);
 }
 
 } // namespace
