@@ -123,7 +123,7 @@ class Lister {
         const auto net = m_circuit.netOf({part.id, pin});
         if (!net) return nothing();
         if (net == m_plus) return wording::inWords("+ rail");
-        if (net == m_zero) return wording::inWords("0 V rail");
+        if (net == m_zero) return wording::inWords("0\u00A0V rail");
         return others(*net, part.id);
     }
     std::string others(NetId net, PartId except) const {

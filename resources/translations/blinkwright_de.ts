@@ -11731,7 +11731,7 @@ Netz %2</translation>
             <translation>Plus-Schiene</translation>
         </message>
         <message>
-            <source>0 V rail</source>
+            <source>0 V rail</source>
             <translation>0-V-Schiene</translation>
         </message>
         <message>
