@@ -18,10 +18,10 @@ QString runReport(const study::Study& study, double took_ms) {
         study.readings.timers.empty() ? 0 : study.readings.timers.front().switchings_s.size();
     const auto flashes = static_cast<qulonglong>(switchings / 2);
     const QLocale locale;
-    const QString line = Words::tr("%1, %2 steps, %3 ms")
-                             .arg(flashes == 1 ? Words::tr("1 flash") : Words::tr("%1 flashes").arg(flashes),
-                                  locale.toString(static_cast<qlonglong>(run.steps)),
-                                  locale.toString(took_ms, 'f', took_ms < 10 ? 1 : 0));
+    QString line = Words::tr("%1, %2 steps, %3 ms")
+                       .arg(flashes == 1 ? Words::tr("1 flash") : Words::tr("%1 flashes").arg(flashes),
+                            locale.toString(static_cast<qlonglong>(run.steps)),
+                            locale.toString(took_ms, 'f', took_ms < 10 ? 1 : 0));
     if (run.reason == engine::StopReason::flashesReached) return line;
     return Words::tr("%1 – %2").arg(line, why);
 }

@@ -80,7 +80,7 @@ QString askWhere(QWidget* over, const SaveQuestion& question, Settings& settings
         if (const auto offer = chosen(filter); offer != offers.end()) dialog.setDefaultSuffix(offer->ending);
     });
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return {};
-    const QString path = dialog.selectedFiles().front();
+    QString path = dialog.selectedFiles().front();
     settings.setLastFolder(QFileInfo(path).absolutePath());
     if (const auto offer = chosen(dialog.selectedNameFilter());
         offer != offers.end() && offer->ending == tableEnding &&

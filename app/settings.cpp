@@ -177,7 +177,7 @@ void Settings::setMeasuredRecordsShown(bool on) {
 }
 
 QString Settings::lastFolder() const {
-    const QString kept = m_store->value(folderKey).toString();
+    QString kept = m_store->value(folderKey).toString();
     if (!kept.isEmpty() && QDir(kept).exists()) return kept;
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }

@@ -166,7 +166,7 @@ QString purposeOf(const QWidget& control, std::optional<QPoint> at) {
     if (const auto* tabs = qobject_cast<const QTabBar*>(&control))
         return tabs->tabWhatsThis(at ? tabs->tabAt(*at) : tabs->currentIndex());
     if (!control.whatsThis().isEmpty()) return control.whatsThis();
-    if (const QString text = ofStandardButton(control); !text.isEmpty()) return text;
+    if (QString text = ofStandardButton(control); !text.isEmpty()) return text;
     const QString name = nameOf(control);
     for (const QString& text : {control.toolTip(), control.accessibleDescription()})
         if (tells(text, name)) return text;
@@ -177,7 +177,7 @@ QString answerFor(const QWidget& control, std::optional<QPoint> at) {
     const QWidget* asked = &control;
     while (asked) {
         const QWidget& whole = meant(*asked);
-        if (const QString text = ownAnswer(whole, at); !text.isEmpty()) return text;
+        if (QString text = ownAnswer(whole, at); !text.isEmpty()) return text;
         if (asked->isWindow()) break;
         if (at) at = asked->mapToParent(*at);
         asked = asked->parentWidget();

@@ -9,6 +9,7 @@
 #include "app/sheet/lab_sheet.h"
 
 #include <QPageSize>
+#include <QRectF>
 #include <QSizeF>
 
 namespace blinkwright::app::sheet {

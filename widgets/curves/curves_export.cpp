@@ -40,7 +40,7 @@ void fill(StripPlot& plot, const PageCurves& curves, const CurvesPage& page, con
     plot.setBand(curves.first ? curves.band : nullptr);
     plot.setSecondName(curves.secondName, curves.secondBrief);
     const int columns = static_cast<int>(room.width() * scale);
-    const int height = static_cast<int>(room.height() / 3 * scale);
+    const int height = static_cast<int>(room.height() * scale / stripCount);
     plot.setVisibleSpan(span);
     plot.setPicture(stripPicture(sources, span, columns, {height, height, height}), all.has_value());
 }
