@@ -23,6 +23,7 @@ namespace blinkwright::widgets {
 namespace {
 
 constexpr int settlesWithin_ms = 500; ///< texts that wrap ask for other room with each new width
+constexpr int lastLook_ms = 2000;     ///< on a machine that is busy
 constexpr int measured_ms = 50;       ///< by then all that stands in a window asks for the room of now
 
 /// It forgets its least width with another style alone, not with another font.
@@ -141,6 +142,10 @@ bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
             QTimer::singleShot(after_ms, this, [this, window = QPointer<QWidget>(widget)] {
                 if (window) settle(*window);
             });
+        QTimer::singleShot(lastLook_ms, this, [this, window = QPointer<QWidget>(widget)] {
+            const auto known = m_sized.find(window);
+            if (window && known != m_sized.end() && window->size() == known->second.given) settle(*window);
+        });
     }
     return false;
 }
