@@ -98,7 +98,7 @@ awk -v figures="$written" -v machine="$machine" -v day="$(date +%F)" '
   /^<!-- end of figures -->/ { inside = 0 }
   inside && /^\| `/ {
     name = $0; sub(/^\| `/, "", name); sub(/`.*/, "", name)
-    if (name in value) { sub(/\| [^|]* \|$/, "| " value[name] ", " day " |") }
+    if (name in value) { sub(/\|[^|]*\|$/, "| " value[name] ", " day " |") }
   }
   /^Last written on / { $0 = "Last written on " machine ", " day "." }
   { print }' "$document" >"$draft"

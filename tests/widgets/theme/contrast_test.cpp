@@ -1,11 +1,10 @@
 // Contrast of all that is painted: WCAG 2.2, 1.4.3 (text, 4.5 to 1) and 1.4.11 (what is no text but has to be
 // seen, 3 to 1). Text of what cannot be used is exempt by 1.4.3.
-#include "core/study/findings.h"
+#include "tests/widgets/theme/texts_on_grounds.h"
 #include "widgets/curves/curve_colours.h"
 #include "widgets/findings/finding_row.h"
 #include "widgets/hookup/lamp_bar.h"
 #include "widgets/hookup/paint.h"
-#include "widgets/theme/theme.h"
 
 #include <QImage>
 #include <QPainter>
@@ -20,12 +19,7 @@ namespace {
 
 constexpr double ofText = 4.5, ofThings = 3;
 
-struct Look {
-    const char* name;
-    Theme theme;
-};
-
-class Contrasts : public testing::TestWithParam<Look> {
+class Contrasts : public testing::TestWithParam<test::Look> {
   protected:
     const Theme& theme = GetParam().theme;
     void expect(double least, const char* what, const QColor& colour, const QColor& ground) const {
@@ -35,44 +29,11 @@ class Contrasts : public testing::TestWithParam<Look> {
 };
 
 TEST_P(Contrasts, TextsOfEveryColourOnEveryGround) {
-    const QPalette p = theme.palette();
-    for (const QColor& ground : {theme.paper, theme.window, p.color(QPalette::AlternateBase)}) {
-        expect(ofText, "ink", theme.ink, ground);
-        expect(ofText, "quiet ink", theme.quietInk, ground);
-        expect(ofText, "Set A in heads and captions", theme.setA, ground);
-        expect(ofText, "Set B in heads and captions", theme.setB, ground);
-        expect(ofText, "measured", theme.measured, ground);
-        expect(ofText, "moment", theme.moment, ground);
-        expect(ofText, "accent", theme.accent, ground);
-        for (const auto severity : {study::Severity::fault, study::Severity::overstress,
-                                    study::Severity::doubt, study::Severity::caution, study::Severity::note})
-            expect(ofText, "a finding's grade", severityColour(theme, severity), ground);
-    }
-    expect(ofText, "the moment's time on its mark", theme.paper, theme.moment);
-    // The caption "switching levels" has the colour of the levels.
-    expect(ofText, "caption of the levels", theme.level, theme.paper);
+    for (const auto& [what, colour, ground] : test::paintedTexts(theme)) expect(ofText, what, colour, ground);
 }
 
 TEST_P(Contrasts, TextsOfTheControls) {
-    const QPalette p = theme.palette();
-    using R = QPalette;
-    for (const auto group : {QPalette::Active, QPalette::Inactive})
-        for (const auto& [text, ground] : {std::pair{R::WindowText, R::Window},
-                                           {R::Text, R::Base},
-                                           {R::Text, R::AlternateBase},
-                                           {R::ButtonText, R::Button},
-                                           {R::PlaceholderText, R::Base},
-                                           {R::PlaceholderText, R::Window},
-                                           {R::ToolTipText, R::ToolTipBase},
-                                           {R::HighlightedText, R::Highlight},
-                                           {R::Link, R::Base},
-                                           {R::Link, R::Window},
-                                           {R::LinkVisited, R::Base},
-                                           {R::LinkVisited, R::Window},
-                                           {R::BrightText, R::Window},
-                                           {R::ButtonText, R::Window},
-                                           {R::WindowText, R::Base}})
-            expect(ofText, "a control's text", p.color(group, text), p.color(group, ground));
+    for (const auto& [what, colour, ground] : test::controlTexts(theme)) expect(ofText, what, colour, ground);
 }
 
 TEST_P(Contrasts, CurvesMarksFramesOfTheFocusAndSymbols) {
@@ -92,11 +53,7 @@ TEST_P(Contrasts, CurvesMarksFramesOfTheFocusAndSymbols) {
     expect(ofThings, "chosen rows", theme.palette().color(QPalette::Highlight), theme.paper);
 }
 
-INSTANTIATE_TEST_SUITE_P(Theme, Contrasts,
-                         testing::Values(Look{"light", Theme::of(Theme::Mode::light)},
-                                         Look{"dark", Theme::of(Theme::Mode::dark)},
-                                         Look{"lightProjector", Theme::of(Theme::Mode::light).forProjector()},
-                                         Look{"darkProjector", Theme::of(Theme::Mode::dark).forProjector()}),
+INSTANTIATE_TEST_SUITE_P(Theme, Contrasts, testing::ValuesIn(test::allLooks()),
                          [](const auto& row) { return std::string(row.param.name); });
 
 /// What is left when all colours are gone: where there is ink, and how much.
