@@ -16,7 +16,7 @@ namespace {
 
 constexpr double dotRadius = 3.2;
 constexpr double haloRadius = lensRadius + 9;
-constexpr double pinTextSize = 10, mostPinText = 13; ///< larger names would run into one another
+constexpr double pinTextSize = 10, mostPinText = 12; ///< larger names would run into what is in the middle
 
 QColor mix(const QColor& a, const QColor& b, double share) {
     const auto part = [share](float x, float y) { return x + (y - x) * static_cast<float>(share); };
@@ -80,7 +80,8 @@ void timerTexts(QPainter& painter, const PartView& part, const Theme& theme, dou
         const QPointF edge = QPointF(end.x, end.y) - timerLead * out;
         const QPointF number = edge + 9 * out;
         if (lead.x == 0) {
-            textAt(painter, edge - 10 * out, Qt::AlignHCenter, timerPinName(pin), pins);
+            // Side by side: a larger name would run into the next.
+            textAt(painter, edge - 10 * out, Qt::AlignHCenter, timerPinName(pin), small);
             textAt(painter, number + QPointF(4, 0), Qt::AlignLeft, QString::number(pin + 1), pins);
         } else {
             textAt(painter, edge - 5 * out, lead.x > 0 ? Qt::AlignRight : Qt::AlignLeft, timerPinName(pin),

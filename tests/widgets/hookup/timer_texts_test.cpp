@@ -70,23 +70,26 @@ class NotePad : public QPaintDevice {
     }
 };
 
-class TimerTexts : public testing::TestWithParam<std::tuple<TimerLook, int, bool>> {
+class TimerTexts : public testing::TestWithParam<std::tuple<TimerLook, int, bool, double>> {
   protected:
     PartView part;
     std::vector<Written> texts;
 
     void SetUp() override {
-        const auto [look, turn, mirror] = GetParam();
+        const auto [look, turn, mirror, textSize] = GetParam();
         part.kind = circuit::PartKind::timer;
         part.pose = {{500, 500}, turn, mirror};
         part.ref = "U12";
         part.value = "bipolar";
         part.style.timer = look;
+        texts = textsAt(textSize);
+    }
+    std::vector<Written> textsAt(double textSize) const {
         NotePad pad;
         QPainter painter(&pad);
-        paintPart(painter, part, Theme::of(Theme::Mode::light));
+        paintPart(painter, part, Theme::of(Theme::Mode::light), textSize);
         painter.end();
-        texts = pad.notes.texts;
+        return pad.notes.texts;
     }
 };
 
@@ -124,9 +127,25 @@ TEST_P(TimerTexts, NumberEachPinAtItsLeadAndNameItInside) {
     }
 }
 
+TEST_P(TimerTexts, NamesAndNumbersOfPinsFollowTheSizeOfTexts) {
+    const auto [look, turn, mirror, textSize] = GetParam();
+    const std::vector<Written> usual = textsAt(labelSize);
+    ASSERT_EQ(usual.size(), texts.size());
+    int larger = 0;
+    for (std::size_t k = 0; k < 16; ++k) {
+        EXPECT_GE(texts[k].room.height(), usual[k].room.height());
+        larger += texts[k].room.height() > 1.1 * usual[k].room.height();
+    }
+    // Names that stand side by side, at leads up or down, have no room to grow.
+    int sideBySide = 0;
+    for (int pin = 0; pin < 8; ++pin) sideBySide += leadOf(part, pin).x == 0;
+    EXPECT_EQ(larger, textSize > labelSize ? 16 - sideBySide : 0);
+}
+
 INSTANTIATE_TEST_SUITE_P(InEveryPose, TimerTexts,
                          testing::Combine(testing::Values(TimerLook::package, TimerLook::block),
-                                          testing::Values(0, 90, 180, 270), testing::Bool()));
+                                          testing::Values(0, 90, 180, 270), testing::Bool(),
+                                          testing::Values(labelSize, 2.0 * labelSize)));
 
 } // namespace
 
