@@ -45,8 +45,8 @@ void addChoice(QMenu* menu, Value now, const std::array<Choice<Value>, count>& v
 
 /// &100, 1&25, 1&50, 2&00: a digit of its own is the letter to press.
 QString withLetter(int percent) {
-    QString digits = QString::number(percent);
-    return digits.insert(percent == 100 ? 0 : 1, u'&');
+    QString text = QString::number(percent);
+    return text.insert(percent == 100 ? 0 : 1, u'&');
 }
 
 } // namespace

@@ -53,30 +53,30 @@ auto of(const std::optional<T>& thing, Get get) -> std::optional<double> {
 }
 
 void timerRows(const study::TimerReading& t, bool isFirst, const Whys& whys, std::vector<ReadingRow>& rows) {
-    using Figure = study::MeasuredFigure;
+    using Measured = study::MeasuredFigure;
     // What is measured is of the first timer.
-    const auto measuring = [&](Figure figure) {
+    const auto measuring = [&](Measured figure) {
         if (isFirst) rows.back().figureOf = figure;
     };
     std::optional<study::Phase> book;
     if (t.textbook) book = t.textbook->phase;
-    const auto add = [&](const QString& figure, const QString& meaning, FigureText form, Figure measures,
+    const auto add = [&](const QString& figure, const QString& meaning, FigureText form, Measured measures,
                          auto get) {
         rows.push_back(row(figure, meaning, of(book, get), of(t.settled, get), form, whys));
         measuring(measures);
     };
     using P = const study::Phase&;
-    add(Words::tr("Flash rate"), Words::tr("Cycles of the output in a second"), rateText, Figure::rate,
+    add(Words::tr("Flash rate"), Words::tr("Cycles of the output in a second"), rateText, Measured::rate,
         [](P p) { return p.rate_Hz(); });
     add(Words::tr("Flashes a minute"), Words::tr("Cycles of the output in a minute"), numberText,
-        Figure::perMinute, [](P p) { return 60 * p.rate_Hz(); });
+        Measured::perMinute, [](P p) { return 60 * p.rate_Hz(); });
     add(Words::tr("Cycle time"), Words::tr("From one rise of the output to the next"), secondsText,
-        Figure::period, [](P p) { return p.period_s(); });
+        Measured::period, [](P p) { return p.period_s(); });
     add(Words::tr("Pulse width (high)"), Words::tr("How long the output is high in a cycle"), secondsText,
-        Figure::high, [](P p) { return p.high_s; });
+        Measured::high, [](P p) { return p.high_s; });
     add(Words::tr("Space width (low)"), Words::tr("How long the output is low in a cycle"), secondsText,
-        Figure::low, [](P p) { return p.low_s; });
-    add(Words::tr("Duty cycle"), Words::tr("Pulse width over cycle time"), shareText, Figure::duty,
+        Measured::low, [](P p) { return p.low_s; });
+    add(Words::tr("Duty cycle"), Words::tr("Pulse width over cycle time"), shareText, Measured::duty,
         [](P p) { return p.duty(); });
     std::optional<double> bookFirst;
     if (t.textbook) bookFirst = t.textbook->firstHigh_s;
@@ -85,7 +85,7 @@ void timerRows(const study::TimerReading& t, bool isFirst, const Whys& whys, std
     rows.push_back(row(Words::tr("First flash"),
                        Words::tr("How long the output is first high after power-on"), bookFirst,
                        t.firstHigh_s, secondsText, first));
-    measuring(Figure::firstHigh);
+    measuring(Measured::firstHigh);
 }
 
 /// Flashes a minute, to three digits.

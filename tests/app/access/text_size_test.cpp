@@ -78,11 +78,12 @@ TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
         const std::vector<int> rows = rowHeights(shown);
         const std::map<QString, int> usual = fieldHeights(shown);
         const QSize size = shown.size();
-        for (const char* size : {"125 %", "150 %", "200 %", "100 %"}) {
-            action(size).trigger();
-            expectRoom(name + " at " + size, shown);
-            picture(QStringLiteral("while-open-%1-%2").arg(QString::fromStdString(name), size).remove(u' '),
-                    shown);
+        for (const char* percent : {"125 %", "150 %", "200 %", "100 %"}) {
+            action(percent).trigger();
+            expectRoom(name + " at " + percent, shown);
+            picture(
+                QStringLiteral("while-open-%1-%2").arg(QString::fromStdString(name), percent).remove(u' '),
+                shown);
         }
         const std::vector<int> back = rowHeights(shown);
         ASSERT_EQ(back.size(), rows.size()) << name;
@@ -92,8 +93,9 @@ TEST_F(TextsFit, InWindowsThatAreOpenWhileTheSizeChanges) {
             << name << ": " << shown.width() << " for " << size.width();
         (void)waitFor([&] { return fieldHeights(shown) == usual; }, 1500);
         for (const auto& [field, height] : fieldHeights(shown))
-            if (usual.contains(field))
+            if (usual.contains(field)) {
                 EXPECT_LE(height, usual.at(field)) << name << ": " << field.toStdString();
+            }
     });
 }
 
