@@ -39,14 +39,19 @@ void paintDrawing(QCPPainter& painter, const Drawn& drawing, double scale) {
 
 /// Squares to sketch a trace on, with both axes named.
 void paintSquares(QCPPainter& painter, const QString& up) {
-    constexpr double left = 30, right = left + 30 * sketchSquare, bottom = sketchHeight - 26,
-                     top = bottom - 15 * sketchSquare;
+    constexpr int across = 30, down = 15;
+    constexpr double left = 30, right = left + across * sketchSquare, bottom = sketchHeight - 26,
+                     top = bottom - down * sketchSquare;
     painter.save();
     painter.setPen(QPen(QColor(0xcc, 0xcc, 0xcc), 0.6));
-    for (double x = left; x <= right; x += sketchSquare)
+    for (int k = 0; k <= across; ++k) {
+        const double x = left + k * sketchSquare;
         painter.drawLine(QPointF(x, top), QPointF(x, bottom));
-    for (double y = bottom; y >= top; y -= sketchSquare)
+    }
+    for (int k = 0; k <= down; ++k) {
+        const double y = bottom - k * sketchSquare;
         painter.drawLine(QPointF(left, y), QPointF(right, y));
+    }
     painter.setPen(QPen(Qt::black, 1.2));
     painter.drawLine(QPointF(left, bottom), QPointF(right, bottom));
     painter.drawLine(QPointF(left, bottom), QPointF(left, top));

@@ -69,8 +69,7 @@ Result<void> readColours(const std::string& text, study::Wish& wish) {
     for (const std::string& colour : wish.colours) {
         if (devices::lampSheet(colour)) continue;
         std::string known;
-        for (const auto name : devices::lampColours())
-            known += (known.empty() ? "" : ", ") + std::string(name);
+        for (const auto name : devices::lampColours()) known.append(known.empty() ? "" : ", ").append(name);
         return Fault{"--colour", "must be of " + known + ", got '" + colour + "'"};
     }
     return {};

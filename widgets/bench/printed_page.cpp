@@ -110,6 +110,7 @@ void printRows(QPrinter& printer, const QString& title, const std::vector<Printe
     painter.setPen(Qt::black);
     const Places places = placesOn(printer);
     std::vector<double> heights;
+    heights.reserve(rows.size());
     for (const PrintedRow& row : rows) heights.push_back(heightOf(row, places, &printer));
     const std::vector<std::size_t> firsts = pagesOf(heights, rows, places.text.height());
     const int pages = static_cast<int>(firsts.size()) - 1;

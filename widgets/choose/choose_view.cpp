@@ -25,7 +25,7 @@ namespace blinkwright::widgets {
 
 namespace {
 
-constexpr int rowSize = 26, leastTable = 110, leastDrawing = 150, leastParts = 210;
+constexpr int leastTable = 110, leastDrawing = 150, leastParts = 210;
 
 /// Columns that do not touch.
 class Spacious : public QStyledItemDelegate {
@@ -65,7 +65,7 @@ class ChooseView::Private {
         table->setShowGrid(false);
         table->setWordWrap(false);
         table->setMinimumHeight(leastTable);
-        rowsByText(*table, rowSize);
+        rowsByText(*table);
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
         table->horizontalHeader()->setHighlightSections(false);

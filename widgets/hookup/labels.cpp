@@ -16,7 +16,8 @@ using Side = Label::Side;
 
 namespace {
 
-constexpr double gap = 5; ///< between a body and its label [units]
+constexpr int sizeStep = 2; ///< by which texts are made smaller where there is no room [units]
+constexpr double gap = 5;   ///< between a body and its label [units]
 constexpr double lyingHeight =
     14; ///< labels over lying parts stand on one line, however tall the symbols are
 
@@ -100,7 +101,7 @@ QRectF areaOf(const std::vector<PartView>& parts, const Routes& routes) {
 
 class Placer {
   public:
-    Placer(const std::vector<PartView>& parts, const Routes& routes, double size)
+    Placer(const std::vector<PartView>& parts, const Routes& routes, int size)
         : m_size(size), m_parts(parts), m_routes(routes), m_area(areaOf(parts, routes)), m_bodyIndex(m_area),
           m_pinIndex(m_area), m_wireIndex(m_area), m_labelIndex(m_area) {
         for (const PartView& part : parts) {
@@ -130,8 +131,7 @@ class Placer {
   private:
     /// As large as it can be and stand free.
     Label best(std::size_t i) {
-        constexpr double step = 2; // [units]
-        for (double size = m_size; size > labelSize; size -= step)
+        for (int size = m_size; size > labelSize; size -= sizeStep)
             if (const auto [label, cost] = best(i, size); cost < standsOn) return label;
         const auto [label, cost] = best(i, labelSize);
         m_crowded = m_crowded || cost >= standsOn;
@@ -181,7 +181,7 @@ class Placer {
 
     static constexpr double standsOn = 400; ///< a wire or a pin: the least that a collision costs
 
-    double m_size;
+    int m_size;
     bool m_crowded = false;
     const std::vector<PartView>& m_parts;
     const Routes& m_routes;
@@ -204,8 +204,7 @@ QFont labelFont(double size, bool strong) {
 
 std::vector<Label> placeLabels(const std::vector<PartView>& parts, const Routes& routes, double size) {
     // Large ones must not leave a later one without a place: then all are made a little smaller.
-    constexpr double step = 2; // [units]
-    for (double tried = std::round(size); tried > labelSize; tried -= step) {
+    for (int tried = static_cast<int>(std::lround(size)); tried > labelSize; tried -= sizeStep) {
         Placer placer(parts, routes, tried);
         std::vector<Label> labels = placer.run();
         if (!placer.crowded()) return labels;

@@ -239,6 +239,7 @@ class Router::Private {
         }
         std::sort(keyed.begin(), keyed.end());
         std::vector<int> order;
+        order.reserve(keyed.size());
         for (const auto& [key, net] : keyed) order.push_back(net);
         return order;
     }

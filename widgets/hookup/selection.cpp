@@ -1,6 +1,7 @@
 #include "widgets/hookup/selection.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace blinkwright::widgets::hookup {
 
@@ -20,9 +21,10 @@ void Selection::choose(PartId part) {
     choose(std::vector{part});
 }
 
-void Selection::choose(std::vector<PartId> parts) {
-    clear();
-    add(parts);
+void Selection::choose(const std::vector<PartId>& parts) {
+    Selection chosen; // they may be its own
+    chosen.add(parts);
+    *this = std::move(chosen);
 }
 
 void Selection::chooseNet(NetId net) {

@@ -29,7 +29,7 @@ class Selection {
 
     void clear();
     void choose(circuit::PartId part);
-    void choose(std::vector<circuit::PartId> parts); ///< each once; the last is current
+    void choose(const std::vector<circuit::PartId>& parts); ///< each once; the last is current
     void chooseNet(circuit::NetId net);
     /// Adds parts to what is chosen; the last of them is current.
     void add(const std::vector<circuit::PartId>& parts);

@@ -15,7 +15,6 @@ namespace blinkwright::widgets {
 namespace {
 
 enum Column { figure, measured, simulated, difference, percent, multiples, columns };
-constexpr int rowSize = 26;
 constexpr int farRole = Qt::UserRole;
 
 QString pointsText(double share) {
@@ -37,7 +36,7 @@ MeasuredTable::MeasuredTable(QWidget* parent) : QTableWidget(0, columns, parent)
     setShowGrid(false);
     setWordWrap(false);
     verticalHeader()->hide();
-    rowsByText(*this, rowSize);
+    rowsByText(*this);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);

@@ -18,7 +18,7 @@ namespace blinkwright::widgets {
 
 namespace {
 
-constexpr int listRowSize = 26, titleWidth = 180, textWidth = 560;
+constexpr int titleWidth = 180, textWidth = 560;
 
 QString emptyText() {
     return MeasurementsView::tr(
@@ -52,7 +52,7 @@ MeasurementsView::MeasurementsView(QWidget* parent)
     m_list->setWordWrap(false);
     m_list->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::DoubleClicked);
     m_list->verticalHeader()->hide();
-    rowsByText(*m_list, listRowSize);
+    rowsByText(*m_list);
     m_list->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     QHeaderView* head = m_list->horizontalHeader();
     head->setHighlightSections(false);

@@ -16,7 +16,7 @@ namespace blinkwright::widgets {
 
 class ScaleTicker;
 
-class RecordPlot : public RoomPlot {
+class RecordPlot final : public RoomPlot {
     Q_OBJECT
   public:
     explicit RecordPlot(Use use, QWidget* parent = nullptr);

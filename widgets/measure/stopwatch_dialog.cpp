@@ -87,7 +87,7 @@ class StopwatchDialog::Private {
         show();
     }
 
-    QuantityField* field(const char* name, bool mayBeZero, std::function<void(double)> take) {
+    QuantityField* field(const char* name, bool mayBeZero, const std::function<void(double)>& take) {
         auto* made = new QuantityField;
         made->setObjectName(QLatin1String(name));
         made->setReader([mayBeZero](const QString& text) { return seconds(text, mayBeZero); });

@@ -17,7 +17,6 @@ namespace blinkwright::widgets {
 
 namespace {
 
-constexpr int rowSize = 26;
 constexpr double far = 2; ///< standard deviations: k = 2
 
 QString inSigmas(double sigmas) {
@@ -34,7 +33,7 @@ void start(QTableWidget& table, const QString& name, const QStringList& head, co
             Qt::AlignVCenter | (column < texts ? Qt::AlignLeft : Qt::AlignRight));
     for (int column = 0; column < meanings.size(); ++column)
         table.horizontalHeaderItem(column)->setToolTip(meanings[column]);
-    rowsByText(table, rowSize);
+    rowsByText(table);
     table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table.horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     table.horizontalHeader()->setMinimumSectionSize(70);

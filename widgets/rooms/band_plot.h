@@ -12,7 +12,7 @@ namespace blinkwright::widgets {
 
 class ScaleTicker;
 
-class BandPlot : public RoomPlot {
+class BandPlot final : public RoomPlot {
     Q_OBJECT
   public:
     explicit BandPlot(Use use, QWidget* parent = nullptr);

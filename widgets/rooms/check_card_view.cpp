@@ -47,7 +47,7 @@ CheckCardView::CheckCardView(QWidget* parent)
     m_table->setShowGrid(false);
     m_table->setAlternatingRowColors(true);
     m_table->verticalHeader()->hide();
-    rowsByText(*m_table, 26);
+    rowsByText(*m_table);
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_table->horizontalHeaderItem(placeColumn)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);

@@ -1,7 +1,7 @@
 // What the plots of the rooms have in common: the looks of the axes in either theme, captions above the
 // axes, a message where there is nothing to draw, and a summary in words for people who listen.
 //
-//   class TrendPlot : public RoomPlot { ... };
+//   class TrendPlot final : public RoomPlot { ... };
 //   plot.setTheme(theme);
 //   plot.setSummary(tr("R2 68 kΩ: 0.9881 Hz"));
 //   std::unique_ptr<RoomPlot> page = plot.forPage();     // the same, for a PageSheet

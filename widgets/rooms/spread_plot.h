@@ -15,7 +15,7 @@ namespace blinkwright::widgets {
 
 class ScaleTicker;
 
-class SpreadPlot : public RoomPlot {
+class SpreadPlot final : public RoomPlot {
     Q_OBJECT
   public:
     explicit SpreadPlot(Use use, QWidget* parent = nullptr);

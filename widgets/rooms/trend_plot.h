@@ -53,7 +53,7 @@ std::vector<TrendGap> gapsOf(const TrendLine& line, const TrendRange& range);
 std::optional<double> figureAt(const TrendLine& line, const TrendFigure& figure, const TrendRange& range,
                                double value);
 
-class TrendPlot : public RoomPlot {
+class TrendPlot final : public RoomPlot {
     Q_OBJECT
   public:
     explicit TrendPlot(Use use, QWidget* parent = nullptr);

@@ -33,6 +33,6 @@ void wideAsItsValues(QSpinBox& field);
 void wideAsItsValues(QDoubleSpinBox& field);
 
 /// Rows as high as the size of texts asks.
-void rowsByText(QTableView& table, int usual_px);
+void rowsByText(QTableView& table, int usual_px = 26);
 
 } // namespace blinkwright::widgets

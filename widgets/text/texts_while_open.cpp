@@ -6,13 +6,11 @@
 #include <QComboBox>
 #include <QEvent>
 #include <QFontInfo>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLayout>
 #include <QMainWindow>
 #include <QPointer>
 #include <QScreen>
-#include <QTableView>
 #include <QTimer>
 
 #include <algorithm>
@@ -31,20 +29,6 @@ void measureAnew(QComboBox& box) {
     QEvent restyled(QEvent::StyleChange);
     QCoreApplication::sendEvent(&box, &restyled);
     box.updateGeometry();
-}
-
-constexpr char usualLeast[] = "leastSection"; ///< property: of a head, as it was chosen
-
-/// Columns that share the width of a table must not get narrower than their heads.
-void keepHeads(QTableView& table) {
-    QHeaderView& head = *table.horizontalHeader();
-    if (!head.isVisible()) return;
-    if (!head.property(usualLeast).isValid()) head.setProperty(usualLeast, head.minimumSectionSize());
-    int least = head.property(usualLeast).toInt();
-    for (int column = 0; column < head.count(); ++column)
-        if (!head.isSectionHidden(column) && head.sectionResizeMode(column) == QHeaderView::Stretch)
-            least = std::max(least, head.sectionSizeHint(column));
-    head.setMinimumSectionSize(least);
 }
 
 /// What wrapped texts miss where a splitter or a tab between them and the window asks for no height.
@@ -132,9 +116,6 @@ bool TextsWhileOpen::eventFilter(QObject* watched, QEvent* event) {
     // Once everything within has its font, and what measures texts has done so.
     if (auto* box = qobject_cast<QComboBox*>(widget))
         QTimer::singleShot(0, box, [box] { measureAnew(*box); });
-    else if (auto* table = qobject_cast<QTableView*>(widget))
-        QTimer::singleShot(0, table,
-                           [table] { QTimer::singleShot(0, table, [table] { keepHeads(*table); }); });
     if (followed) {
         m_growing[widget] = QDeadlineTimer(settlesWithin_ms);
         resizeWithTexts(*widget);

@@ -1,6 +1,5 @@
 // What the toolkit leaves as it was when the size of texts changes while a window is open, mended for every
-// window in one place: boxes remember their least width, heads of tables their columns, and a window its
-// size.
+// window in one place: boxes remember their least width, and a window its size.
 //
 //   new TextsWhileOpen(window);   // for as long as the window lives
 #pragma once
