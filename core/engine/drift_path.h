@@ -48,12 +48,12 @@ struct Quintic {
 /// The modes of a step, by share of the step: slow ones as polynomials, the faster ones as they are.
 template <class V, int N>
 struct StepModes {
-    int n = 0;
     V h{};
+    Quintic<V> weight[N];
     const V* lambda = nullptr;
     const Phi<V>* phi = nullptr; ///< of lambda h
+    int n = 0;
     bool fast[N];
-    Quintic<V> weight[N];
 
     BLINKWRIGHT_INLINE void prepare(int count, V length, const V* rates, const Phi<V>* functions) {
         n = count;

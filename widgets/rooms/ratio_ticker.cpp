@@ -21,7 +21,10 @@ QVector<double> RatioTicker::createTickVector(double, const QCPRange& range) {
     if (digits.empty()) { // less than a factor of three: even steps read better
         const double rough = range.size() / 5, power = std::pow(10.0, std::floor(std::log10(rough)));
         const double step = power * (rough / power < 2 ? 1 : rough / power < 5 ? 2 : 5);
-        for (double at = std::ceil(range.lower / step) * step; at <= range.upper; at += step) ticks << at;
+        // Of a very narrow range more steps lie below it than an int can count.
+        for (auto k = static_cast<qint64>(std::ceil(range.lower / step)); double(k) * step <= range.upper;
+             ++k)
+            ticks << double(k) * step;
         return ticks;
     }
     for (int decade = first; decade <= last; ++decade) {

@@ -73,7 +73,7 @@ RetuneRow::RetuneRow(QWidget* parent)
     whole->addWidget(m_answer);
 
     m_field->setReader([this](const QString& text) -> Result<double> {
-        const Result<double> read = units::parseQuantity(
+        Result<double> read = units::parseQuantity(
             text.toStdString(), m_unit->currentIndex() == hertz         ? units::Unit::hertz
                                 : m_unit->currentIndex() == secondsEach ? units::Unit::second
                                                                         : units::Unit::none);

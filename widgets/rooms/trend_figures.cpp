@@ -54,7 +54,7 @@ QString TrendValue::text(double value) const {
 Result<double> TrendValue::read(const QString& text) const {
     QString plain = text.trimmed();
     if (isSetting()) plain = plain.remove(u'%').trimmed();
-    const Result<double> typed = units::parseQuantity(plain.toStdString(), unit);
+    Result<double> typed = units::parseQuantity(plain.toStdString(), unit);
     if (!typed) return typed;
     const double value = isSetting() ? typed.value() / 100 : typed.value();
     if (const auto fault = circuit::rangeFault(range, value)) return Fault{name.toStdString(), *fault};

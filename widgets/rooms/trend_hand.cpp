@@ -8,7 +8,6 @@
 
 namespace blinkwright::widgets {
 
-
 namespace {
 constexpr double reach = 9, finer = 0.1; // pixels from a line; with Shift
 } // namespace

@@ -213,7 +213,9 @@ QRectF TrendPlot::placeBeside(const QPointF& at, const QRectF& size, std::vector
     constexpr double gap = 11, step = 9;
     const QRectF room = QRectF(axisRect()->rect()).adjusted(1, 1, -1, -1);
     QRectF first;
-    for (double off = gap; off < room.height(); off += step)
+    const int places = static_cast<int>(std::ceil((room.height() - gap) / step));
+    for (int k = 0; k < places; ++k) {
+        const double off = gap + k * step;
         for (const double side : {1.0, -1.0})
             for (const double up : {-1.0, 1.0}) {
                 QRectF box = size;
@@ -225,6 +227,7 @@ QRectF TrendPlot::placeBeside(const QPointF& at, const QRectF& size, std::vector
                 taken.push_back(box);
                 return box;
             }
+    }
     taken.push_back(first);
     return first; // crowded: on its ground of paper it can be read all the same
 }

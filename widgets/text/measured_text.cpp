@@ -44,7 +44,7 @@ int decimalsFor(double uncertainty) {
 } // namespace
 
 QString measuredText(const circuit::Measured& measured, FigureText form) {
-    const QString plain = form(measured.value);
+    QString plain = form(measured.value);
     if (!(measured.uncertainty > 0)) return plain;
     // A 0 has no prefix of its own: that of its uncertainty.
     const bool isZero = split(plain).number == 0;

@@ -13,7 +13,7 @@ using namespace circuit;
 QString valueName(const Circuit& circuit, const ValueRef& value) {
     const Part* part = circuit.find(value.part);
     if (!part) return {};
-    const QString ref = QString::fromStdString(part->ref);
+    QString ref = QString::fromStdString(part->ref);
     const KindInfo& kind = info(part->kind);
     const KeyInfo* key = findKey(kind, value.key);
     if (key == kind.keys.data()) return ref;

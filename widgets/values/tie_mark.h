@@ -23,7 +23,7 @@ class TieMark : public QWidget {
 };
 
 /// Checked: Set B follows Set A, drawn as a closed bar between two dots; else the bar is open.
-class FollowButton : public QAbstractButton {
+class FollowButton final : public QAbstractButton {
     Q_OBJECT
   public:
     explicit FollowButton(QString subject, QWidget* parent = nullptr);

@@ -6,6 +6,7 @@
 #include "widgets/values/row_menu.h"
 #include "widgets/values/set_column.h"
 
+#include <QPainter>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>

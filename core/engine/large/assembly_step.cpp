@@ -148,7 +148,7 @@ double Assembly::attempt(double h) {
     // Exponentials too slow to tell from a parabola stay in it.
     m_curve.rate.clear();
     m_curve.amplitude.clear();
-    double expA[mostFast], expH[mostFast];
+    double expA[mostFast] = {}, expH[mostFast] = {};
     bool apart[mostFast] = {};
     for (std::size_t j = 0; j < m_fast.rate.size(); ++j) {
         apart[j] = m_fast.rate[j] * h < -0.05;

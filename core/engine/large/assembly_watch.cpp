@@ -70,7 +70,7 @@ Watched Assembly::watchedAtEnd(int block, int timer) const {
 }
 
 Watched Assembly::watchedAt(int block, int timer, double s) {
-    double z[12];
+    double z[12] = {};
     for (int j = 0; j < m_blocks[at(block)].states(); ++j) z[j] = modeAt(m_first[at(block)] + j, s);
     for (int b = 0; b < m_r; ++b) m_VSome[at(b)] = m_curve.at(b, s);
     return watched(block, timer, z, m_VSome.data(), m_time - m_blocks[at(block)].begin_s() + s);

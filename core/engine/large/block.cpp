@@ -278,7 +278,7 @@ bool Block::eigen() {
 bool Block::stage(const double* moved, const double* v, double* rate, double* rows) {
     const Reduced& r = *m_reduced;
     const int n = m_n, size = n + m_r;
-    double step[12 + 8];
+    double step[12 + 8] = {};
     for (int k = 0; k < n; ++k) step[k] = product(m_base->modes.vectors.data() + k * n, moved, n);
     for (int b = 0; b < m_r; ++b) step[n + b] = v[b] - m_base->y[at(n + b)];
     for (int k = 0; k < size; ++k) m_at[at(k)] = m_base->y[at(k)] + step[k];

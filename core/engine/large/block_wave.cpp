@@ -86,7 +86,7 @@ void BlockWave::evaluatePart(const Part& part, const Step& step, double s, const
     const double* amplitude = rate + step.exponentials;
     const double* z0 = amplitude + step.exponentials * m_r + part.firstMode;
 
-    double z[12], moved[20], y[20];
+    double z[12] = {}, moved[20] = {}, y[20] = {};
     const double s0 = step.begin_s - base.begin_s;
     for (int j = 0; j < n; ++j) {
         double g0 = force[j] + s0 * s0 * (c2[j] + s0 * c3[j]);
