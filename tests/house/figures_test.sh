@@ -26,6 +26,8 @@ programs() {
   printf '#!/usr/bin/env bash\nprintf "hookup_drag_60 2.5 ms\\nhookup_drag_500 9 ms\\n"\n' >"$bin/hookup_drag"
   # shellcheck disable=SC2016
   printf '#!/usr/bin/env bash\ncase $1 in memory) printf "hour_growth 3.5 MiB\\n";; stalls) printf "stall_100_timers 20 ms\\nstall_500_parts 15 ms\\n";; esac\n' >"$bin/long_use"
+  printf '#!/usr/bin/env bash\nprintf "kept_after_kill 100.0 %%%%\\nlost_by_kill 400 ms\\n"\n' >"$bin/kills"
+  printf '#!/usr/bin/env bash\nprintf "least_contrast 4.6 x\\n"\n' >"$bin/contrasts"
   chmod +x "$bin"/*
 }
 stub ninja "printf 'building\n'"
@@ -65,14 +67,35 @@ hookup_drag_60 2.5 ms
 hookup_drag_500 9 ms
 hour_growth 3.5 MiB
 stall_100_timers 20 ms
-stall_500_parts 15 ms"
+stall_500_parts 15 ms
+kept_after_kill 100.0 %
+lost_by_kill 400 ms
+least_contrast 4.6 x"
 expect "each program is built once" test "$(calls ninja)" = \
-  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling studies record_import hookup_drag long_use"
+  "-C $world/build/benchmarks slider_to_picture whole_program engine_against_ida boards hundred_timers settling studies record_import hookup_drag long_use kills contrasts"
 
 forget_calls
 figures memory_at_rest
 expect "one figure alone" test "$out" = "memory_at_rest 70 MiB"
 expect "and only its program is built" test "$(calls ninja)" = "-C $world/build/benchmarks whole_program"
+
+cat >"$world/DEVELOPERS.md" <<'END'
+| `memory_at_rest` | in another table | 1 MiB |
+<!-- figures -->
+| `memory_at_rest` | with a value | 120 MiB | 1 MiB, 2020-01-01 |
+| `lost_by_kill` | without one yet | 1000 ms | |
+| `start_to_curve` | not measured now | 400 ms | 300 ms, 2020-01-01 |
+<!-- end of figures -->
+Last written on a machine, 2020-01-01.
+END
+figures --write memory_at_rest lost_by_kill
+written=$(<"$world/DEVELOPERS.md")
+today=$(date +%F)
+expect_text "a new value stands in the place of the old one, with the day" "$written" "| 120 MiB | 70 MiB, $today |"
+expect_text "a row without a value gets one" "$written" "| 1000 ms | 400 ms, $today |"
+expect_text "a row that was not measured stays" "$written" "| 400 ms | 300 ms, 2020-01-01 |"
+expect_text "so does another table" "$written" "| in another table | 1 MiB |"
+expect_text "the day is said" "$written" ", $today."
 
 printf '#!/usr/bin/env bash\nexit 1\n' >"$world/build/benchmarks/bin/whole_program"
 figures start_to_curve

@@ -16,7 +16,7 @@ cp "$tree"/tests/benchmarks/figures.* "$world/tests/benchmarks/"
 cp "$tree/resources/build/packages.sh" "$world/resources/build/"
 printf '{}\n' >"$world/samples/mole-light.blinkwright"
 
-for tool in bash cat cp cut dirname env grep mkdir mktemp mv printf rm sed sort touch tr; do
+for tool in awk bash cat chmod cp cut date dirname env grep head mkdir mktemp mv nproc printf rm sed sort touch tr; do
   ln -s "$(type -P "$tool")" "$tools/$tool"
 done
 
