@@ -76,7 +76,7 @@ void timerTexts(QPainter& painter, const PartView& part, const Theme& theme, dou
     for (int pin = 0; pin < 8; ++pin) {
         const Point end = placed(pinsOf(part)[static_cast<std::size_t>(pin)], part.pose);
         const Point lead = leadOf(part, pin);
-        const QPointF out(lead.x / pitch, lead.y / pitch);
+        const QPointF out = QPointF(lead.x, lead.y) / pitch;
         const QPointF edge = QPointF(end.x, end.y) - timerLead * out;
         const QPointF number = edge + 9 * out;
         if (lead.x == 0) {

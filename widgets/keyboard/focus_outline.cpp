@@ -118,8 +118,8 @@ void FocusOutline::place() {
         return;
     }
     QWidget* window = m_about->window();
-    if (m_ring && m_ring->parentWidget() != window) delete m_ring.data();
     if (!m_ring) m_ring = new Ring(window);
+    if (m_ring->parentWidget() != window) m_ring->setParent(window);
     const QRect whole = (inWindow(*m_about) + around(reach)) & window->rect();
     const QRegion ring = QRegion(whole) - QRegion(whole - around(reach));
     const QRegion seen = ring & sight(*m_about);
