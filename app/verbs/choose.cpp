@@ -63,15 +63,17 @@ Result<void> readSeries(const std::string& text, study::Wish& wish) {
     return {};
 }
 
+Fault notAColour(const std::string& given) {
+    std::string known;
+    for (const auto name : devices::lampColours()) known.append(known.empty() ? "" : ", ").append(name);
+    return {"--colour", "must be of " + known + ", got '" + given + "'"};
+}
+
 Result<void> readColours(const std::string& text, study::Wish& wish) {
     const auto comma = text.find(',');
     wish.colours = {text.substr(0, comma), comma == std::string::npos ? text : text.substr(comma + 1)};
-    for (const std::string& colour : wish.colours) {
-        if (devices::lampSheet(colour)) continue;
-        std::string known;
-        for (const auto name : devices::lampColours()) known.append(known.empty() ? "" : ", ").append(name);
-        return Fault{"--colour", "must be of " + known + ", got '" + colour + "'"};
-    }
+    for (const std::string& colour : wish.colours)
+        if (!devices::lampSheet(colour)) return notAColour(colour);
     return {};
 }
 

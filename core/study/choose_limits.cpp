@@ -76,7 +76,9 @@ std::optional<Unmet> supplyTooLow(const Wish& wish) {
                                "nothing of it at %2.",
                                text(wish.supply_V, Unit::volt), text(wish.lampCurrent_A, Unit::ampere)));
     Wish other = wish;
-    for (double volts = wish.supply_V; volts <= supplyRange(wish.cmos).most_V; volts += 0.1) {
+    const double most_V = supplyRange(wish.cmos).most_V;
+    for (int tenths = 0; wish.supply_V + 0.1 * tenths <= most_V; ++tenths) {
+        const double volts = wish.supply_V + 0.1 * tenths;
         other.supply_V = volts;
         if (schemesOf(other, LampDrive(other)).empty()) continue;
         unmet.supply_V = std::ceil(10 * volts - 1e-6) / 10;

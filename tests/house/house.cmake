@@ -14,6 +14,7 @@ blinkwright_house_test(StartInstallsOnlyWhatIsMissing start_packages_test.sh)
 blinkwright_house_test(StartBuildsOnceAndOpensTheFile start_window_test.sh)
 blinkwright_house_test(TestRunEndsWithTheSummaryOfCtest run_test.sh)
 blinkwright_house_test(FiguresHaveNamesAndRefuseOthers figures_test.sh)
+blinkwright_house_test(SanitizersWatchTheCore sanitizers_test.sh)
 blinkwright_house_test(DocumentsNameWhatIsThere documents_test.sh)
 if(BLINKWRIGHT_WINDOW)
   add_test(NAME House.TextsAreFiledWhereTheyAreAskedFor COMMAND bash ${CMAKE_CURRENT_LIST_DIR}/texts_test.sh

@@ -352,7 +352,6 @@ RunReport LargeSimulation::loop() {
         if (!m_all.reach(wish, most)) return stop(StopReason::noSolution);
         double h = std::min(wish, most);
         bool whole = h < m_h;
-        double end_s = m_time + h;
         double error = 0, off = 0;
         for (int turn = 0;; ++turn) {
             if (m_time + 1.001 * h >= limit || m_time + h == m_time) { // no sliver of a step is left over
@@ -374,7 +373,7 @@ RunReport LargeSimulation::loop() {
             h *= std::isfinite(error) ? std::clamp(0.9 * std::cbrt(1 / error), 0.1, 0.8) : 0.1;
             if (h < 1e-18 + 1e-15 * m_time || turn > 60) return stop(StopReason::noSolution);
         }
-        end_s = m_time + h;
+        double end_s = m_time + h;
         if (end_s >= limit || limit - end_s < 1e-15 * limit) end_s = limit;
 
         // --- what switches meanwhile
